@@ -1,0 +1,53 @@
+using Layshaft.Book.Records;
+
+namespace Layshaft.Book.Checks;
+
+internal static class CarChecks
+{
+    public static void Run(Checker check, Car car)
+    {
+        check.Refers(car.Customer, check.Draft.Customers, car.Origin.At("customer"), "customer");
+        var engine = car.Engine;
+        if (engine.CurveFile is { } file)
+        {
+            var path = $"cars/{file}";
+            if (engine.Curve.Count > 0)
+            {
+                check.Problems.Add("two-curves", engine.Origin.At("curve_file"), "The torque is given twice: as curve and as curve_file.", "Keep one of them.");
+            }
+            else if (!check.Draft.Files.Has(path))
+            {
+                check.Problems.Add("missing-file", engine.Origin.At("curve_file"), $"There is no file '{path}'.", "Put it there, or write the points under curve.");
+            }
+        }
+        else if (engine.Curve.Count < 3)
+        {
+            check.Problems.Add("short-curve", engine.Origin.At("curve"), "A torque curve needs three points or more.", "Write them under curve, slowest first.");
+        }
+        else
+        {
+            Curve(check, engine);
+        }
+
+        if (engine.LowestUseful is { } lowest && lowest >= engine.Limit)
+        {
+            check.Problems.Add("range-out-of-order", engine.Origin.At("lowest_useful"), "The engine's lowest useful speed is not below its limit.", "Check both.");
+        }
+    }
+
+    private static void Curve(Checker check, Engine engine)
+    {
+        for (var i = 1; i < engine.Curve.Count; i++)
+        {
+            if (engine.Curve[i].At <= engine.Curve[i - 1].At)
+            {
+                check.Problems.Add("curve-turns-back", engine.Curve[i].Origin.At("at"), "This point is not faster than the one before it.", "Write the points slowest first, each once.");
+            }
+        }
+
+        if (engine.Curve[^1].At < engine.Limit)
+        {
+            check.Problems.Add("curve-too-short", engine.Origin.At("limit"), "The torque curve ends below the rev limiter.", "Add a point at the limiter, or mend the limit.");
+        }
+    }
+}

@@ -1,0 +1,93 @@
+using Layshaft.Book.Places;
+using Layshaft.Book.Problems;
+using Layshaft.Book.Reading;
+using Layshaft.Book.Values;
+using UnitsNet;
+
+namespace Layshaft.Book.Checks;
+
+/// <summary>What every check needs, and the questions that most of them ask.</summary>
+internal sealed class Checker(Draft draft, ProblemList problems)
+{
+    public Draft Draft { get; } = draft;
+
+    public ProblemList Problems { get; } = problems;
+
+    /// <summary>No two items may share an id.</summary>
+    public void Unique<T>(IEnumerable<T> items, Func<T, string> id, string what, string key = "id")
+        where T : IPlaced
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var item in items)
+        {
+            if (!seen.Add(id(item)))
+            {
+                Problems.Add("duplicate-id", item.Origin.At(key), $"Two {what} have the name '{id(item)}'.", "Give one of them another.");
+            }
+        }
+    }
+
+    /// <summary>A reference to a file of another kind. A file that exists but could not be read counts as there.</summary>
+    public bool Refers<T>(string? name, Shelf<T> shelf, Place place, string what)
+        where T : class
+    {
+        if (name is null || shelf.Names.Contains(name))
+        {
+            return true;
+        }
+
+        Problems.Add("missing-reference", place, $"There is no {what} '{name}' in {shelf.Folder}/.", NearestWord.Advice(name, [.. shelf.Names]));
+        return false;
+    }
+
+    /// <summary>A reference to something inside a file that could be read.</summary>
+    public bool Names(string? name, IEnumerable<string> known, Place place, string what, string where)
+    {
+        if (name is null)
+        {
+            return true;
+        }
+
+        string[] names = [.. known];
+        if (names.Contains(name))
+        {
+            return true;
+        }
+
+        Problems.Add("missing-reference", place, $"{where} has no {what} '{name}'.", NearestWord.Advice(name, names));
+        return false;
+    }
+
+    /// <summary>Two days in order; equal days are fine.</summary>
+    public void InOrder(DateOnly? first, DateOnly? second, Place place, string message)
+    {
+        if (first is { } a && second is { } b && b < a)
+        {
+            Problems.Add("dates-out-of-order", place, $"{message} ({Day(b)} is before {Day(a)}).", "Check both dates.");
+        }
+    }
+
+    /// <summary>A quantity of the kind that is wanted.</summary>
+    public bool Like(IQuantity value, IQuantity model, Place place, string what)
+    {
+        if (value.IsLike(model))
+        {
+            return true;
+        }
+
+        Problems.Add("wrong-quantity", place, $"This is {KindOf(value)}, but {what} is {KindOf(model)}.", "Check the unit.");
+        return false;
+    }
+
+    public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+
+    private static string KindOf(IQuantity quantity) => quantity switch
+    {
+        Length => "a length",
+        Torque => "a torque",
+        Force => "a force",
+        Angle => "an angle",
+        Temperature => "a temperature",
+        _ => "a mass",
+    };
+}

@@ -1,0 +1,31 @@
+using Layshaft.Book.Records;
+
+namespace Layshaft.Book.Checks;
+
+internal static class EstimateChecks
+{
+    public static void Run(Checker check, Job job, Gearbox box)
+    {
+        foreach (var line in (job.Estimate?.Lines ?? []).Concat(job.Final))
+        {
+            if ((line.Part is null) == (line.Work is null))
+            {
+                check.Problems.Add("part-or-work", line.Origin.Place, "A line is either a part or work.", "Write one of 'part' and 'work'.");
+                continue;
+            }
+
+            if (line.Part is not null)
+            {
+                if (check.Names(line.Part, box.Parts.Select(p => p.Id), line.Origin.At("part"), "part", box.Name)
+                    && line.Price is null && box.PartOf(line.Part)!.Price is null)
+                {
+                    check.Problems.Add("no-price", line.Origin.At("part"), $"'{line.Part}' has no price, here or in the gearbox file.", "Add 'price: …'.");
+                }
+            }
+            else if (line.Hours is null && line.Price is null)
+            {
+                check.Problems.Add("no-price", line.Origin.At("work"), "This work has neither hours nor a price.", "Add 'hours: …' or 'price: …'.");
+            }
+        }
+    }
+}

@@ -1,0 +1,128 @@
+using System.Globalization;
+using Layshaft.Book.Places;
+using Layshaft.Book.Records;
+using Layshaft.Book.Values;
+
+namespace Layshaft.Book.Checks;
+
+internal static class GearboxChecks
+{
+    // Two teeth more or fewer than the standard sum can be had by profile shift; more can't (common practice, no source).
+    private const double MostTeethOff = 2.0;
+
+    public static void Run(Checker check, Gearbox box)
+    {
+        check.Unique(box.RatioSets, r => r.Id, "ratio sets");
+        check.Unique(box.Parts, p => p.Id, "parts");
+        check.Unique(box.Shims, s => s.Id, "stocks of shims");
+        check.Unique(box.Settings, s => s.Id, "settings");
+        check.Unique(box.Strip, s => s.Id, "steps");
+        check.Unique(box.Build, s => s.Id, "steps");
+        foreach (var set in box.RatioSets)
+        {
+            Ratios(check, box, set);
+        }
+
+        if (box.DropGears is { } drop)
+        {
+            foreach (var pair in drop.Pairs)
+            {
+                Meshes(check, drop.Cut, pair, drop.Origin.At("pairs"));
+            }
+        }
+
+        foreach (var part in box.Parts)
+        {
+            PartOf(check, box, part);
+        }
+
+        foreach (var setting in box.Settings)
+        {
+            check.Names(setting.Shims, box.Shims.Select(s => s.Id), setting.Origin.At("shims"), "stock of shims", box.Name);
+        }
+    }
+
+    private static void Ratios(Checker check, Gearbox box, RatioSet set)
+    {
+        for (var i = 1; i < set.Gears.Count; i++)
+        {
+            if ((long)set.Gears[i].Driven * set.Gears[i - 1].Driver >= (long)set.Gears[i - 1].Driven * set.Gears[i].Driver)
+            {
+                check.Problems.Add(
+                    "gears-out-of-order",
+                    set.Origin.At("gears"),
+                    $"Gear {i + 1} ({set.Gears[i]}) is not taller than gear {i} ({set.Gears[i - 1]}).",
+                    "Write first gear first, each as driven/driver.");
+            }
+        }
+
+        if (box.MainGears is { } cut)
+        {
+            foreach (var pair in set.Gears)
+            {
+                Meshes(check, cut, pair, set.Origin.At("gears"));
+            }
+        }
+    }
+
+    private static void Meshes(Checker check, GearPair cut, Teeth pair, Place place)
+    {
+        var standardSum = 2 * cut.CentreDistance.Meters / cut.Module.Meters;
+        if (Math.Abs(pair.Driver + pair.Driven - standardSum) > MostTeethOff)
+        {
+            check.Problems.Add(
+                "does-not-mesh",
+                place,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{pair} does not mesh at this centre distance: {pair.Driver + pair.Driven} teeth, where about {standardSum:0.#} fit."),
+                "Check the tooth counts, the module and the centre distance.");
+        }
+    }
+
+    private static void PartOf(Checker check, Gearbox box, Part part)
+    {
+        check.Unique(part.Measures, m => m.Id, "measures");
+        foreach (var measure in part.Measures)
+        {
+            MeasureOf(check, measure);
+        }
+
+        if (part.Grading.WatchFrom >= part.Grading.RenewFrom)
+        {
+            check.Problems.Add("grading-out-of-order", part.Grading.Origin.At("watch_from"), "A part must be watched before it is renewed.", "Write a smaller share in watch_from than in renew_from.");
+        }
+
+        var most = box.RatioSets.Max(r => r.Gears.Count);
+        if (part.Gear > most)
+        {
+            check.Problems.Add("no-such-gear", part.Origin.At("gear"), $"There is no gear {part.Gear} in this box.", $"Gears run from 1 to {most}; 0 is reverse.");
+        }
+    }
+
+    private static void MeasureOf(Checker check, Measure measure)
+    {
+        if (!check.Like(measure.Limit, measure.New, measure.Origin.At("limit"), "the new size"))
+        {
+            return;
+        }
+
+        var grows = measure.Limit.InSi() > measure.New.InSi();
+        if (measure.Limit.InSi() == measure.New.InSi())
+        {
+            check.Problems.Add("no-allowance", measure.Origin.At("limit"), "The limit is the new size: nothing may wear.", "Check both values.");
+        }
+        else if (measure.Wear is { } wear && grows != (wear == WearSense.Larger))
+        {
+            check.Problems.Add(
+                "limit-on-wrong-side",
+                measure.Origin.At("limit"),
+                $"Wear makes this {(wear == WearSense.Larger ? "larger" : "smaller")}, but the limit is {(grows ? "above" : "below")} the new size.",
+                "Swap the two, or mend wear_makes_it.");
+        }
+        else if (grows && (measure.Span ?? (measure.Pin is null ? null : 1)) is not null)
+        {
+            check.Problems.Add("limit-on-wrong-side", measure.Origin.At("limit"), "Teeth get thinner as they wear, but the limit is above the new size.", "Swap the two.");
+        }
+    }
+}

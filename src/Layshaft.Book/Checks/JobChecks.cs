@@ -1,0 +1,103 @@
+using Layshaft.Book.Places;
+using Layshaft.Book.Records;
+
+namespace Layshaft.Book.Checks;
+
+internal static class JobChecks
+{
+    public static void Run(Checker check, Job job)
+    {
+        check.Refers(job.Unit, check.Draft.Units, job.Origin.At("unit"), "unit");
+        Technician(check, job.Technician, job.Origin.At("technician"));
+        Dates(check, job);
+        Stages(check, job);
+        File(check, job, job.Notes, job.Origin.At("notes"));
+        File(check, job, job.InternalNotes, job.Origin.At("internal_notes"));
+        JobPhotoChecks.Run(check, job);
+        var unit = check.Draft.Units.Get(job.Unit);
+        if (unit is not null)
+        {
+            check.InOrder(unit.InService, job.Received, job.Origin.At("received"), "The job is before the unit's first day");
+            UnitChecks.CountsAlike(check, unit, job.Use, job.Origin.At("use"));
+        }
+
+        if (check.Draft.Gearboxes.Get(unit?.Gearbox) is { } box)
+        {
+            FindingChecks.Run(check, job, box);
+            JobSettingChecks.Run(check, job, box);
+            EstimateChecks.Run(check, job, box);
+            Gearing(check, job, box);
+            foreach (var renewal in job.Renewed)
+            {
+                check.Names(renewal.Part, box.Parts.Select(p => p.Id), renewal.Origin.At("part"), "part", box.Name);
+                check.Refers(renewal.From, check.Draft.Units, renewal.Origin.At("from"), "unit");
+            }
+        }
+    }
+
+    /// <summary>A technician whom the shop has.</summary>
+    public static void Technician(Checker check, string? id, Place place)
+    {
+        if (check.Draft.Shop is { } shop)
+        {
+            check.Names(id, shop.Technicians.Select(t => t.Id), place, "technician", "shop.yaml");
+        }
+    }
+
+    private static void Dates(Checker check, Job job)
+    {
+        check.InOrder(job.Received, job.Stripped, job.Origin.At("stripped"), "It was stripped before it was received");
+        check.InOrder(job.Received, job.Finished, job.Origin.At("finished"), "It was finished before it was received");
+        check.InOrder(job.Stripped, job.Finished, job.Origin.At("finished"), "It was finished before it was stripped");
+        if (job.Estimate is { } estimate)
+        {
+            check.InOrder(job.Received, estimate.Sent, estimate.Origin.At("sent"), "The estimate was sent before the box was received");
+            check.InOrder(estimate.Sent, estimate.ValidUntil, estimate.Origin.At("valid_until"), "The estimate ends before it was sent");
+            check.InOrder(estimate.Sent, job.GoAhead?.On, job.GoAhead?.Origin.At("on") ?? job.Origin.Place, "The answer came before the estimate");
+        }
+
+        check.InOrder(job.GoAhead?.On, job.Finished, job.Origin.At("finished"), "It was finished before the go-ahead");
+        check.InOrder(job.Finished, job.ComeBack?.By, job.ComeBack?.Origin.At("by") ?? job.Origin.Place, "It should come back before it was finished");
+    }
+
+    private static void Stages(Checker check, Job job)
+    {
+        if (job.GoAhead is { } answer && job.Estimate is null)
+        {
+            check.Problems.Add("answer-without-estimate", answer.Origin.Place, "There is an answer, but no estimate that it answers.", "Write the estimate, or take go_ahead out.");
+        }
+
+        if (job.Finished is not null && job.Verdict is null)
+        {
+            check.Problems.Add("no-verdict", job.Origin.At("finished"), "A finished job needs a verdict for the customer.", "Add 'verdict: …' in one plain sentence.");
+        }
+
+        if (job.Finished is not null && job.GoAhead is { Answer: Answer.No })
+        {
+            check.Problems.Add("finished-though-declined", job.Origin.At("finished"), "The customer said no, but the job is finished.", "Mend the answer, or take 'finished' out.");
+        }
+    }
+
+    private static void File(Checker check, Job job, string? file, Place place)
+    {
+        if (file is not null && !check.Draft.Files.Has($"{job.Folder}/{file}"))
+        {
+            check.Problems.Add("missing-file", place, $"There is no file '{file}' in {job.Folder}/.", "Put it there, or take the line out.");
+        }
+    }
+
+    private static void Gearing(Checker check, Job job, Gearbox box)
+    {
+        UnitChecks.DropPair(check, box, job.DropPair, job.Origin.At("drop_pair"));
+        UnitChecks.FinalDrive(check, box, job.FinalDrive, job.Origin.At("final_drive"));
+        foreach (var plan in (EventPlan?[])[job.LastEvent, job.NextEvent])
+        {
+            if (plan is not null)
+            {
+                check.Refers(plan.Venue, check.Draft.Venues, plan.Origin.At("venue"), "venue");
+                UnitChecks.DropPair(check, box, plan.DropPair, plan.Origin.At("drop_pair"));
+                UnitChecks.FinalDrive(check, box, plan.FinalDrive, plan.Origin.At("final_drive"));
+            }
+        }
+    }
+}

@@ -1,0 +1,35 @@
+namespace Layshaft.Book.Checks;
+
+/// <summary>What must hold between the jobs of a book.</summary>
+internal static class JobSequenceChecks
+{
+    public static void Run(Checker check)
+    {
+        var numbers = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var job in check.Draft.Jobs)
+        {
+            if (!numbers.TryAdd(job.Number, job.Folder))
+            {
+                check.Problems.Add("duplicate-id", Places.Place.WholeFile(job.Folder), $"Two jobs have the number {job.Number}.", $"The other is {numbers[job.Number]}; give one of them another number.");
+            }
+        }
+
+        foreach (var jobs in check.Draft.Jobs.GroupBy(j => j.Unit))
+        {
+            var unit = check.Draft.Units.Get(jobs.Key);
+            var least = unit?.UseAtStart.Amount ?? 0;
+            var since = "when the unit's story begins";
+            foreach (var job in jobs)
+            {
+                if (unit is not null && job.Use.Unit == unit.UseAtStart.Unit && job.Use.Amount < least)
+                {
+                    check.Problems.Add("use-goes-back", job.Origin.At("use"), $"The unit has run less ({job.Use}) than {since} ({least.ToString(System.Globalization.CultureInfo.InvariantCulture)}).", "Write what it has run in all, not since the last job.");
+                    continue;
+                }
+
+                least = job.Use.Amount;
+                since = $"in job {job.Number}";
+            }
+        }
+    }
+}

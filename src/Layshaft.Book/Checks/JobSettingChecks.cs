@@ -1,0 +1,72 @@
+using Layshaft.Book.Records;
+
+namespace Layshaft.Book.Checks;
+
+internal static class JobSettingChecks
+{
+    public static void Run(Checker check, Job job, Gearbox box)
+    {
+        check.Unique(job.Settings, s => s.Setting, "settings of this job", "setting");
+        foreach (var setting in job.Settings)
+        {
+            SettingOf(check, box, setting);
+        }
+
+        if (job.Finished is not null)
+        {
+            foreach (var asked in box.Settings.Where(s => s.Required && !job.Settings.Any(j => j.Setting == s.Id && j.Built.Count > 0)))
+            {
+                check.Problems.Note("setting-not-recorded", job.Origin.At("settings"), $"'{asked.Name}' was not recorded; the report will say so.");
+            }
+        }
+
+        Ticks(check, job.StripList, box.Strip, "strip list");
+        Ticks(check, job.BuildList, box.Build, "build list");
+    }
+
+    private static void SettingOf(Checker check, Gearbox box, JobSetting setting)
+    {
+        JobChecks.Technician(check, setting.By, setting.Origin.At("by"));
+        if (check.Draft.Shop is { } shop)
+        {
+            check.Names(setting.Instrument, shop.Instruments.Select(i => i.Id), setting.Origin.At("instrument"), "instrument", "shop.yaml");
+        }
+
+        if (!check.Names(setting.Setting, box.Settings.Select(s => s.Id), setting.Origin.At("setting"), "setting", box.Name))
+        {
+            return;
+        }
+
+        var asked = box.SettingOf(setting.Setting)!;
+        var model = (asked.Target.Low ?? asked.Target.High)!;
+        foreach (var (key, values) in new[] { ("found", setting.Found), ("trial", setting.Trial), ("built", setting.Built) })
+        {
+            foreach (var value in values)
+            {
+                check.Like(value, model, setting.Origin.At(key), "the target");
+            }
+        }
+
+        foreach (var (key, pack) in new[] { ("found_pack", setting.FoundPack), ("trial_pack", setting.TrialPack), ("pack", setting.Pack) })
+        {
+            if (pack.Count > 0 && asked.Shims is null)
+            {
+                check.Problems.Add("no-shims-here", setting.Origin.At(key), $"'{asked.Name}' is not set with shims.", "Take the line out, or give the setting its shims in the gearbox file.");
+            }
+        }
+    }
+
+    private static void Ticks(Checker check, ListTicks? ticks, IReadOnlyList<Step> steps, string list)
+    {
+        if (ticks is null)
+        {
+            return;
+        }
+
+        JobChecks.Technician(check, ticks.SignedBy, ticks.Origin.At("signed_by"));
+        foreach (var id in ticks.Done)
+        {
+            check.Names(id, steps.Select(s => s.Id), ticks.Origin.At("done"), "step", $"The {list}");
+        }
+    }
+}

@@ -1,0 +1,36 @@
+using Layshaft.Book.Records;
+using Layshaft.Book.Values;
+
+namespace Layshaft.Book.Checks;
+
+internal static class ShopChecks
+{
+    public static void Run(Checker check, Shop shop)
+    {
+        check.Unique(shop.Technicians, t => t.Id, "technicians");
+        check.Unique(shop.Instruments, i => i.Id, "instruments");
+        if (shop.Logo is { } logo && !check.Draft.Files.Has(logo))
+        {
+            check.Problems.Add("missing-file", shop.Origin.At("logo"), $"There is no file '{logo}' beside shop.yaml.", "Put it there, or take the line out.");
+        }
+
+        foreach (var instrument in shop.Instruments)
+        {
+            if (check.Like(instrument.ErrorLimit, instrument.Resolution, instrument.Origin.At("error_limit"), "its resolution")
+                && instrument.ErrorLimit.InSi() <= 0)
+            {
+                check.Problems.Add("not-positive", instrument.Origin.At("error_limit"), "An error limit must be more than 0.", "Take it from the calibration certificate.");
+            }
+
+            if (instrument.Resolution.InSi() <= 0)
+            {
+                check.Problems.Add("not-positive", instrument.Origin.At("resolution"), "A resolution must be more than 0.", "Write the smallest step that the instrument shows.");
+            }
+
+            if (instrument.Repeatability is { } repeatability)
+            {
+                check.Like(repeatability, instrument.Resolution, instrument.Origin.At("repeatability"), "its resolution");
+            }
+        }
+    }
+}

@@ -1,0 +1,84 @@
+using Layshaft.Book.Places;
+using Layshaft.Book.Records;
+using Layshaft.Book.Values;
+
+namespace Layshaft.Book.Checks;
+
+internal static class UnitChecks
+{
+    public static void Run(Checker check, Unit unit)
+    {
+        check.Refers(unit.Gearbox, check.Draft.Gearboxes, unit.Origin.At("gearbox"), "gearbox");
+        check.Refers(unit.Car, check.Draft.Cars, unit.Origin.At("car"), "car");
+        for (var i = 0; i < unit.Owners.Count; i++)
+        {
+            check.Refers(unit.Owners[i].Customer, check.Draft.Customers, unit.Owners[i].Origin.At("customer"), "customer");
+            if (i > 0)
+            {
+                check.InOrder(unit.Owners[i - 1].From, unit.Owners[i].From, unit.Owners[i].Origin.At("from"), "The owners are not in order");
+            }
+        }
+
+        CountsAlike(check, unit, unit.UseAtStart, unit.Origin.At("use_at_start"));
+        if (check.Draft.Gearboxes.Get(unit.Gearbox) is { } box)
+        {
+            check.Names(unit.RatioSet, box.RatioSets.Select(r => r.Id), unit.Origin.At("ratio_set"), "ratio set", box.Name);
+            DropPair(check, box, unit.DropPair, unit.Origin.At("drop_pair"));
+            FinalDrive(check, box, unit.FinalDrive, unit.Origin.At("final_drive"));
+            check.Unique(unit.Fitted, p => p.Part, "fitted parts", "part");
+            foreach (var fitted in unit.Fitted)
+            {
+                check.Names(fitted.Part, box.Parts.Select(p => p.Id), fitted.Origin.At("part"), "part", box.Name);
+            }
+        }
+    }
+
+    /// <summary>One unit's running is counted in one thing only.</summary>
+    public static void CountsAlike(Checker check, Unit unit, Use use, Place place)
+    {
+        if (check.Draft.Shop is not { } shop)
+        {
+            return;
+        }
+
+        var counted = unit.UseCountedIn ?? shop.UseCountedIn;
+        if (use.Unit != counted)
+        {
+            check.Problems.Add(
+                "mixed-use",
+                place,
+                $"'{use}' is not counted in {counted.ToString().ToLowerInvariant()}, as this unit is.",
+                "Use one way of counting for a unit; use_counted_in in its file sets which.");
+        }
+    }
+
+    /// <summary>A drop pair that the gearbox has.</summary>
+    public static void DropPair(Checker check, Gearbox box, Teeth? pair, Place place)
+    {
+        if (pair is not { } teeth)
+        {
+            return;
+        }
+
+        if (box.DropGears is not { } drop)
+        {
+            check.Problems.Add("no-drop-gears", place, $"{box.Name} has no drop gears.", "Take the line out.");
+            return;
+        }
+
+        var swapped = new Teeth(teeth.Driven, teeth.Driver);
+        if (!drop.Pairs.Contains(teeth) && !(drop.Swappable && drop.Pairs.Contains(swapped)))
+        {
+            check.Problems.Add("no-such-pair", place, $"{box.Name} has no drop pair {teeth}.", $"In stock: {string.Join(", ", drop.Pairs)}.");
+        }
+    }
+
+    /// <summary>A final drive that the gearbox has.</summary>
+    public static void FinalDrive(Checker check, Gearbox box, Teeth? pair, Place place)
+    {
+        if (pair is { } teeth && !box.FinalDrives.Contains(teeth))
+        {
+            check.Problems.Add("no-such-pair", place, $"{box.Name} has no final drive {teeth.Driven}/{teeth.Driver}.", $"In stock: {string.Join(", ", box.FinalDrives.Select(f => $"{f.Driven}/{f.Driver}"))}.");
+        }
+    }
+}

@@ -1,0 +1,26 @@
+using Layshaft.Book.Places;
+
+namespace Layshaft.Book.Problems;
+
+/// <summary>Collects the problems of one run. Not safe to share between threads.</summary>
+public sealed class ProblemList
+{
+    private readonly List<Problem> problems = [];
+
+    /// <summary>How many were collected.</summary>
+    public int Count => problems.Count;
+
+    /// <summary>Adds a problem.</summary>
+    public void Add(Problem problem) => problems.Add(problem);
+
+    /// <summary>Adds a problem that stops a publish.</summary>
+    public void Add(string code, Place place, string message, string remedy = "") =>
+        problems.Add(new Problem(code, place, message, remedy));
+
+    /// <summary>Adds a remark that stops nothing.</summary>
+    public void Note(string code, Place place, string message, string remedy = "") =>
+        problems.Add(new Problem(code, place, message, remedy, Severity.Notice));
+
+    /// <summary>All of them by file, line and column; equal places stay in the order in which they were found.</summary>
+    public IReadOnlyList<Problem> InOrder() => [.. problems.OrderBy(p => p.Place)];
+}

@@ -1,0 +1,91 @@
+using System.Text.RegularExpressions;
+using Layshaft.Book.Places;
+using Layshaft.Book.Problems;
+
+namespace Layshaft.Book.Reading;
+
+/// <summary>Which file of a book is what.</summary>
+public static partial class BookLayout
+{
+    /// <summary>The shop's own file.</summary>
+    public const string ShopFile = "shop.yaml";
+
+    /// <summary>The folders whose files are read, besides <c>jobs/</c>.</summary>
+    public static IReadOnlyList<string> Folders { get; } = ["customers", "gearboxes", "cars", "venues", "units"];
+
+    internal static IEnumerable<string> FilesIn(IBookFiles files, string folder) =>
+        files.All.Select(f => f.Path).Where(p =>
+            p.StartsWith(folder + "/", StringComparison.Ordinal)
+            && p.EndsWith(".yaml", StringComparison.Ordinal)
+            && p.IndexOf('/', folder.Length + 1) < 0);
+
+    internal static IEnumerable<string> JobFiles(IBookFiles files) =>
+        files.All.Select(f => f.Path).Where(p => JobPath().IsMatch(p));
+
+    internal static void Check(IBookFiles files, ProblemList problems)
+    {
+        if (!files.Has(ShopFile))
+        {
+            problems.Add("no-shop-file", Place.WholeFile(ShopFile), "A book needs the file shop.yaml in its folder.", "Give the folder that holds it, or begin a book there.");
+        }
+
+        string[] known = [.. Folders, "jobs"];
+        var told = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var file in files.All)
+        {
+            var slash = file.Path.IndexOf('/', StringComparison.Ordinal);
+            var top = slash < 0 ? string.Empty : file.Path[..slash];
+            if (slash > 0 && !known.Contains(top))
+            {
+                // Other folders may stand beside the book's own; only a likely slip is worth a word.
+                if (NearestWord.Of(top, known) is { } near && told.Add(top))
+                {
+                    problems.Add("unknown-folder", Place.WholeFile(top), $"The folder '{top}' is not part of a book.", $"Did you mean '{near}'?");
+                }
+
+                continue;
+            }
+
+            if (file.Path.EndsWith(".yml", StringComparison.OrdinalIgnoreCase) && slash > 0)
+            {
+                problems.Add("wrong-ending", Place.WholeFile(file.Path), "Files of a book end in .yaml.", "Rename it.");
+            }
+
+            CheckJobPath(file.Path, top, files, told, problems);
+            if (Folders.Contains(top) && file.Path.EndsWith(".yaml", StringComparison.Ordinal) && !IdName().IsMatch(file.Path[(slash + 1)..^5]))
+            {
+                problems.Add("bad-name", Place.WholeFile(file.Path), "A file's name is its short name in the book: lower-case letters, digits and hyphens.", "Rename it, for example to 'ring-2.yaml'.");
+            }
+        }
+    }
+
+    private static void CheckJobPath(string path, string top, IBookFiles files, HashSet<string> told, ProblemList problems)
+    {
+        if (top != "jobs")
+        {
+            return;
+        }
+
+        var parts = path.Split('/');
+        if (parts.Length < 4 || !JobFolder().IsMatch($"{parts[0]}/{parts[1]}/{parts[2]}"))
+        {
+            problems.Add("misplaced-file", Place.WholeFile(path), "A job lives in jobs/YEAR/NUMBER/.", "Move the file there, for example to jobs/2026/0142/job.yaml.");
+            return;
+        }
+
+        var folder = $"{parts[0]}/{parts[1]}/{parts[2]}";
+        if (!files.Has(folder + "/job.yaml") && told.Add(folder))
+        {
+            problems.Add("no-job-file", Place.WholeFile(folder), "This job's folder has no job.yaml.", "Write one, or remove the folder.");
+        }
+    }
+
+    [GeneratedRegex("^jobs/[0-9]{4}/[a-z0-9]+(-[a-z0-9]+)*/job[.]yaml$", RegexOptions.None, 1000)]
+    private static partial Regex JobPath();
+
+    [GeneratedRegex("^jobs/[0-9]{4}/[a-z0-9]+(-[a-z0-9]+)*$", RegexOptions.None, 1000)]
+    private static partial Regex JobFolder();
+
+    [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*$", RegexOptions.None, 1000)]
+    private static partial Regex IdName();
+}

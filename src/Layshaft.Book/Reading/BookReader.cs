@@ -1,0 +1,102 @@
+using Layshaft.Book.Checks;
+using Layshaft.Book.Places;
+using Layshaft.Book.Problems;
+using Layshaft.Book.Records;
+using Layshaft.Book.Shapes;
+using Layshaft.Book.Yaml;
+
+namespace Layshaft.Book.Reading;
+
+/// <summary>Reads a whole book: every file by its shape, then everything that must hold between files.</summary>
+public static class BookReader
+{
+    /// <summary>Reads the book in a folder.</summary>
+    /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
+    public static BookRead ReadFolder(string folder)
+    {
+        var problems = new ProblemList();
+        return Read(FolderBookFiles.Look(folder, problems), problems);
+    }
+
+    /// <summary>Reads a book from its files.</summary>
+    public static BookRead Read(IBookFiles files) => Read(files, new ProblemList());
+
+    /// <summary>Reads a book from its files, adding to problems that were already found.</summary>
+    public static BookRead Read(IBookFiles files, ProblemList problems)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        ArgumentNullException.ThrowIfNull(problems);
+        BookLayout.Check(files, problems);
+        var shop = files.Has(BookLayout.ShopFile)
+            ? ReadFile(files, BookLayout.ShopFile, Shop.Shape, problems)
+            : null;
+        var draft = new Draft(
+            files,
+            shop,
+            ReadShelf(files, "customers", Customer.Shape, (r, id) => r with { Id = id }, problems),
+            ReadShelf(files, "gearboxes", Gearbox.Shape, (r, id) => r with { Id = id }, problems),
+            ReadShelf(files, "cars", Car.Shape, (r, id) => r with { Id = id }, problems),
+            ReadShelf(files, "venues", Venue.Shape, (r, id) => r with { Id = id }, problems),
+            ReadShelf(files, "units", Unit.Shape, (r, id) => r with { Id = id }, problems),
+            ReadJobs(files, problems));
+        BookChecks.Run(draft, problems);
+        var inOrder = problems.InOrder();
+        return inOrder.Any(p => p.Severity == Severity.Stops) || shop is null
+            ? new BookRead(null, inOrder)
+            : new BookRead(draft.ToBook(shop), inOrder);
+    }
+
+    private static Shelf<T> ReadShelf<T>(IBookFiles files, string folder, RecordShape<T> shape, Func<T, string, T> name, ProblemList problems)
+        where T : class
+    {
+        var names = new List<string>();
+        var records = new SortedDictionary<string, T>(StringComparer.Ordinal);
+        foreach (var path in BookLayout.FilesIn(files, folder))
+        {
+            var id = Path.GetFileNameWithoutExtension(path);
+            names.Add(id);
+            if (ReadFile(files, path, shape, problems) is { } record)
+            {
+                records[id] = name(record, id);
+            }
+        }
+
+        return new Shelf<T>(folder, names, records);
+    }
+
+    private static IReadOnlyList<Job> ReadJobs(IBookFiles files, ProblemList problems)
+    {
+        var jobs = new List<Job>();
+        foreach (var path in BookLayout.JobFiles(files))
+        {
+            if (ReadFile(files, path, Job.Shape, problems) is { } job)
+            {
+                var folder = path[..path.LastIndexOf('/')];
+                jobs.Add(job with { Folder = folder, Number = folder[(folder.LastIndexOf('/') + 1)..] });
+            }
+        }
+
+        return [.. jobs.OrderBy(j => j.Received).ThenBy(j => j.Number, StringComparer.Ordinal)];
+    }
+
+    private static T? ReadFile<T>(IBookFiles files, string path, RecordShape<T> shape, ProblemList problems)
+        where T : class
+    {
+        byte[] bytes;
+        try
+        {
+            bytes = files.Read(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            problems.Add("unreadable", Place.WholeFile(path), "This file can't be opened.", "Close it in other programs and check its permissions.");
+            return null;
+        }
+
+        return YamlText.Decode(bytes, path, problems) is { } text
+            && NodeReader.Read(path, text, problems) is { } root
+            && shape.TryRead(root, new Shapes.Reading(path, problems), out var record)
+            ? record
+            : null;
+    }
+}

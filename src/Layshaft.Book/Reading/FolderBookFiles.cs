@@ -1,0 +1,87 @@
+using Layshaft.Book.Places;
+using Layshaft.Book.Problems;
+
+namespace Layshaft.Book.Reading;
+
+/// <summary>The files of a book in a folder. Links are not followed; names that begin with a dot are left alone.</summary>
+public sealed class FolderBookFiles : IBookFiles
+{
+    private const int DeepestFolder = 8;
+
+    private readonly string root;
+    private readonly HashSet<string> paths;
+
+    private FolderBookFiles(string root, List<BookFile> files)
+    {
+        this.root = root;
+        files.Sort((a, b) => string.CompareOrdinal(a.Path, b.Path));
+        All = files;
+        paths = new HashSet<string>(files.Select(f => f.Path), StringComparer.Ordinal);
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<BookFile> All { get; }
+
+    /// <summary>Looks through a folder.</summary>
+    /// <param name="folder">The book's folder.</param>
+    /// <param name="problems">Receives what can't be used, such as links.</param>
+    /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
+    public static FolderBookFiles Look(string folder, ProblemList problems)
+    {
+        ArgumentNullException.ThrowIfNull(problems);
+        var root = Path.GetFullPath(folder);
+        if (!Directory.Exists(root))
+        {
+            throw new DirectoryNotFoundException($"There is no folder '{folder}'.");
+        }
+
+        var files = new List<BookFile>();
+        Walk(new DirectoryInfo(root), string.Empty, 0, files, problems);
+        return new FolderBookFiles(root, files);
+    }
+
+    /// <inheritdoc/>
+    public bool Has(string path) => paths.Contains(path);
+
+    /// <inheritdoc/>
+    public byte[] Read(string path) => File.ReadAllBytes(Locate(path));
+
+    /// <inheritdoc/>
+    public Stream Open(string path) => new FileStream(Locate(path), FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+
+    // Only paths that the walk found: so '..', drives and links can't lead outside.
+    private string Locate(string path) => paths.Contains(path)
+        ? Path.Combine(root, path.Replace('/', Path.DirectorySeparatorChar))
+        : throw new FileNotFoundException($"The book has no file '{path}'.", path);
+
+    private static void Walk(DirectoryInfo folder, string prefix, int depth, List<BookFile> files, ProblemList problems)
+    {
+        foreach (var entry in folder.EnumerateFileSystemInfos("*", new EnumerationOptions { AttributesToSkip = 0, RecurseSubdirectories = false }))
+        {
+            if (entry.Name.StartsWith('.'))
+            {
+                continue;
+            }
+
+            var path = prefix + entry.Name;
+            if (entry.Attributes.HasFlag(FileAttributes.ReparsePoint))
+            {
+                problems.Add("link", Place.WholeFile(path), "This is a link to somewhere else; a book holds its files itself.", "Copy the file or folder into the book.");
+            }
+            else if (entry is DirectoryInfo inner)
+            {
+                if (depth >= DeepestFolder)
+                {
+                    problems.Add("too-deep-folder", Place.WholeFile(path), $"Folders are nested deeper than {DeepestFolder} levels here.", "Move this out of the book.");
+                    continue;
+                }
+
+                Walk(inner, path + "/", depth + 1, files, problems);
+            }
+            else if (entry is FileInfo file)
+            {
+                files.Add(new BookFile(path, file.Length, file.LastWriteTimeUtc.Ticks));
+            }
+        }
+    }
+}

@@ -1,0 +1,46 @@
+namespace Layshaft.Book.Records;
+
+/// <summary>Where a damage term comes from.</summary>
+public enum TermFamily
+{
+    /// <summary>Gear teeth: headings of ISO 10825.</summary>
+    GearTooth,
+
+    /// <summary>Rolling bearings: groups of ISO 15243.</summary>
+    Bearing,
+
+    /// <summary>Dog rings, selectors and hubs: the trade's words (common practice, no source).</summary>
+    Engagement,
+}
+
+/// <summary>A word for damage.</summary>
+/// <param name="Word">As written in a finding.</param>
+/// <param name="Family">Where it comes from.</param>
+public sealed record DamageTerm(string Word, TermFamily Family);
+
+/// <summary>The words for damage that a finding may use. Sentences and drawings for them belong to the pages.</summary>
+public static class DamageTerms
+{
+    /// <summary>All of them, by family.</summary>
+    public static IReadOnlyList<DamageTerm> All { get; } =
+    [
+        .. Of(
+            TermFamily.GearTooth,
+            "polishing", "normal wear", "moderate wear", "excessive wear", "abrasive wear", "scratching", "interference wear", "chemical corrosion",
+            "fretting corrosion", "scaling", "overheating", "cavitation", "electric erosion", "scuffing", "indentation",
+            "plastic deformation", "rippling", "ridging", "burrs", "initial pitting", "progressive pitting", "micropitting",
+            "flake pitting", "spalling", "case crushing", "hardening crack", "grinding crack", "fatigue crack",
+            "overload breakage", "tooth shear", "fatigue breakage"),
+        .. Of(
+            TermFamily.Bearing,
+            "subsurface fatigue", "surface fatigue", "abrasive bearing wear", "adhesive wear", "moisture corrosion",
+            "false brinelling", "bearing fretting", "current leakage", "bearing overload", "debris dents", "handling dents",
+            "forced fracture", "fatigue fracture", "thermal cracking", "heat discolouration"),
+        .. Of(
+            TermFamily.Engagement,
+            "rounded dogs", "chipped dog", "undercut lost", "heat-coloured dogs", "dog corner radius", "burred dogs", "worn fork pads", "heat-coloured fork",
+            "bent fork", "worn detent", "worn hub splines", "ring tight on hub", "cracked ring"),
+    ];
+
+    private static IEnumerable<DamageTerm> Of(TermFamily family, params string[] words) => words.Select(w => new DamageTerm(w, family));
+}

@@ -1,0 +1,110 @@
+using Layshaft.Book.Places;
+using Layshaft.Book.Shapes;
+using UnitsNet;
+
+namespace Layshaft.Book.Records;
+
+/// <summary>The verdict on a part.</summary>
+public enum Grade
+{
+    /// <summary>It goes back.</summary>
+    Reuse,
+
+    /// <summary>It goes back and is looked at next time.</summary>
+    Watch,
+
+    /// <summary>It is not fit to go back.</summary>
+    Renew,
+}
+
+/// <summary>Which side of a tooth or dog.</summary>
+public enum Flank
+{
+    /// <summary>The side that pulls.</summary>
+    Drive,
+
+    /// <summary>The side that holds the car back on the overrun.</summary>
+    Coast,
+}
+
+/// <summary>What was seen or measured on one part in one job.</summary>
+/// <param name="Origin">Where it stands.</param>
+/// <param name="Part">Which part of the gearbox.</param>
+/// <param name="Flank">Which side of tooth or dog.</param>
+/// <param name="Position">Where on the part.</param>
+/// <param name="Measurements">What was measured.</param>
+/// <param name="Conditions">The damage seen, in the standards' words.</param>
+/// <param name="Grade">The technician's grade; null for what the policy says.</param>
+/// <param name="Reason">Why the technician's grade differs from the policy's.</param>
+/// <param name="Action">What was decided.</param>
+/// <param name="Sentence">One sentence for the customer.</param>
+/// <param name="IfLeft">What happens if it is left.</param>
+/// <param name="Photos">Files of pictures that show it.</param>
+/// <param name="InternalNote">For the shop only.</param>
+public sealed record Finding(
+    Origin Origin,
+    string Part,
+    Flank? Flank,
+    string? Position,
+    IReadOnlyList<Measurement> Measurements,
+    IReadOnlyList<string> Conditions,
+    Grade? Grade,
+    string? Reason,
+    string? Action,
+    string? Sentence,
+    string? IfLeft,
+    IReadOnlyList<string> Photos,
+    string? InternalNote) : IPlaced
+{
+    /// <summary>How it is written.</summary>
+    public static RecordShape<Finding> Shape { get; } = new("a finding", "What was seen or measured on one part.", f => new Finding(
+        f.Origin,
+        f.Required("part", Scalars.Id, "Which part of the gearbox."),
+        f.OptionalValue("side", new ChoiceShape<Flank>("a side", ("drive", Records.Flank.Drive), ("coast", Records.Flank.Coast)), "Which side of tooth or dog: drive or coast."),
+        f.Optional("position", Scalars.Text, "Where on the part."),
+        f.List("measurements", Measurement.Shape, "What was measured."),
+        f.List("conditions", Scalars.Text, "The damage seen, in the words of the glossary."),
+        f.OptionalValue("grade", new ChoiceShape<Grade>("a grade", ("reuse", Records.Grade.Reuse), ("watch", Records.Grade.Watch), ("renew", Records.Grade.Renew)), "The technician's grade; left out, the gearbox's policy decides."),
+        f.Optional("reason", Scalars.Text, "Why the technician's grade differs from the policy's."),
+        f.Optional("action", Scalars.Text, "What was decided, such as 'renewed' or 'corners dressed, goes back'."),
+        f.Optional("sentence", Scalars.Text, "One plain sentence for the customer."),
+        f.Optional("if_left", Scalars.Text, "What happens if it is left as it is."),
+        f.List("photos", Scalars.FileName, "Pictures that show it: files in photos/."),
+        f.Optional("internal_note", Scalars.Text, "For the shop only; never on a customer's page.")));
+}
+
+/// <summary>Readings of one measure.</summary>
+/// <param name="Origin">Where it stands.</param>
+/// <param name="Measure">Which measure of the part.</param>
+/// <param name="Instrument">What it was measured with.</param>
+/// <param name="Readings">One or more.</param>
+public sealed record Measurement(Origin Origin, string Measure, string? Instrument, IReadOnlyList<IQuantity> Readings) : IPlaced
+{
+    /// <summary>How it is written.</summary>
+    public static RecordShape<Measurement> Shape { get; } = new("a measurement", "Readings of one measure.", f => new Measurement(
+        f.Origin,
+        f.Required("measure", Scalars.Id, "Which measure of the part."),
+        f.Optional("instrument", Scalars.Id, "What it was measured with: an instrument's id in shop.yaml."),
+        f.Required("readings", new ListShape<IQuantity>(Quantities.Measured, atLeast: 1, atMost: 60), "One reading, or several of the same thing.")));
+}
+
+/// <summary>A part that was changed.</summary>
+/// <param name="Origin">Where it stands.</param>
+/// <param name="Part">Which part of the gearbox.</param>
+/// <param name="Serial">Serial or batch of the part that went in.</param>
+/// <param name="Use">What the part that went in had run before; null for a new one.</param>
+/// <param name="From">The unit from which a used part came; null for one from stock.</param>
+/// <param name="OldSerial">Serial of the part that came out.</param>
+/// <param name="Why">Why it was changed, for the customer.</param>
+public sealed record Renewal(Origin Origin, string Part, string? Serial, Values.Use? Use, string? From, string? OldSerial, string? Why) : IPlaced
+{
+    /// <summary>How it is written.</summary>
+    public static RecordShape<Renewal> Shape { get; } = new("a renewed part", "A part that was changed.", f => new Renewal(
+        f.Origin,
+        f.Required("part", Scalars.Id, "Which part of the gearbox."),
+        f.Optional("serial", Scalars.Text, "Serial or batch of the part that went in."),
+        f.OptionalValue("use", Scalars.Use, "What the part that went in had run before; left out, it is new."),
+        f.Optional("from", Scalars.Id, "The unit from which a used part came."),
+        f.Optional("old_serial", Scalars.Text, "Serial of the part that came out."),
+        f.Optional("why", Scalars.Text, "Why it was changed, for the customer.")));
+}

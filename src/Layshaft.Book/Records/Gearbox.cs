@@ -1,0 +1,122 @@
+using Layshaft.Book.Places;
+using Layshaft.Book.Shapes;
+using Layshaft.Book.Values;
+using UnitsNet;
+
+namespace Layshaft.Book.Records;
+
+/// <summary>A type of gearbox: file <c>gearboxes/ID.yaml</c>.</summary>
+public sealed record Gearbox(
+    string Id,
+    Origin Origin,
+    string Name,
+    string? Description,
+    string? Manual,
+    IReadOnlyList<RatioSet> RatioSets,
+    DropGears? DropGears,
+    IReadOnlyList<Teeth> FinalDrives,
+    GearPair? MainGears,
+    RotationalSpeed? OutputLimit,
+    MassMomentOfInertia? InputInertia,
+    MassMomentOfInertia? DogInertia,
+    IReadOnlyList<Part> Parts,
+    IReadOnlyList<ShimStock> Shims,
+    IReadOnlyList<Setting> Settings,
+    IReadOnlyList<Step> Strip,
+    IReadOnlyList<Step> Build,
+    IReadOnlyList<string> Cautions) : IPlaced
+{
+    /// <summary>How it is written.</summary>
+    public static RecordShape<Gearbox> Shape { get; } = new("a gearbox", "A type of gearbox.", f => new Gearbox(
+        string.Empty,
+        f.Origin,
+        f.Required("name", Scalars.Text, "Name on the pages."),
+        f.Optional("description", Scalars.Text, "What kind of box it is, in a sentence or two."),
+        f.Optional("manual", Scalars.Text, "The maker's manual that rules, with its issue."),
+        f.Required("ratio_sets", new ListShape<RatioSet>(RatioSet.Shape, atLeast: 1), "The sets of gears that it can have."),
+        f.Optional("drop_gears", Records.DropGears.Shape, "The quick-change gears outside the main case."),
+        f.Required("final_drives", new ListShape<Teeth>(Scalars.Teeth, atLeast: 1), "Crown wheel / pinion pairs in stock; 1 in a list for none: write the one that is fitted."),
+        f.Optional("main_gears", GearPair.Shape, "How the gears on the main shafts are cut."),
+        f.OptionalValue("output_limit", Quantities.Rotation, "Fastest that the output shaft may turn, from the maker's manual."),
+        f.OptionalValue("input_inertia", Quantities.Inertia, "Clutch plate, input shaft and what turns with them, at the input shaft."),
+        f.OptionalValue("dog_inertia", Quantities.Inertia, "What a dog ring must speed up or slow down, at the main shaft, where the shop knows it."),
+        f.Required("parts", new ListShape<Part>(Part.Shape, atLeast: 1), "Each part that is looked at, with what is measured on it."),
+        f.List("shims", ShimStock.Shape, "Shims in stock."),
+        f.List("settings", Setting.Shape, "What must be set, with its target."),
+        f.List("strip", Step.Shape, "How it comes apart, step by step."),
+        f.List("build", Step.Shape, "How it goes together, step by step."),
+        f.List("cautions", Scalars.Text, "Cautions for this box, printed on its reports.")));
+
+    /// <summary>The part with this id, or null.</summary>
+    public Part? PartOf(string id) => Parts.FirstOrDefault(p => p.Id == id);
+
+    /// <summary>The setting with this id, or null.</summary>
+    public Setting? SettingOf(string id) => Settings.FirstOrDefault(s => s.Id == id);
+
+    /// <summary>The ratio set with this id, or null.</summary>
+    public RatioSet? RatioSetOf(string id) => RatioSets.FirstOrDefault(r => r.Id == id);
+}
+
+/// <summary>A set of gears.</summary>
+/// <param name="Origin">Where it stands.</param>
+/// <param name="Id">Short name.</param>
+/// <param name="Name">Name on the pages.</param>
+/// <param name="Gears">First gear first.</param>
+/// <param name="Reverse">Reverse, where the box has one.</param>
+public sealed record RatioSet(Origin Origin, string Id, string Name, IReadOnlyList<Teeth> Gears, Teeth? Reverse) : IPlaced
+{
+    /// <summary>How it is written.</summary>
+    public static RecordShape<RatioSet> Shape { get; } = new("a ratio set", "A set of gears.", f => new RatioSet(
+        f.Origin,
+        f.Required("id", Scalars.Id, "Short name."),
+        f.Required("name", Scalars.Text, "Name on the pages."),
+        f.Required("gears", new ListShape<Teeth>(Scalars.Teeth, atLeast: 1, atMost: 12), "The gears, first gear first, each driven/driver."),
+        f.OptionalValue("reverse", Scalars.Teeth, "Reverse, as driven/driver over all.")));
+}
+
+/// <summary>How a family of gears on one centre distance is cut.</summary>
+/// <param name="Origin">Where it stands.</param>
+/// <param name="Module">Normal module.</param>
+/// <param name="PressureAngle">Pressure angle.</param>
+/// <param name="CentreDistance">Distance of the shafts.</param>
+/// <param name="FaceWidth">Width of the teeth.</param>
+public sealed record GearPair(Origin Origin, Length Module, Angle PressureAngle, Length CentreDistance, Length? FaceWidth) : IPlaced
+{
+    /// <summary>How it is written.</summary>
+    public static RecordShape<GearPair> Shape { get; } = new("a family of gears", "How gears on one centre distance are cut.", f => new GearPair(
+        f.Origin,
+        f.Required("module", Quantities.Length, "Module."),
+        f.Or("pressure_angle", Quantities.Angle, Angle.FromDegrees(20), "Pressure angle."),
+        f.Required("centre_distance", Quantities.Length, "Distance of the shafts."),
+        f.OptionalValue("face_width", Quantities.Length, "Width of the teeth.")));
+}
+
+/// <summary>The quick-change gears outside the main case.</summary>
+/// <param name="Origin">Where it stands.</param>
+/// <param name="Cut">How they are cut.</param>
+/// <param name="Pairs">Pairs in stock; each can be swapped unless it says otherwise.</param>
+/// <param name="Swappable">Whether each pair may be fitted the other way round.</param>
+public sealed record DropGears(Origin Origin, GearPair Cut, IReadOnlyList<Teeth> Pairs, bool Swappable) : IPlaced
+{
+    /// <summary>How it is written.</summary>
+    public static RecordShape<DropGears> Shape { get; } = new("drop gears", "The quick-change gears outside the main case.", f => new DropGears(
+        f.Origin,
+        f.Required("cut", GearPair.Shape, "How they are cut."),
+        f.Required("pairs", new ListShape<Teeth>(Scalars.Teeth, atLeast: 1), "Pairs in stock, each driven/driver."),
+        f.Or("swappable", Scalars.YesNo, true, "Whether each pair may be fitted the other way round.")));
+}
+
+/// <summary>A step of a strip or build list.</summary>
+/// <param name="Origin">Where it stands.</param>
+/// <param name="Id">Short name that jobs tick.</param>
+/// <param name="Do">What to do.</param>
+/// <param name="Caution">What can go wrong or hurt.</param>
+public sealed record Step(Origin Origin, string Id, string Do, string? Caution) : IPlaced
+{
+    /// <summary>How it is written.</summary>
+    public static RecordShape<Step> Shape { get; } = new("a step", "A step of a strip or build list.", f => new Step(
+        f.Origin,
+        f.Required("id", Scalars.Id, "Short name that jobs tick."),
+        f.Required("do", Scalars.Text, "What to do."),
+        f.Optional("caution", Scalars.Text, "What can go wrong or hurt.")));
+}

@@ -1,0 +1,40 @@
+using Layshaft.Book.Places;
+using Layshaft.Book.Shapes;
+using Layshaft.Book.Values;
+using UnitsNet;
+
+namespace Layshaft.Book.Records;
+
+/// <summary>Something to measure with.</summary>
+/// <param name="Origin">Where it stands.</param>
+/// <param name="Id">Short name used in jobs.</param>
+/// <param name="Name">Name on the pages.</param>
+/// <param name="Resolution">Smallest step that it shows.</param>
+/// <param name="ErrorLimit">Largest error that its certificate allows, plus or minus.</param>
+/// <param name="Repeatability">Standard deviation of repeated readings, where the shop knows it.</param>
+/// <param name="Calibrated">Day of the last calibration.</param>
+/// <param name="Interval">How long a calibration holds.</param>
+public sealed record Instrument(
+    Origin Origin,
+    string Id,
+    string Name,
+    IQuantity Resolution,
+    IQuantity ErrorLimit,
+    IQuantity? Repeatability,
+    DateOnly Calibrated,
+    CalendarSpan Interval) : IPlaced
+{
+    /// <summary>The last day on which the calibration holds.</summary>
+    public DateOnly Due => Interval.After(Calibrated);
+
+    /// <summary>How it is written.</summary>
+    public static RecordShape<Instrument> Shape { get; } = new("an instrument", "Something to measure with.", f => new Instrument(
+        f.Origin,
+        f.Required("id", Scalars.Id, "Short name used in jobs."),
+        f.Required("name", Scalars.Text, "Name on the pages."),
+        f.Required("resolution", Quantities.Measured, "Smallest step that it shows."),
+        f.Required("error_limit", Quantities.Measured, "Largest error that its certificate allows, plus or minus."),
+        f.Optional("repeatability", Quantities.Measured, "Standard deviation of repeated readings, where known."),
+        f.Required("calibrated", Scalars.Date, "Day of the last calibration."),
+        f.Or("calibrate_every", Scalars.Span, new CalendarSpan(12, 0), "How long a calibration holds.")));
+}

@@ -1,0 +1,150 @@
+using Layshaft.Book.Places;
+using Layshaft.Book.Shapes;
+using Layshaft.Book.Values;
+
+namespace Layshaft.Book.Records;
+
+/// <summary>One visit of a unit to the bench: file <c>jobs/YEAR/NUMBER/job.yaml</c>.</summary>
+public sealed record Job(
+    string Number,
+    string Folder,
+    Origin Origin,
+    string Unit,
+    DateOnly Received,
+    Use Use,
+    string Complaint,
+    string? Technician,
+    DriverExperience? Driver,
+    DateOnly? Stripped,
+    string? WaitsFor,
+    string? Verdict,
+    IReadOnlyList<Finding> Findings,
+    IReadOnlyList<Photo> Photos,
+    Estimate? Estimate,
+    GoAhead? GoAhead,
+    IReadOnlyList<Renewal> Renewed,
+    IReadOnlyList<JobSetting> Settings,
+    ListTicks? StripList,
+    ListTicks? BuildList,
+    IReadOnlyList<EstimateLine> Final,
+    Teeth? DropPair,
+    Teeth? FinalDrive,
+    EventPlan? LastEvent,
+    EventPlan? NextEvent,
+    ComeBack? ComeBack,
+    DateOnly? Finished,
+    string? Notes,
+    string? InternalNotes) : IPlaced
+{
+    /// <summary>How it is written.</summary>
+    public static RecordShape<Job> Shape { get; } = new("a job", "One visit of a unit to the bench.", f => new Job(
+        string.Empty,
+        string.Empty,
+        f.Origin,
+        f.Required("unit", Scalars.Id, "The unit: a file in units/."),
+        f.Required("received", Scalars.Date, "Day it came in."),
+        f.Required("use", Scalars.Use, "What the unit has run in all, as it came in."),
+        f.Required("complaint", Scalars.Text, "What the customer said, in his words."),
+        f.Optional("technician", Scalars.Id, "Who has it on the bench."),
+        f.OptionalValue("driver", ExperienceWords, "How long the driver has driven this type of box."),
+        f.OptionalValue("stripped", Scalars.Date, "Day it was stripped and inspected."),
+        f.Optional("waits_for", Scalars.Text, "What an open job waits for, such as rings on order."),
+        f.Optional("verdict", Scalars.Text, "The verdict for the customer, in one plain sentence."),
+        f.List("findings", Finding.Shape, "What was seen and measured."),
+        f.List("photos", Photo.Shape, "The pictures in the photos/ folder."),
+        f.Optional("estimate", Estimate.Shape, "What was offered to the customer."),
+        f.Optional("go_ahead", GoAhead.Shape, "The customer's answer."),
+        f.List("renewed", Renewal.Shape, "Parts that were changed."),
+        f.List("settings", JobSetting.Shape, "What was found and what was set."),
+        f.Optional("strip_list", ListTicks.Shape, "Ticks on the gearbox's strip list."),
+        f.Optional("build_list", ListTicks.Shape, "Ticks on the gearbox's build list."),
+        f.List("final", EstimateLine.Shape, "What is charged, where it differs from the estimate."),
+        f.OptionalValue("drop_pair", Scalars.Teeth, "Drop gears fitted as it left."),
+        f.OptionalValue("final_drive", Scalars.Teeth, "Final drive fitted as it left, where it was changed."),
+        f.Optional("last_event", EventPlan.Shape, "The event before the job, with what was fitted there."),
+        f.Optional("next_event", EventPlan.Shape, "The event that the box is geared for."),
+        f.Optional("come_back", ComeBack.Shape, "When it should be looked at again."),
+        f.OptionalValue("finished", Scalars.Date, "Day it was finished."),
+        f.Optional("notes", Scalars.FileName, "A Markdown file beside this one, for the customer."),
+        f.Optional("internal_notes", Scalars.FileName, "A Markdown file beside this one, for the shop only.")));
+
+    /// <summary>How far the job has come.</summary>
+    public JobStage Stage =>
+        Finished is not null ? JobStage.Finished
+        : GoAhead is { Answer: Answer.No } ? JobStage.Declined
+        : GoAhead is not null ? JobStage.Rebuilding
+        : Estimate is not null ? JobStage.AwaitingGoAhead
+        : Stripped is not null ? JobStage.Inspected
+        : JobStage.BookedIn;
+
+    private static ChoiceShape<DriverExperience> ExperienceWords => new(
+        "the driver's experience with this type of box",
+        ("first season", DriverExperience.FirstSeason),
+        ("some seasons", DriverExperience.SomeSeasons),
+        ("many seasons", DriverExperience.ManySeasons));
+}
+
+/// <summary>How far a job has come.</summary>
+public enum JobStage
+{
+    /// <summary>It is in, not yet stripped.</summary>
+    BookedIn,
+
+    /// <summary>Stripped and inspected.</summary>
+    Inspected,
+
+    /// <summary>The estimate is out, not yet answered.</summary>
+    AwaitingGoAhead,
+
+    /// <summary>The customer said yes, to all or part.</summary>
+    Rebuilding,
+
+    /// <summary>The customer said no.</summary>
+    Declined,
+
+    /// <summary>Done.</summary>
+    Finished,
+}
+
+/// <summary>How long a driver has driven this type of box.</summary>
+public enum DriverExperience
+{
+    /// <summary>In the first season.</summary>
+    FirstSeason,
+
+    /// <summary>Two or three seasons.</summary>
+    SomeSeasons,
+
+    /// <summary>More.</summary>
+    ManySeasons,
+}
+
+/// <summary>Ticks on a strip or build list.</summary>
+/// <param name="Origin">Where it stands.</param>
+/// <param name="Done">Ids of the steps that are done.</param>
+/// <param name="SignedBy">Who signs for them.</param>
+/// <param name="On">When.</param>
+public sealed record ListTicks(Origin Origin, IReadOnlyList<string> Done, string? SignedBy, DateOnly? On) : IPlaced
+{
+    /// <summary>How it is written.</summary>
+    public static RecordShape<ListTicks> Shape { get; } = new("ticks on a list", "Ticks on a strip or build list.", f => new ListTicks(
+        f.Origin,
+        f.List("done", Scalars.Id, "Ids of the steps that are done."),
+        f.Optional("signed_by", Scalars.Id, "Who signs for them: a technician's id."),
+        f.OptionalValue("on", Scalars.Date, "When.")));
+}
+
+/// <summary>When a unit should be looked at again.</summary>
+/// <param name="Origin">Where it stands.</param>
+/// <param name="After">After this much more use.</param>
+/// <param name="By">By this day at the latest.</param>
+/// <param name="Reason">Why.</param>
+public sealed record ComeBack(Origin Origin, Use? After, DateOnly? By, string? Reason) : IPlaced
+{
+    /// <summary>How it is written.</summary>
+    public static RecordShape<ComeBack> Shape { get; } = new("a return date", "When a unit should be looked at again.", f => new ComeBack(
+        f.Origin,
+        f.OptionalValue("after", Scalars.Use, "After this much more use."),
+        f.OptionalValue("by", Scalars.Date, "By this day at the latest."),
+        f.Optional("reason", Scalars.Text, "Why.")));
+}

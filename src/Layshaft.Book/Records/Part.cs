@@ -1,0 +1,176 @@
+using Layshaft.Book.Places;
+using Layshaft.Book.Shapes;
+using Layshaft.Book.Values;
+using UnitsNet;
+
+namespace Layshaft.Book.Records;
+
+/// <summary>What kind of part it is: decides its place in the drawing and its words.</summary>
+public enum PartKind
+{
+    /// <summary>A gear on the main shafts.</summary>
+    Gear,
+
+    /// <summary>A dog ring.</summary>
+    DogRing,
+
+    /// <summary>The hub that a dog ring slides on.</summary>
+    Hub,
+
+    /// <summary>A selector fork, rail, drum or detent.</summary>
+    Selector,
+
+    /// <summary>A bearing.</summary>
+    Bearing,
+
+    /// <summary>A shaft.</summary>
+    Shaft,
+
+    /// <summary>A drop gear.</summary>
+    DropGear,
+
+    /// <summary>Crown wheel and pinion.</summary>
+    FinalDrive,
+
+    /// <summary>Case, cover or fixings.</summary>
+    Case,
+
+    /// <summary>A seal.</summary>
+    Seal,
+}
+
+/// <summary>Which shaft a part sits on.</summary>
+public enum ShaftPosition
+{
+    /// <summary>The input shaft.</summary>
+    Input,
+
+    /// <summary>The layshaft (countershaft).</summary>
+    Lay,
+
+    /// <summary>The main shaft.</summary>
+    Main,
+
+    /// <summary>The output shaft.</summary>
+    Output,
+}
+
+/// <summary>A part of a gearbox that is looked at, with what is measured on it.</summary>
+/// <param name="Origin">Where it stands.</param>
+/// <param name="Id">Short name used in jobs.</param>
+/// <param name="Name">Name on the pages.</param>
+/// <param name="Kind">What kind of part it is.</param>
+/// <param name="Gear">The gear that it serves (1 is first, 0 is reverse), or null.</param>
+/// <param name="Shaft">Where it sits in the drawing; null keeps it out of the drawing.</param>
+/// <param name="Along">Its middle along the shaft, from the input end.</param>
+/// <param name="Width">Its width along the shaft.</param>
+/// <param name="Teeth">Its teeth, for a gear that no ratio set tells.</param>
+/// <param name="Measures">What is measured on it.</param>
+/// <param name="Grading">When it is watched and when it is renewed.</param>
+/// <param name="Price">Price to the customer without tax.</param>
+/// <param name="Cost">What the shop pays; never on a customer's page.</param>
+/// <param name="Stock">How many the shop has.</param>
+/// <param name="ServiceLife">The maker's or the shop's life for it.</param>
+public sealed record Part(
+    Origin Origin,
+    string Id,
+    string Name,
+    PartKind Kind,
+    int? Gear,
+    ShaftPosition? Shaft,
+    Length? Along,
+    Length? Width,
+    int? Teeth,
+    IReadOnlyList<Measure> Measures,
+    Grading Grading,
+    decimal? Price,
+    decimal? Cost,
+    int? Stock,
+    Use? ServiceLife) : IPlaced
+{
+    private static ChoiceShape<PartKind> KindWords { get; } = new(
+        "a kind of part",
+        ("gear", PartKind.Gear),
+        ("dog ring", PartKind.DogRing),
+        ("hub", PartKind.Hub),
+        ("selector", PartKind.Selector),
+        ("bearing", PartKind.Bearing),
+        ("shaft", PartKind.Shaft),
+        ("drop gear", PartKind.DropGear),
+        ("final drive", PartKind.FinalDrive),
+        ("case", PartKind.Case),
+        ("seal", PartKind.Seal));
+
+    private static ChoiceShape<ShaftPosition> ShaftWords { get; } = new(
+        "a shaft", ("input", ShaftPosition.Input), ("lay", ShaftPosition.Lay), ("main", ShaftPosition.Main), ("output", ShaftPosition.Output));
+
+    /// <summary>How it is written.</summary>
+    public static RecordShape<Part> Shape { get; } = new("a part", "A part that is looked at, with what is measured on it.", f => new Part(
+        f.Origin,
+        f.Required("id", Scalars.Id, "Short name used in jobs."),
+        f.Required("name", Scalars.Text, "Name on the pages."),
+        f.Required("kind", KindWords, "What kind of part it is."),
+        f.OptionalValue("gear", Scalars.CountOrNone, "The gear that it serves: 1 is first, 0 is reverse."),
+        f.OptionalValue("shaft", ShaftWords, "The shaft on which it sits in the drawing."),
+        f.OptionalValue("along", Quantities.LengthOrNone, "Its middle along the shaft, from the input end."),
+        f.OptionalValue("width", Quantities.Length, "Its width along the shaft."),
+        f.OptionalValue("teeth", Scalars.ToothCount, "Its teeth, where no ratio set tells."),
+        f.List("measures", Measure.Shape, "What is measured on it."),
+        f.Optional("grading", Grading.Shape, "When it is watched and when it is renewed.") ?? Grading.Usual,
+        f.OptionalValue("price", Scalars.Money, "Price to the customer without tax."),
+        f.OptionalValue("cost", Scalars.Money, "What the shop pays; never on a customer's page."),
+        f.OptionalValue("stock", Scalars.CountOrNone, "How many the shop has."),
+        f.OptionalValue("service_life", Scalars.Use, "The maker's or the shop's life for it.")));
+
+    /// <summary>The measure with this id, or null.</summary>
+    public Measure? MeasureOf(string id) => Measures.FirstOrDefault(m => m.Id == id);
+}
+
+/// <summary>What wear does to a measured size.</summary>
+public enum WearSense
+{
+    /// <summary>Wear makes it larger, as the radius on a dog's corner.</summary>
+    Larger,
+
+    /// <summary>Wear makes it smaller, as the thickness of a fork's pad.</summary>
+    Smaller,
+}
+
+/// <summary>Something that is measured on a part.</summary>
+/// <param name="Origin">Where it stands.</param>
+/// <param name="Id">Short name used in jobs.</param>
+/// <param name="Name">Name on the pages.</param>
+/// <param name="New">Size when new.</param>
+/// <param name="Limit">The wear limit, from the maker's manual or the shop's practice.</param>
+/// <param name="Wear">Whether wear makes it larger or smaller; null to take it from new and limit.</param>
+/// <param name="Span">Over how many teeth the span is taken, where this is a span; null otherwise.</param>
+/// <param name="Pin">Pin diameter, where this is a size over pins; null otherwise.</param>
+public sealed record Measure(Origin Origin, string Id, string Name, IQuantity New, IQuantity Limit, WearSense? Wear, int? Span, Length? Pin) : IPlaced
+{
+    /// <summary>How it is written.</summary>
+    public static RecordShape<Measure> Shape { get; } = new("a measure", "Something that is measured on a part.", f => new Measure(
+        f.Origin,
+        f.Required("id", Scalars.Id, "Short name used in jobs."),
+        f.Required("name", Scalars.Text, "Name on the pages."),
+        f.Required("new", Quantities.Measured, "Size when new."),
+        f.Required("limit", Quantities.Measured, "The wear limit: above the new size when wear makes it grow, below when it shrinks."),
+        f.OptionalValue("wear_makes_it", new ChoiceShape<WearSense>("what wear does", ("larger", WearSense.Larger), ("smaller", WearSense.Smaller)), "Whether wear makes it larger or smaller; checked against new and limit."),
+        f.OptionalValue("span", Scalars.Count, "For a span (base tangent): over how many teeth."),
+        f.OptionalValue("pin", Quantities.Length, "For a size over two pins: the pin's diameter.")));
+}
+
+/// <summary>When a part is watched and when it is renewed, as shares of its wear allowance.</summary>
+/// <param name="Origin">Where it stands.</param>
+/// <param name="WatchFrom">From this share of the allowance the grade is watch.</param>
+/// <param name="RenewFrom">From this share of the allowance the grade is renew.</param>
+public sealed record Grading(Origin Origin, double WatchFrom, double RenewFrom) : IPlaced
+{
+    /// <summary>Watch from 60 %, renew from 100 % (common practice, no source).</summary>
+    public static Grading Usual { get; } = new(Origin.None, 0.6, 1.0);
+
+    /// <summary>How it is written.</summary>
+    public static RecordShape<Grading> Shape { get; } = new("a grading policy", "When a part is watched and when it is renewed.", f => new Grading(
+        f.Origin,
+        f.Required("watch_from", Scalars.Part, "From this share of the allowance the grade is watch."),
+        f.Required("renew_from", Scalars.Part, "From this share of the allowance the grade is renew.")));
+}

@@ -1,0 +1,57 @@
+using Layshaft.Book.Places;
+using Layshaft.Book.Shapes;
+using UnitsNet;
+
+namespace Layshaft.Book.Records;
+
+/// <summary>What kind of venue it is.</summary>
+public enum VenueKind
+{
+    /// <summary>A circuit: laps.</summary>
+    Circuit,
+
+    /// <summary>A hill climb or sprint: from a standing start, once.</summary>
+    HillClimb,
+}
+
+/// <summary>A circuit or hill: file <c>venues/ID.yaml</c>.</summary>
+/// <param name="Id">The file's name.</param>
+/// <param name="Origin">Where it stands.</param>
+/// <param name="Name">Name on the pages.</param>
+/// <param name="Kind">Circuit or hill.</param>
+/// <param name="Length">Of a lap or run.</param>
+/// <param name="Altitude">Above sea level.</param>
+/// <param name="Straights">In driving order.</param>
+public sealed record Venue(string Id, Origin Origin, string Name, VenueKind Kind, Length Length, Length Altitude, IReadOnlyList<Straight> Straights) : IPlaced
+{
+    /// <summary>How it is written.</summary>
+    public static RecordShape<Venue> Shape { get; } = new("a venue", "A circuit or hill.", f => new Venue(
+        string.Empty,
+        f.Origin,
+        f.Required("name", Scalars.Text, "Name on the pages."),
+        f.Or("kind", new ChoiceShape<VenueKind>("a kind of venue", ("circuit", VenueKind.Circuit), ("hill climb", VenueKind.HillClimb)), VenueKind.Circuit, "Circuit or hill climb."),
+        f.Required("length", Quantities.Length, "Of a lap or run."),
+        f.Or("altitude", Quantities.AnyLength, UnitsNet.Length.Zero, "Above sea level."),
+        f.Required("straights", new ListShape<Straight>(Straight.Shape, atLeast: 1, atMost: 60), "The straights in driving order.")));
+}
+
+/// <summary>A straight: from the exit of one corner to the slowest point of the next.</summary>
+/// <param name="Origin">Where it stands.</param>
+/// <param name="Name">Name on the pages.</param>
+/// <param name="ExitSpeed">Speed at which full throttle begins; null for a standing start.</param>
+/// <param name="Length">From there to the slowest point of the next corner.</param>
+/// <param name="Corner">The corner at its end.</param>
+/// <param name="CornerSpeed">Slowest speed in that corner; null when the run ends at a finish line.</param>
+/// <param name="Grade">Mean gradient as a fraction, uphill positive.</param>
+public sealed record Straight(Origin Origin, string Name, Speed? ExitSpeed, Length Length, string Corner, Speed? CornerSpeed, double Grade) : IPlaced
+{
+    /// <summary>How it is written.</summary>
+    public static RecordShape<Straight> Shape { get; } = new("a straight", "From the exit of one corner to the slowest point of the next.", f => new Straight(
+        f.Origin,
+        f.Required("name", Scalars.Text, "Name on the pages."),
+        f.OptionalValue("exit_speed", Quantities.Speed, "Speed at which full throttle begins; leave it out for a standing start."),
+        f.Required("length", Quantities.Length, "From there to the slowest point of the next corner."),
+        f.Required("corner", Scalars.Text, "The corner at its end, or 'finish'."),
+        f.OptionalValue("corner_speed", Quantities.Speed, "Slowest speed in that corner; leave it out at a finish line."),
+        f.Or("grade", Scalars.Share, 0.0, "Mean gradient, uphill positive.")));
+}

@@ -1,0 +1,46 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Nodes;
+using Layshaft.Book.Problems;
+using Layshaft.Book.Yaml;
+
+namespace Layshaft.Book.Shapes;
+
+/// <summary>One of a few words.</summary>
+/// <typeparam name="T">What the words stand for.</typeparam>
+public sealed class ChoiceShape<T>(string what, params (string Word, T Value)[] choices) : Shape<T>
+{
+    private readonly string[] known = [.. choices.Select(c => c.Word)];
+
+    /// <inheritdoc/>
+    public override string Words => $"{what} ({string.Join(", ", known)})";
+
+    /// <inheritdoc/>
+    public override bool TryRead(Node node, Reading reading, [MaybeNullWhen(false)] out T value)
+    {
+        value = default;
+        if (node is not ScalarNode scalar || scalar.IsNothing)
+        {
+            reading.Report(node, "wrong-kind", $"Here stands {node.Words}, but {what} is expected.", $"Write one of: {string.Join(", ", known)}.");
+            return false;
+        }
+
+        foreach (var choice in choices)
+        {
+            if (choice.Word == scalar.Text)
+            {
+                value = choice.Value!;
+                return true;
+            }
+        }
+
+        reading.Report(node, "unknown-word", $"{scalar.Words} is not {what}.", NearestWord.Advice(scalar.Text, known));
+        return false;
+    }
+
+    /// <inheritdoc/>
+    public override JsonObject Schema() => new()
+    {
+        // An unquoted yes is a truth value to some editors; both readings are let through there and settled here.
+        ["enum"] = new JsonArray([.. known.Select(k => (JsonNode)k), .. known.Where(k => k is "yes" or "no").Select(k => JsonValue.Create(k == "yes"))]),
+    };
+}

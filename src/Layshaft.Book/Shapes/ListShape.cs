@@ -1,0 +1,54 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Nodes;
+using Layshaft.Book.Yaml;
+
+namespace Layshaft.Book.Shapes;
+
+/// <summary>A list of values of one shape. A bad item is reported and left out; the others are kept.</summary>
+/// <typeparam name="T">One item.</typeparam>
+public sealed class ListShape<T>(Shape<T> item, int atLeast = 0, int atMost = 2000) : Shape<IReadOnlyList<T>>
+{
+    /// <inheritdoc/>
+    public override string Words => $"a list, each item {item.Words}";
+
+    /// <inheritdoc/>
+    public override bool TryRead(Node node, Reading reading, [MaybeNullWhen(false)] out IReadOnlyList<T> value)
+    {
+        value = null;
+        if (node is not ListNode list)
+        {
+            reading.Report(node, "wrong-kind", $"Here stands {node.Words}, but {Words} is expected.", "Begin each item with '- ' on a line of its own, or write [a, b].");
+            return false;
+        }
+
+        if (list.Items.Count > atMost || list.Items.Count < atLeast)
+        {
+            reading.Report(node, "list-length", $"This list has {list.Items.Count} items; {(list.Items.Count > atMost ? $"at most {atMost}" : $"at least {atLeast}")} are expected.");
+            return false;
+        }
+
+        var items = new List<T>(list.Items.Count);
+        foreach (var child in list.Items)
+        {
+            if (item.TryRead(child, reading, out var read))
+            {
+                items.Add(read);
+            }
+        }
+
+        value = items;
+        return true;
+    }
+
+    /// <inheritdoc/>
+    public override JsonObject Schema()
+    {
+        var schema = new JsonObject { ["type"] = "array", ["items"] = item.Schema() };
+        if (atLeast > 0)
+        {
+            schema["minItems"] = atLeast;
+        }
+
+        return schema;
+    }
+}

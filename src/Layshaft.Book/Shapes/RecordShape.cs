@@ -1,0 +1,193 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Nodes;
+using Layshaft.Book.Places;
+using Layshaft.Book.Problems;
+using Layshaft.Book.Yaml;
+
+namespace Layshaft.Book.Shapes;
+
+/// <summary>
+/// A group of named fields. The build function asks for each field once, with its shape and its meaning; the same
+/// function serves for reading (it is given the fields' values) and for the schema (it is given none, and what it
+/// asked for is noted). So a field is added in one line.
+/// </summary>
+/// <typeparam name="T">The record that is built.</typeparam>
+/// <param name="what">What it is, with its article: "a finding".</param>
+/// <param name="meaning">One sentence for the schema.</param>
+/// <param name="build">Asks for the fields and builds the record. It must not judge the values: they may be missing.</param>
+public sealed class RecordShape<T>(string what, string meaning, Func<Fields, T> build) : Shape<T>
+{
+    /// <inheritdoc/>
+    public override string Words => what;
+
+    /// <summary>One sentence on what this is.</summary>
+    public string Meaning => meaning;
+
+    /// <inheritdoc/>
+    public override bool TryRead(Node node, Reading reading, [MaybeNullWhen(false)] out T value)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        value = default;
+        if (node is not MapNode map)
+        {
+            reading.Report(node, "wrong-kind", $"Here stands {node.Words}, but {what} is expected.", "Write its fields as 'key: value' lines.");
+            return false;
+        }
+
+        var fields = new Fields(map, reading, what);
+        value = build(fields);
+        fields.ReportUnknown();
+        return !fields.Failed;
+    }
+
+    /// <inheritdoc/>
+    public override JsonObject Schema()
+    {
+        var fields = new Fields();
+        _ = build(fields);
+        var properties = new JsonObject();
+        foreach (var field in fields.Described)
+        {
+            var schema = field.Schema();
+            schema["description"] = $"{field.Meaning} Write {field.Words}.";
+            properties[field.Key] = schema;
+        }
+
+        var required = new JsonArray([.. fields.Described.Where(f => f.Required).Select(f => (JsonNode)f.Key)]);
+        return new JsonObject
+        {
+            ["type"] = "object",
+            ["description"] = meaning,
+            ["properties"] = properties,
+            ["required"] = required,
+            ["additionalProperties"] = false,
+        };
+    }
+
+    /// <summary>The fields in the order in which they are asked for, with their words: for guides and tests.</summary>
+    public IReadOnlyList<FieldDescription> Describe()
+    {
+        var fields = new Fields();
+        _ = build(fields);
+        return fields.Described;
+    }
+}
+
+/// <summary>A field as the schema tells of it.</summary>
+/// <param name="Key">Its name.</param>
+/// <param name="Meaning">What it means.</param>
+/// <param name="Words">What to write.</param>
+/// <param name="Required">Whether it must be there.</param>
+/// <param name="Schema">Makes its JSON Schema.</param>
+public sealed record FieldDescription(string Key, string Meaning, string Words, bool Required, Func<JsonObject> Schema);
+
+/// <summary>The fields of one record, while it is being read or described.</summary>
+public sealed class Fields
+{
+    private readonly MapNode? map;
+    private readonly Reading? reading;
+    private readonly string what = string.Empty;
+    private readonly List<FieldDescription> described = [];
+
+    internal Fields()
+    {
+    }
+
+    internal Fields(MapNode map, Reading reading, string what)
+    {
+        this.map = map;
+        this.reading = reading;
+        this.what = what;
+    }
+
+    /// <summary>Where the record and its fields stand.</summary>
+    public Origin Origin => map is null || reading is null
+        ? Origin.None
+        : new Origin(reading.At(map), [.. map.Entries.Select(e => (e.Key, e.Value.Line, e.Value.Column))]);
+
+    internal bool Failed { get; private set; }
+
+    internal IReadOnlyList<FieldDescription> Described => described;
+
+    /// <summary>A field that must be there.</summary>
+    public T Required<T>(string key, Shape<T> shape, string meaning)
+    {
+        Note(key, shape, meaning, required: true);
+        if (map is null || reading is null)
+        {
+            return default!;
+        }
+
+        if (Find(key) is not { } entry)
+        {
+            reading.Report(map, "missing-field", $"'{key}' is missing from {what}.", $"Add '{key}: …' ({shape.Words}).");
+            Failed = true;
+            return default!;
+        }
+
+        if (shape.TryRead(entry.Value, reading, out var value))
+        {
+            return value;
+        }
+
+        Failed = true;
+        return default!;
+    }
+
+    /// <summary>A field that may be left out; null then.</summary>
+    public T? Optional<T>(string key, Shape<T> shape, string meaning)
+        where T : class
+        => TryGet(key, shape, meaning, out var value) ? value : null;
+
+    /// <summary>A field that may be left out; null then.</summary>
+    public T? OptionalValue<T>(string key, Shape<T> shape, string meaning)
+        where T : struct
+        => TryGet(key, shape, meaning, out var value) ? value : null;
+
+    /// <summary>A field that may be left out; the given value stands for it then.</summary>
+    public T Or<T>(string key, Shape<T> shape, T fallback, string meaning) =>
+        TryGet(key, shape, meaning, out var value) ? value : fallback;
+
+    /// <summary>A list that may be left out; empty then.</summary>
+    public IReadOnlyList<T> List<T>(string key, Shape<T> item, string meaning) =>
+        TryGet(key, new ListShape<T>(item), meaning, out var value) ? value : [];
+
+    internal void ReportUnknown()
+    {
+        var known = described.Select(d => d.Key).ToArray();
+        foreach (var entry in map!.Entries)
+        {
+            if (!known.Contains(entry.Key))
+            {
+                reading!.Problems.Add(
+                    "unknown-key",
+                    new Place(reading.File, entry.KeyLine, entry.KeyColumn),
+                    $"'{entry.Key}' is not a field of {what}.",
+                    NearestWord.Advice(entry.Key, [.. known.Where(k => Find(k) is null)]));
+            }
+        }
+    }
+
+    private bool TryGet<T>(string key, Shape<T> shape, string meaning, [MaybeNullWhen(false)] out T value)
+    {
+        Note(key, shape, meaning, required: false);
+        value = default;
+        return map is not null && reading is not null && Find(key) is { } entry && shape.TryRead(entry.Value, reading, out value);
+    }
+
+    private void Note<T>(string key, Shape<T> shape, string meaning, bool required) =>
+        described.Add(new FieldDescription(key, meaning, shape.Words, required, shape.Schema));
+
+    private MapEntry? Find(string key)
+    {
+        foreach (var entry in map!.Entries)
+        {
+            if (entry.Key == key)
+            {
+                return entry;
+            }
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,74 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Nodes;
+using Layshaft.Book.Yaml;
+
+namespace Layshaft.Book.Shapes;
+
+/// <summary>A shape for a single value, read from its text.</summary>
+/// <typeparam name="T">What reading gives.</typeparam>
+/// <param name="words">What to write, with an example.</param>
+/// <param name="code">The problem's code when the text does not fit.</param>
+/// <param name="parse">Reads the text: the value, or what is wrong with it.</param>
+/// <param name="pattern">ECMA 262 regular expression for the schema; null when the words must do.</param>
+public sealed class ScalarShape<T>(string words, string code, Func<string, Parsed<T>> parse, string? pattern = null) : Shape<T>
+{
+    /// <inheritdoc/>
+    public override string Words => words;
+
+    /// <inheritdoc/>
+    public override bool TryRead(Node node, Reading reading, [MaybeNullWhen(false)] out T value)
+    {
+        value = default;
+        if (node is not ScalarNode scalar)
+        {
+            reading.Report(node, "wrong-kind", $"Here stands {node.Words}, but {words} is expected.");
+            return false;
+        }
+
+        if (scalar.IsNothing)
+        {
+            reading.Report(node, "nothing-written", $"Nothing is written here, but {words} is expected.", "Write it, or take the line out.");
+            return false;
+        }
+
+        var parsed = parse(scalar.Text);
+        if (parsed.Wrong is { } wrong)
+        {
+            reading.Report(node, code, wrong, parsed.Remedy ?? $"Write {words}.");
+            return false;
+        }
+
+        value = parsed.Value!;
+        return true;
+    }
+
+    /// <inheritdoc/>
+    // YAML editors take an unquoted 27 for a number; the reader takes the text either way.
+    public override JsonObject Schema()
+    {
+        var schema = new JsonObject { ["type"] = new JsonArray("string", "number") };
+        if (pattern is not null)
+        {
+            schema["pattern"] = pattern;
+        }
+
+        return schema;
+    }
+}
+
+/// <summary>What came of reading a text: a value, or what is wrong with it.</summary>
+/// <typeparam name="T">What reading gives.</typeparam>
+/// <param name="Value">The value; meaningless when <paramref name="Wrong"/> is set.</param>
+/// <param name="Wrong">What is wrong; null when the value is good.</param>
+/// <param name="Remedy">What to write instead; null for the shape's own words.</param>
+public readonly record struct Parsed<T>(T? Value, string? Wrong, string? Remedy);
+
+/// <summary>Makes results of reading.</summary>
+public static class Parsed
+{
+    /// <summary>A good value.</summary>
+    public static Parsed<T> Good<T>(T value) => new(value, null, null);
+
+    /// <summary>A text that does not fit.</summary>
+    public static Parsed<T> Bad<T>(string wrong, string? remedy = null) => new(default, wrong, remedy);
+}

@@ -1,0 +1,29 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Nodes;
+using Layshaft.Book.Yaml;
+
+namespace Layshaft.Book.Shapes;
+
+/// <summary>
+/// What a value in the book may look like: reads it from a node, and describes itself as JSON Schema, so that the
+/// reader and the schema can't drift apart. Immutable.
+/// </summary>
+/// <typeparam name="T">What reading gives.</typeparam>
+public abstract class Shape<T>
+{
+    /// <summary>What to write, in words with an example: "a length with its unit, such as 0.12 mm".</summary>
+    public abstract string Words { get; }
+
+    /// <summary>Reads a node; false when it does not fit, and then the reasons were reported.</summary>
+    public abstract bool TryRead(Node node, Reading reading, [MaybeNullWhen(false)] out T value);
+
+    /// <summary>The shape as JSON Schema (draft 2020-12).</summary>
+    public abstract JsonObject Schema();
+
+    /// <summary>The same shape with one more demand.</summary>
+    /// <param name="code">The problem's code when the demand is not met.</param>
+    /// <param name="demand">True when the value is acceptable.</param>
+    /// <param name="message">What is wrong, given the value.</param>
+    public Shape<T> Demand(string code, Func<T, bool> demand, Func<T, string> message) =>
+        new DemandShape<T>(this, code, demand, message);
+}

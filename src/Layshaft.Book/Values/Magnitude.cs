@@ -1,0 +1,41 @@
+using UnitsNet;
+
+namespace Layshaft.Book.Values;
+
+/// <summary>The size of a measured quantity in its SI unit, for comparing and for the statistics.</summary>
+public static class Magnitude
+{
+    /// <summary>Metres, newton metres, newtons, radians, kelvins or kilograms.</summary>
+    /// <exception cref="ArgumentException">The quantity is none that a book can hold.</exception>
+    public static double InSi(this IQuantity quantity) => quantity switch
+    {
+        Length q => q.Meters,
+        Torque q => q.NewtonMeters,
+        Force q => q.Newtons,
+        Angle q => q.Radians,
+        Temperature q => q.Kelvins,
+        Mass q => q.Kilograms,
+        _ => throw new ArgumentException("Not a quantity that a book can hold.", nameof(quantity)),
+    };
+
+    /// <summary>The same kind of quantity from a size in its SI unit.</summary>
+    /// <exception cref="ArgumentException">The quantity is none that a book can hold.</exception>
+    public static IQuantity Like(this IQuantity quantity, double inSi) => quantity switch
+    {
+        Length => Length.FromMeters(inSi),
+        Torque => Torque.FromNewtonMeters(inSi),
+        Force => Force.FromNewtons(inSi),
+        Angle => Angle.FromRadians(inSi),
+        Temperature => Temperature.FromKelvins(inSi),
+        Mass => Mass.FromKilograms(inSi),
+        _ => throw new ArgumentException("Not a quantity that a book can hold.", nameof(quantity)),
+    };
+
+    /// <summary>Whether two quantities are of one kind, so that they can be compared.</summary>
+    public static bool IsLike(this IQuantity one, IQuantity other)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        ArgumentNullException.ThrowIfNull(other);
+        return one.GetType() == other.GetType();
+    }
+}

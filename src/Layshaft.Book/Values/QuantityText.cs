@@ -1,0 +1,69 @@
+using Layshaft.Book.Problems;
+using Layshaft.Book.Shapes;
+
+namespace Layshaft.Book.Values;
+
+/// <summary>Reads a number with its unit.</summary>
+/// <typeparam name="T">The quantity.</typeparam>
+/// <param name="name">The quantity's name with its article: "a length".</param>
+/// <param name="example">How it is written: "0.12 mm".</param>
+/// <param name="units">The units that are known, the usual one first.</param>
+public sealed class QuantityText<T>(string name, string example, params UnitWord<T>[] units)
+{
+    /// <summary>"a length with its unit, such as 0.12 mm".</summary>
+    public string Words => $"{name} with its unit, such as {example}";
+
+    /// <summary>How it is written.</summary>
+    public string Example => example;
+
+    /// <summary>The units that are known.</summary>
+    public IReadOnlyList<UnitWord<T>> Units => units;
+
+    /// <summary>The spellings that are known.</summary>
+    public IReadOnlyList<string> UnitWords => [.. units.Select(u => u.Word)];
+
+    /// <summary>Reads <c>0.12 mm</c> or <c>0.12mm</c>.</summary>
+    public Parsed<T> Parse(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var (number, unit) = QuantityParts.Split(text);
+        return unit.Length == 0 ? Unitless(number, text) : Make(number, unit);
+    }
+
+    /// <summary>Reads a number in a unit that is known from elsewhere, as the first half of "0.05 to 0.10 mm" is.</summary>
+    public Parsed<T> Make(string number, string unit)
+    {
+        ArgumentNullException.ThrowIfNull(number);
+        ArgumentNullException.ThrowIfNull(unit);
+        var word = units.FirstOrDefault(u => u.Word == unit);
+        if (word is null)
+        {
+            var shown = unit.Length > 30 ? unit[..30] + "…" : unit;
+            return number.Length == 0
+                ? Parsed.Bad<T>($"'{shown}' is not {name}.", $"Write {name} like {example}.")
+                : Parsed.Bad<T>($"'{shown}' is not a unit for {name}.", NearestUnit(unit));
+        }
+
+        var figure = Figure.Parse(number);
+        return figure.Wrong is { } wrong
+            ? Parsed.Bad<T>(wrong, figure.Remedy is { } r && r.StartsWith("Write ", StringComparison.Ordinal) && !r.Contains(" like ", StringComparison.Ordinal) ? $"{r.TrimEnd('.')} {unit}." : $"Write {name} like {example}.")
+            : Parsed.Good(word.Make(figure.Value));
+    }
+
+    /// <summary>Whether this is a spelling of one of the units.</summary>
+    public bool Knows(string unit) => units.Any(u => u.Word == unit);
+
+    private Parsed<T> Unitless(string number, string text)
+    {
+        var figure = Figure.Parse(number);
+        return figure.Wrong is null
+            ? Parsed.Bad<T>($"'{text}' has no unit.", $"Write {string.Join(" or ", units.Take(3).Select(u => $"{number} {u.Word}"))}.")
+            : Parsed.Bad<T>(figure.Wrong, $"Write {name} like {example}.");
+    }
+
+    private string NearestUnit(string unit)
+    {
+        var sameLetters = units.FirstOrDefault(u => string.Equals(u.Word, unit, StringComparison.OrdinalIgnoreCase))?.Word;
+        return sameLetters is not null ? $"Did you mean '{sameLetters}'?" : NearestWord.Advice(unit, [.. units.Select(u => u.Word)]);
+    }
+}

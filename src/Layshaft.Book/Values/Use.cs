@@ -1,0 +1,52 @@
+using System.Globalization;
+using Layshaft.Book.Shapes;
+
+namespace Layshaft.Book.Values;
+
+/// <summary>What running is counted in.</summary>
+public enum UseUnit
+{
+    /// <summary>Running hours.</summary>
+    Hours,
+
+    /// <summary>Kilometres.</summary>
+    Kilometres,
+
+    /// <summary>Events (race meetings, hill-climb weekends).</summary>
+    Events,
+}
+
+/// <summary>How much a unit or a part has run.</summary>
+/// <param name="Amount">Not negative.</param>
+/// <param name="Unit">What it is counted in.</param>
+public readonly record struct Use(decimal Amount, UseUnit Unit)
+{
+    /// <summary>Reads "21.5 h", "1240 km" or "6 events".</summary>
+    public static Parsed<Use> Parse(string text)
+    {
+        var (number, unit) = QuantityParts.Split(text);
+        UseUnit? counted = unit switch
+        {
+            "h" or "hours" or "hour" => UseUnit.Hours,
+            "km" => UseUnit.Kilometres,
+            "events" or "event" => UseUnit.Events,
+            _ => null,
+        };
+        if (counted is null)
+        {
+            return Parsed.Bad<Use>(unit.Length == 0 ? $"'{text}' has no unit." : $"'{text}' is not an amount of use.", "Write it like 21.5 h, 1240 km or 6 events.");
+        }
+
+        var figure = Figure.ParseExact(number);
+        return figure.Wrong is not null
+            ? Parsed.Bad<Use>(figure.Wrong, figure.Remedy)
+            : figure.Value < 0
+                ? Parsed.Bad<Use>($"'{text}' is less than nothing.", "Write what the unit has run, 0 or more.")
+                : Parsed.Good(new Use(figure.Value, counted.Value));
+    }
+
+    /// <summary>As written in a book: "21.5 h".</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{Amount} {Unit switch { UseUnit.Hours => "h", UseUnit.Kilometres => "km", _ => "events" }}");
+}

@@ -1,0 +1,178 @@
+using Layshaft.Book.Places;
+using Layshaft.Book.Problems;
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
+
+namespace Layshaft.Book.Yaml;
+
+/// <summary>
+/// Reads one YAML document into nodes, from the parser's events. YAML's own conversions are not used: a value stays
+/// the text that was written until a shape reads it. Anchors, aliases, merge keys, tags and second documents are
+/// refused, so that nothing can multiply and no key can change the meaning of another.
+/// </summary>
+public sealed class NodeReader
+{
+    private const int DeepestNesting = 24;
+    private const int MostNodes = 50_000;
+
+    private readonly string file;
+    private readonly string text;
+    private readonly ProblemList problems;
+    private int nodes;
+
+    private NodeReader(string file, string text, ProblemList problems)
+    {
+        this.file = file;
+        this.text = text;
+        this.problems = problems;
+    }
+
+    /// <summary>The document's root, or null when the file can't be read as YAML; the reasons are in the problems.</summary>
+    /// <param name="file">Path for messages.</param>
+    /// <param name="text">The file's text.</param>
+    /// <param name="problems">Receives what is wrong.</param>
+    public static Node? Read(string file, string text, ProblemList problems)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(problems);
+        return new NodeReader(file, text, problems).Document();
+    }
+
+    private Node? Document()
+    {
+        try
+        {
+            using var reader = new StringReader(text);
+            var parser = new Parser(reader);
+            parser.Consume<StreamStart>();
+            if (!parser.TryConsume<DocumentStart>(out _))
+            {
+                problems.Add("empty-file", Place.WholeFile(file), "There is nothing in this file.");
+                return null;
+            }
+
+            var root = Value(parser, 0);
+            parser.Consume<DocumentEnd>();
+            if (parser.Current is DocumentStart second || (parser.MoveNext() && parser.Current is DocumentStart))
+            {
+                problems.Add("second-document", At(parser.Current!.Start), "A second document begins here ('---').", "Keep one document in a file.");
+            }
+
+            return root;
+        }
+        catch (Refused)
+        {
+            return null;
+        }
+        catch (YamlException bad)
+        {
+            problems.Add(YamlMistake.Explain(file, text, bad));
+            return null;
+        }
+    }
+
+    private Node Value(Parser parser, int depth)
+    {
+        if (depth > DeepestNesting)
+        {
+            throw Refuse("too-deep", parser.Current!.Start, $"This is nested deeper than {DeepestNesting} levels.", "Check the indentation.");
+        }
+
+        if (++nodes > MostNodes)
+        {
+            throw Refuse("too-many-values", parser.Current!.Start, "There are more values in this file than a book needs.", "Split the file.");
+        }
+
+        if (parser.TryConsume<AnchorAlias>(out var alias))
+        {
+            throw Refuse("alias", alias.Start, $"'*{alias.Value}' repeats something written elsewhere.", "Write the value out; if '*' belongs to the text, put the text in quotes.");
+        }
+
+        if (parser.Current is NodeEvent node)
+        {
+            RefuseAnchorOrTag(node);
+        }
+
+        if (parser.TryConsume<Scalar>(out var scalar))
+        {
+            return new ScalarNode(scalar.Value, scalar.Style == ScalarStyle.Plain, Line(scalar.Start), Column(scalar.Start));
+        }
+
+        return parser.TryConsume<SequenceStart>(out var list) ? List(parser, list, depth) : Map(parser, depth);
+    }
+
+    private ListNode List(Parser parser, SequenceStart start, int depth)
+    {
+        var items = new List<Node>();
+        while (!parser.TryConsume<SequenceEnd>(out _))
+        {
+            items.Add(Value(parser, depth + 1));
+        }
+
+        return new ListNode(items, Line(start.Start), Column(start.Start));
+    }
+
+    private MapNode Map(Parser parser, int depth)
+    {
+        var start = parser.Consume<MappingStart>();
+        var entries = new List<MapEntry>();
+        var seen = new Dictionary<string, int>(StringComparer.Ordinal);
+        while (!parser.TryConsume<MappingEnd>(out _))
+        {
+            if (parser.Current is not Scalar)
+            {
+                throw Refuse("bad-key", parser.Current!.Start, "A key must be a word.", "Write 'key: value'.");
+            }
+
+            RefuseAnchorOrTag((NodeEvent)parser.Current);
+            var key = parser.Consume<Scalar>();
+            var value = Value(parser, depth + 1);
+            if (key.Value == "<<")
+            {
+                throw Refuse("merge-key", key.Start, "'<<' copies keys from elsewhere.", "Write the keys out.");
+            }
+
+            if (!seen.TryAdd(key.Value, Line(key.Start)))
+            {
+                problems.Add(
+                    "duplicate-key",
+                    At(key.Start),
+                    $"'{key.Value}' is written twice (first on line {seen[key.Value]}).",
+                    "Keep one of them.");
+                continue;
+            }
+
+            entries.Add(new MapEntry(key.Value, Line(key.Start), Column(key.Start), value));
+        }
+
+        return new MapNode(entries, Line(start.Start), Column(start.Start));
+    }
+
+    private void RefuseAnchorOrTag(NodeEvent node)
+    {
+        if (!node.Anchor.IsEmpty)
+        {
+            throw Refuse("anchor", node.Start, $"'&{node.Anchor.Value}' marks a value for repeating.", "Write the value without it; if '&' belongs to the text, put the text in quotes.");
+        }
+
+        if (!node.Tag.IsEmpty && !node.Tag.IsNonSpecific)
+        {
+            throw Refuse("tag", node.Start, $"'{node.Tag.Value}' gives the value a YAML type.", "Write the value without it; if '!' belongs to the text, put the text in quotes.");
+        }
+    }
+
+    private Refused Refuse(string code, Mark mark, string message, string remedy)
+    {
+        problems.Add(code, At(mark), message, remedy);
+        return new Refused();
+    }
+
+    private Place At(Mark mark) => new(file, Line(mark), Column(mark));
+
+    private static int Line(Mark mark) => checked((int)mark.Line);
+
+    private static int Column(Mark mark) => checked((int)mark.Column);
+
+    // Only leaves this class as a null root: the reading of one file stops at what was refused.
+    private sealed class Refused : Exception;
+}
