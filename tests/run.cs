@@ -1,0 +1,104 @@
+#!/usr/bin/env dotnet
+// Runs every check of the project and closes with "N passed, N failed".
+// On a fresh machine it needs the .NET SDK only; a browser for the site's tests is installed when it can be.
+#:property ManagePackageVersionsCentrally=false
+#:property RestorePackagesWithLockFile=false
+#:property PublishAot=false
+#:property IsTestProject=false
+#:property EnforceCodeStyleInBuild=false
+
+using System.Diagnostics;
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using System.Xml.Linq;
+
+var root = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(Here())!, ".."));
+var results = Path.Combine(root, "tests", "TestResults");
+var failedSteps = 0;
+
+EnsureBrowser();
+failedSteps += Step("Build", "dotnet", "build", "Layshaft.slnx", "-c", "Release", "-v", "q", "-nologo");
+failedSteps += Step("Formatting", "dotnet", "format", "Layshaft.slnx", "--no-restore", "--verify-no-changes", "--severity", "error");
+
+if (Directory.Exists(results))
+{
+    Directory.Delete(results, recursive: true);
+}
+
+var passed = 0;
+var failed = 0;
+foreach (var project in Directory.GetDirectories(Path.Combine(root, "tests"), "*.Tests").Order(StringComparer.Ordinal))
+{
+    var name = Path.GetFileName(project);
+    var code = Run("dotnet", "test", project, "-c", "Release", "--no-build", "-v", "q", "-nologo", "--logger", $"trx;LogFileName={name}.trx", "--results-directory", results);
+    var trx = Path.Combine(results, name + ".trx");
+    if (!File.Exists(trx))
+    {
+        Console.WriteLine($"{name}: no result was written.");
+        failedSteps++;
+        continue;
+    }
+
+    var counters = XDocument.Load(trx).Descendants().First(e => e.Name.LocalName == "Counters");
+    passed += Count(counters, "passed");
+    failed += Count(counters, "failed") + Count(counters, "error") + Count(counters, "timeout") + Count(counters, "aborted");
+    failedSteps += code != 0 && Count(counters, "failed") == 0 ? 1 : 0;
+}
+
+if (passed == 0)
+{
+    failedSteps++;
+}
+
+Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{passed} passed, {failed + failedSteps} failed"));
+return failed + failedSteps == 0 ? 0 : 1;
+
+int Count(XElement counters, string what) => int.Parse(counters.Attribute(what)?.Value ?? "0", CultureInfo.InvariantCulture);
+
+int Step(string name, string program, params string[] arguments)
+{
+    Console.WriteLine($"{name} …");
+    return Run(program, arguments) == 0 ? 0 : Failed(name);
+}
+
+int Failed(string name)
+{
+    Console.WriteLine($"{name} failed.");
+    return 1;
+}
+
+int Run(string program, params string[] arguments)
+{
+    var start = new ProcessStartInfo(program) { WorkingDirectory = root };
+    foreach (var argument in arguments)
+    {
+        start.ArgumentList.Add(argument);
+    }
+
+    using var process = Process.Start(start)!;
+    process.WaitForExit();
+    return process.ExitCode;
+}
+
+void EnsureBrowser()
+{
+    string[] names = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
+    if (Environment.GetEnvironmentVariable("LAYSHAFT_BROWSER") is { Length: > 0 } || names.Any(File.Exists))
+    {
+        return;
+    }
+
+    if (OperatingSystem.IsLinux() && File.Exists("/usr/bin/apt-get") && Environment.UserName == "root")
+    {
+        Console.WriteLine("Installing chromium for the site's tests …");
+        _ = Run("apt-get", "update", "-qq");
+        _ = Run("apt-get", "install", "-y", "-qq", "chromium");
+    }
+
+    if (!names.Any(File.Exists))
+    {
+        Console.WriteLine("The site's tests need a Chromium browser. Install one (Debian, Ubuntu: sudo apt-get install chromium), or name it in LAYSHAFT_BROWSER.");
+    }
+}
+
+static string Here([CallerFilePath] string path = "") => path;
