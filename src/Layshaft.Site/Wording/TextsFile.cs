@@ -1,0 +1,135 @@
+using Layshaft.Site.Templates;
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
+
+namespace Layshaft.Site.Wording;
+
+/// <summary>
+/// Reads one texts file: a mapping of key to sentence, or of key to the forms <c>one</c>, <c>other</c>, <c>zero</c>.
+/// Anchors, tags, lists and repeated keys are refused.
+/// </summary>
+internal sealed class TextsFile
+{
+    private readonly string _name;
+    private readonly ICollection<TemplateProblem> _problems;
+
+    private TextsFile(string name, ICollection<TemplateProblem> problems) => (_name, _problems) = (name, problems);
+
+    internal SortedDictionary<string, Sentence> Sentences { get; } = new(StringComparer.Ordinal);
+
+    internal static SortedDictionary<string, Sentence> Read(string name, string text, ICollection<TemplateProblem> problems)
+    {
+        var file = new TextsFile(name, problems);
+        try
+        {
+            file.ReadStream(new Parser(new StringReader(text)));
+        }
+        catch (YamlException e)
+        {
+            file.Problem(e.Start, $"This is not YAML: {e.Message}");
+        }
+
+        return file.Sentences;
+    }
+
+    private void ReadStream(Parser parser)
+    {
+        parser.Consume<StreamStart>();
+        if (!parser.TryConsume<DocumentStart>(out _) || !parser.TryConsume<MappingStart>(out _))
+        {
+            Problem(parser.Current?.Start ?? Mark.Empty, "A texts file is a list of `key: sentence`.");
+            return;
+        }
+
+        while (!parser.TryConsume<MappingEnd>(out _))
+        {
+            var key = parser.Consume<Scalar>();
+            var sentence = ReadSentence(parser);
+            if (sentence is not null && !Sentences.TryAdd(key.Value, sentence))
+            {
+                Problem(key.Start, $"`{key.Value}` stands here a second time; remove one of the two.");
+            }
+        }
+
+        parser.Consume<DocumentEnd>();
+        if (parser.TryConsume<DocumentStart>(out var second))
+        {
+            Problem(second.Start, "A texts file holds one document; remove the `---`.");
+        }
+    }
+
+    private Sentence? ReadSentence(Parser parser)
+    {
+        if (parser.Accept<Scalar>(out _))
+        {
+            return ReadWords(parser) is { } words ? new(words) : null;
+        }
+
+        if (parser.TryConsume<MappingStart>(out var start))
+        {
+            return ReadForms(parser, start);
+        }
+
+        Problem(parser.Current!.Start, "Write a sentence, or the forms `one:` and `other:`.");
+        parser.SkipThisAndNestedEvents();
+        return null;
+    }
+
+    private Sentence? ReadForms(Parser parser, MappingStart start)
+    {
+        var forms = new Dictionary<string, PlacedText>(StringComparer.Ordinal);
+        while (!parser.TryConsume<MappingEnd>(out _))
+        {
+            var form = parser.Consume<Scalar>();
+            if (form.Value is not ("one" or "other" or "zero"))
+            {
+                Problem(form.Start, $"`{form.Value}` is not a form; the forms are `zero`, `one` and `other`.");
+                parser.SkipThisAndNestedEvents();
+            }
+            else if (ReadWords(parser) is { } words && !forms.TryAdd(form.Value, words))
+            {
+                Problem(form.Start, $"`{form.Value}` stands here a second time; remove one of the two.");
+            }
+        }
+
+        if (forms.TryGetValue("other", out var other))
+        {
+            return new(other, forms.GetValueOrDefault("one"), forms.GetValueOrDefault("zero"));
+        }
+
+        Problem(start.Start, "The form `other:` is missing; it is what any count falls back to.");
+        return null;
+    }
+
+    private PlacedText? ReadWords(Parser parser)
+    {
+        if (!parser.TryConsume<Scalar>(out var scalar))
+        {
+            Problem(parser.Current!.Start, "Write a sentence here.");
+            parser.SkipThisAndNestedEvents();
+            return null;
+        }
+
+        if (!scalar.Anchor.IsEmpty || !scalar.Tag.IsEmpty)
+        {
+            Problem(scalar.Start, "Anchors and tags are not used in a texts file.");
+            return null;
+        }
+
+        if (string.IsNullOrWhiteSpace(scalar.Value))
+        {
+            Problem(scalar.Start, "The sentence is empty.");
+            return null;
+        }
+
+        var words = PlacedText.Parse(scalar.Value, out var wrong);
+        if (wrong is not null)
+        {
+            Problem(scalar.Start, wrong);
+        }
+
+        return words;
+    }
+
+    private void Problem(Mark at, string message) => _problems.Add(new(_name, (int)at.Line, (int)at.Column, message));
+}
