@@ -9,7 +9,8 @@ internal struct CompensatedSum
     private double sum;
     private double lost;
 
-    public readonly double Value => sum + lost;
+    // Past the largest double nothing is left to correct, and infinity less infinity would be no number.
+    public readonly double Value => double.IsInfinity(sum) ? sum : sum + lost;
 
     public void Add(double term)
     {
