@@ -1,0 +1,111 @@
+using System.Security.Cryptography;
+using System.Text;
+
+namespace Layshaft.Site.Publishing;
+
+/// <summary>The secret that customers' keys are made from. It is never printed and never published.</summary>
+/// <remarks>
+/// It is the text of <c>LAYSHAFT_SECRET</c>, if that is set, or else of the file <c>.layshaft-secret</c> in the book folder,
+/// which is made on first use from the system's cryptographic generator, readable by its owner alone (on Windows it has
+/// the rights of its folder). Keep it in every backup of the book: without it all customers' links change.
+/// </remarks>
+public sealed class ShopSecret
+{
+    /// <summary>The file's name within the book folder.</summary>
+    public const string FileName = ".layshaft-secret";
+
+    /// <summary>The environment variable that goes before the file.</summary>
+    public const string VariableName = "LAYSHAFT_SECRET";
+
+    private const int FewestCharacters = 32;
+    private const int MostBytes = 4096;
+    private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+
+    private ShopSecret(string text) => Bytes = Encoding.UTF8.GetBytes(text);
+
+    internal byte[] Bytes { get; }
+
+    /// <inheritdoc/>
+    public override string ToString() => "(secret)";
+
+    /// <summary>Reads the secret, or makes one if the book has none yet.</summary>
+    /// <param name="bookFolder">The book folder.</param>
+    /// <param name="environment">Reads an environment variable; the process's own by default.</param>
+    public static ShopSecretResult Open(string bookFolder, Func<string, string?>? environment = null)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(bookFolder);
+        if ((environment ?? Environment.GetEnvironmentVariable)(VariableName) is { } given)
+        {
+            return FromText(given, VariableName, null);
+        }
+
+        var path = Path.Combine(bookFolder, FileName);
+        try
+        {
+            if (!File.Exists(path))
+            {
+                Make(path);
+            }
+
+            if (new FileInfo(path).Length > MostBytes)
+            {
+                return Damaged(path);
+            }
+
+            return FromText(File.ReadAllText(path), path, WarningAbout(path));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return new(null, $"The secret of customers' links cannot be read or made at {path}: {e.Message}", null);
+        }
+    }
+
+    private static ShopSecretResult FromText(string text, string origin, string? warning)
+    {
+        var trimmed = text.Trim();
+        return trimmed.Length < FewestCharacters || trimmed.Any(char.IsWhiteSpace) || trimmed.Any(char.IsControl)
+            ? Damaged(origin)
+            : new(new(trimmed), null, warning);
+    }
+
+    private static ShopSecretResult Damaged(string origin) => new(
+        null,
+        $"{origin} does not hold a secret (at least {FewestCharacters} characters without a space). Put it back from a backup; "
+        + "a new one would change every customer's link.",
+        null);
+
+    /// <summary>Writes a new secret whole or not at all; whoever comes first when two begin at once, his stays.</summary>
+    private static void Make(string path)
+    {
+        var draft = $"{path}-{Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(4))}";
+        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None };
+        if (!OperatingSystem.IsWindows())
+        {
+            options.UnixCreateMode = OwnerOnly;
+        }
+
+        try
+        {
+            using (var stream = new FileStream(draft, options))
+            {
+                stream.Write(Encoding.ASCII.GetBytes(Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(32)) + "\n"));
+                stream.Flush(flushToDisk: true);
+            }
+
+            File.Move(draft, path, overwrite: false);
+        }
+        catch (IOException) when (File.Exists(path))
+        {
+            // Another publish made one in the meantime; it is read next.
+        }
+        finally
+        {
+            File.Delete(draft);
+        }
+    }
+
+    private static string? WarningAbout(string path) =>
+        OperatingSystem.IsWindows() || (File.GetUnixFileMode(path) & ~(OwnerOnly | UnixFileMode.UserExecute)) == 0
+            ? null
+            : $"{path} can be read by others on this machine; take their rights away (chmod 600).";
+}

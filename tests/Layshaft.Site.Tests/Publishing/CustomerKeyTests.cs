@@ -1,0 +1,110 @@
+using Layshaft.Site.Publishing;
+
+namespace Layshaft.Site.Tests.Publishing;
+
+/// <summary>The keys of customers' pages, and the secret behind them.</summary>
+public sealed class CustomerKeyTests : IDisposable
+{
+    private const string Given = "0123456789abcdef0123456789abcdef";
+    private readonly TempFolder _book = new();
+
+    public void Dispose() => _book.Dispose();
+
+    private static ShopSecret Secret(string text = Given) => ShopSecret.Open("nowhere", _ => text).Secret!;
+
+    private ShopSecretResult FromFile() => ShopSecret.Open(_book.Path, _ => null);
+
+    [Fact]
+    public void A_key_is_26_small_letters_and_digits_and_always_the_same()
+    {
+        var key = new CustomerKeys(Secret()).For("DG-014");
+        Assert.Matches("^[a-z2-7]{26}$", key);
+        Assert.Equal(key, new CustomerKeys(Secret($"  {Given}\n")).For("DG-014", 0));
+    }
+
+    [Fact]
+    public void Unit_renewal_and_secret_each_make_another_key()
+    {
+        var keys = new CustomerKeys(Secret());
+        string[] all =
+        [
+            keys.For("DG-014"), keys.For("DG-014", 1), keys.For("DG-0141"), keys.For("dg-014"), keys.For("DG-014\n0", 1),
+            new CustomerKeys(Secret(Given + "x")).For("DG-014"),
+        ];
+        Assert.Equal(all.Length, all.Distinct().Count());
+    }
+
+    [Fact]
+    public void The_form_in_which_a_unicode_number_was_typed_does_not_matter() =>
+        Assert.Equal(new CustomerKeys(Secret()).For("\u00C4-1"), new CustomerKeys(Secret()).For("A\u0308-1"));
+
+    [Fact]
+    public void A_key_is_the_keyed_hash_of_its_message()
+    {
+        // Worked with another implementation: HMAC-SHA256 and base 32 of Python 3's hmac, hashlib and base64 modules.
+        Assert.Equal("pbo2vga5ixmhgoc4kbxsrx7r7u", new CustomerKeys(Secret()).For("DG-014", 2));
+    }
+
+    [Fact]
+    public void The_first_use_makes_a_secret_that_only_its_owner_can_read_and_the_next_finds_it()
+    {
+        var first = FromFile();
+        Assert.Equal((null, null), (first.Problem, first.Warning));
+        Assert.Equal([ShopSecret.FileName], Directory.EnumerateFiles(_book.Path).Select(Path.GetFileName));
+        if (!OperatingSystem.IsWindows())
+        {
+            Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(_book.At(ShopSecret.FileName)));
+        }
+
+        Assert.Equal(new CustomerKeys(first.Secret!).For("a"), new CustomerKeys(FromFile().Secret!).For("a"));
+        using var other = new TempFolder();
+        Assert.NotEqual(new CustomerKeys(first.Secret!).For("a"), new CustomerKeys(ShopSecret.Open(other.Path, _ => null).Secret!).For("a"));
+    }
+
+    [Fact]
+    public void Many_that_begin_at_once_agree_on_one_secret()
+    {
+        var keys = Enumerable.Range(0, 16).AsParallel().WithDegreeOfParallelism(8).Select(_ => new CustomerKeys(FromFile().Secret!).For("a")).ToList();
+        Assert.Single(keys.Distinct());
+        Assert.Single(Directory.EnumerateFiles(_book.Path));
+    }
+
+    [Fact]
+    public void The_environments_secret_goes_before_the_file_and_gives_the_same_keys_as_the_file_would()
+    {
+        var file = FromFile();
+        var text = File.ReadAllText(_book.At(ShopSecret.FileName));
+        Assert.Equal(new CustomerKeys(file.Secret!).For("a"), new CustomerKeys(ShopSecret.Open(_book.Path, _ => text).Secret!).For("a"));
+        Assert.NotEqual(new CustomerKeys(file.Secret!).For("a"), new CustomerKeys(ShopSecret.Open(_book.Path, _ => Given).Secret!).For("a"));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("too short")]
+    [InlineData("0123456789abcdef 0123456789abcdef")]
+    public void A_damaged_secret_is_a_problem_and_is_left_as_it_is(string text)
+    {
+        _book.Write(ShopSecret.FileName, text);
+        Assert.Contains("backup", FromFile().Problem, StringComparison.Ordinal);
+        Assert.Equal(text, File.ReadAllText(_book.At(ShopSecret.FileName)));
+        Assert.Contains(ShopSecret.VariableName, ShopSecret.Open(_book.Path, _ => text).Problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_secret_that_others_can_read_is_used_with_a_warning()
+    {
+        if (!OperatingSystem.IsWindows())
+        {
+            FromFile();
+            File.SetUnixFileMode(_book.At(ShopSecret.FileName), UnixFileMode.UserRead | UnixFileMode.OtherRead);
+            Assert.Contains("chmod 600", FromFile().Warning, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void A_secret_does_not_print_itself() => Assert.DoesNotContain("0123", Secret().ToString(), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_folder_that_is_not_there_is_a_problem() =>
+        Assert.NotNull(ShopSecret.Open(_book.At("nowhere"), _ => null).Problem);
+}
