@@ -1,5 +1,8 @@
 using Layshaft.Site.Charts;
 using Layshaft.Site.Charts.Gearing;
+using Layshaft.Site.Charts.Life;
+using Layshaft.Site.Charts.Photos;
+using Layshaft.Site.Charts.Wear;
 using Layshaft.Site.Html;
 
 namespace Layshaft.Site.Tests.Charts;
@@ -11,6 +14,14 @@ internal static class EveryChart
     {
         ["speed-per-gear"] = size => SpeedPerGearChart.Draw(Samples.SpeedPerGear(), size),
         ["wheel-force"] = size => WheelForceChart.Draw(Samples.WheelForce(), size),
+        ["wear-bars"] = size => WearBars.Draw(Samples.Wear(), size),
+        ["gear-work"] = size => GearWorkBars.Draw(Samples.GearWork(), size),
+        ["ranking"] = size => RankingBars.Draw(Samples.Ranking(), size),
+        ["life-bars"] = size => LifeBars.Draw(Samples.Life(), size),
+        ["trend"] = size => TrendChart.Draw(Samples.Trend(), size),
+        ["survival"] = size => SurvivalChart.Draw(Samples.Survival(), size),
+        ["season-line"] = size => SeasonLine.Draw(Samples.Seasons(), size),
+        ["photo-callouts"] = size => PhotoCallouts.Draw(Samples.Photo(), size),
     };
 
     public static TheoryData<string, ChartSize> Cases()

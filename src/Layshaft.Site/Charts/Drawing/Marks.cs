@@ -41,8 +41,8 @@ internal static class Marks
                 svg.Circle("grade grade-circle", x, y, radius);
                 break;
             case GradeShape.Triangle:
-                svg.Path("grade grade-triangle", Triangle(x, y + (radius * 0.12), radius * 1.32));
-                letterAt = y + (radius * 0.72);
+                svg.Path("grade grade-triangle", Triangle(x, y + (radius * 0.12), radius * 1.45));
+                letterAt = y + (radius * 0.8);
                 break;
             case GradeShape.Square:
                 svg.Rect("grade grade-square", x - (radius * 0.92), y - (radius * 0.92), radius * 1.84, radius * 1.84);

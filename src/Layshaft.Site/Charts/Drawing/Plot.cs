@@ -81,7 +81,7 @@ internal sealed class Plot
     private static List<(double X, string Label)> FittingTicks(Scale scale, Func<double, string> format, double factor)
     {
         var length = scale.End - scale.Start;
-        for (var most = Math.Max(2, (int)(length / 42)); ; most--)
+        for (var most = Math.Max(2, (int)(length / 56)); ; most--)
         {
             var ticks = NiceTicks.Between(scale.From * factor, scale.To * factor, most)
                 .Select(t => (X: scale.At(t / factor), Label: format(t))).ToList();

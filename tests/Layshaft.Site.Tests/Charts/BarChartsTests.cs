@@ -1,0 +1,125 @@
+using Layshaft.Site.Charts;
+using Layshaft.Site.Charts.Gearing;
+using Layshaft.Site.Charts.Life;
+using Layshaft.Site.Charts.Wear;
+
+namespace Layshaft.Site.Tests.Charts;
+
+public class BarChartsTests
+{
+    [Theory]
+    [InlineData(ChartSize.Wide)]
+    [InlineData(ChartSize.Compact)]
+    public void A_wear_bar_ends_at_its_share_as_read_on_the_axis(ChartSize size)
+    {
+        Drawing drawing = new(WearBars.Draw(Samples.Wear(), size));
+        var share = drawing.Across("share of allowance used");
+        var bars = drawing.Elements("bar").Select(Right).ToList();
+
+        Assert.Equal([0.18, 0.74, 1, 1], bars.Select(share), Within(0.005));
+    }
+
+    [Fact]
+    public void What_lies_beyond_the_limit_is_drawn_apart_and_a_far_value_is_cut_with_an_arrow()
+    {
+        Drawing drawing = new(WearBars.Draw(Samples.Wear(), ChartSize.Wide));
+        var share = drawing.Across("share of allowance used");
+        var over = drawing.Elements("bar-over").ToList();
+
+        Assert.Equal([1.08, 1.6], over.Select(Right).Select(share), Within(0.005));
+        Assert.All(over, o => Assert.Equal(1, share(DrawnText.Number(o, "x")), 0.005));
+        Assert.Single(drawing.Elements("mark-cut"));
+    }
+
+    [Fact]
+    public void A_whisker_spans_the_uncertainty_of_the_measurement()
+    {
+        Drawing drawing = new(WearBars.Draw(Samples.Wear(), ChartSize.Wide));
+        var share = drawing.Across("share of allowance used");
+        var first = drawing.Paths("whisker")[0];
+
+        Assert.Equal(0.12, share(first[0].X), 0.005);
+        Assert.Equal(0.24, share(first[1].X), 0.005);
+    }
+
+    [Fact]
+    public void A_part_that_was_not_measured_has_words_but_no_bar()
+    {
+        Drawing drawing = new(WearBars.Draw(Samples.Wear(), ChartSize.Wide));
+
+        Assert.NotNull(drawing.Text("not measured"));
+        Assert.Equal(Samples.Wear().Parts.Count - 1, drawing.Elements("bar").Count());
+    }
+
+    [Fact]
+    public void Each_grade_has_a_shape_of_its_own_besides_its_letter()
+    {
+        Drawing drawing = new(WearBars.Draw(Samples.Wear(), ChartSize.Compact));
+
+        Assert.Equal("circle", Assert.Single(drawing.Elements("grade grade-circle")).Name.LocalName);
+        Assert.Equal("path", Assert.Single(drawing.Elements("grade grade-triangle")).Name.LocalName);
+        Assert.All(drawing.Elements("grade grade-square"), e => Assert.Equal("rect", e.Name.LocalName));
+        Assert.Equal(["U", "W"], drawing.Elements("grade-letter").Select(e => e.Value));
+        Assert.Equal(["N", "N"], drawing.Elements("grade-letter grade-letter-solid").Select(e => e.Value));
+    }
+
+    [Fact]
+    public void Work_and_wear_share_one_scale()
+    {
+        Drawing drawing = new(GearWorkBars.Draw(Samples.GearWork(), ChartSize.Compact));
+        var share = drawing.Across("share");
+
+        Assert.Equal([0.05, 0.29, 0.38, 0.19, 0.09], drawing.Elements("bar-hollow").Select(Right).Select(share), Within(0.005));
+        Assert.Equal([0.12, 0.41, 0.74, 0.33], drawing.Elements("bar-full").Select(Right).Select(share), Within(0.005));
+    }
+
+    [Fact]
+    public void A_long_series_name_behind_a_long_bar_shortens_the_scale_instead_of_leaving_the_sheet()
+    {
+        var input = Samples.GearWork() with { Gears = [new GearWork("1", 0.9, "90 %", 1, "100 %")] };
+        Drawing drawing = new(GearWorkBars.Draw(input, ChartSize.Compact));
+
+        Assert.True(DrawnText.Span(drawing.Text("100 % wear allowance used")).Right <= 360);
+    }
+
+    [Fact]
+    public void A_ranking_bar_ends_at_its_loss_and_the_chosen_row_alone_is_pointed_out()
+    {
+        Drawing drawing = new(RankingBars.Draw(Samples.Ranking(), ChartSize.Wide));
+        var loss = drawing.Across("seconds a lap lost to the best");
+
+        Assert.Equal([0.08, 0.21, 0.55, 0.97], drawing.Elements("bar").Select(Right).Select(loss), Within(0.003));
+        Assert.Single(drawing.Elements("pointer"));
+    }
+
+    [Fact]
+    public void Choices_that_cost_nothing_draw_without_a_division_by_zero()
+    {
+        var input = Samples.Ranking() with { Choices = [new RankedChoice("28/29", 0, "best", false), new RankedChoice("56/58", 0, "0.00 s", false)] };
+
+        Assert.NotEmpty(RankingBars.Draw(input, ChartSize.Compact).Markup);
+    }
+
+    [Fact]
+    public void A_life_span_keeps_its_length_in_proportion_and_only_used_marks_are_in_the_key()
+    {
+        var input = Samples.Life() with { Parts = [new LifeBar("layshaft", [new(0, 390, LifeStart.Fitted, LifeEnd.Renewed, null), new(390, 780, LifeStart.Fitted, LifeEnd.Renewed, null)])] };
+        Drawing drawing = new(LifeBars.Draw(input, ChartSize.Wide));
+        var widths = drawing.Elements("bar").Select(e => DrawnText.Number(e, "width")).ToList();
+
+        Assert.Equal(widths[0], widths[1], 0.02);
+        Assert.Equal(["renewed", "fitted new"], drawing.Elements("row-value").Select(e => e.Value).OrderDescending(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void A_span_that_ends_before_it_starts_is_refused()
+    {
+        var input = Samples.Life() with { Parts = [new LifeBar("layshaft", [new(9, 8, LifeStart.Fitted, LifeEnd.Renewed, null)])] };
+
+        Assert.Throws<ArgumentException>(() => LifeBars.Draw(input, ChartSize.Wide));
+    }
+
+    private static double Right(System.Xml.Linq.XElement bar) => DrawnText.Number(bar, "x") + DrawnText.Number(bar, "width");
+
+    private static Func<double, double, bool> Within(double tolerance) => (a, b) => Math.Abs(a - b) <= tolerance;
+}

@@ -1,0 +1,64 @@
+using System.Globalization;
+using Layshaft.Site.Charts;
+using Layshaft.Site.Charts.Gearing;
+using Layshaft.Site.Charts.Life;
+using Layshaft.Site.Charts.Wear;
+
+namespace Layshaft.Site.Tests.Charts;
+
+internal static partial class Samples
+{
+    public static readonly GradeMark Reuse = new(GradeShape.Circle, "U", "use again");
+    public static readonly GradeMark Watch = new(GradeShape.Triangle, "W", "watch");
+    public static readonly GradeMark Renew = new(GradeShape.Square, "N", "renew");
+
+    public static WearBarsInput Wear() => new(
+        Frame("wear", "Share of the wear allowance used"),
+        [
+            new WearBar("1st driven gear, span over 4 teeth", 0.18, 0.12, 0.24, Reuse, "30.96 mm, 18 %"),
+            new WearBar("2nd / 3rd dog ring, dog width", 0.74, 0.66, 0.82, Watch, "8.26 mm, 74 %"),
+            new WearBar("4th / 5th dog ring, dog width", 1.08, 1.0, 1.16, Renew, "7.92 mm, 108 %"),
+            new WearBar("selector fork 2 / 3, pad thickness", 2.3, 2.2, 2.4, Renew, "4.1 mm, 230 %"),
+            new WearBar("layshaft spline, backlash", null, null, null, null, "not measured"),
+        ],
+        new Axis("share of allowance used", Percent),
+        new LevelMark(0.7, "watch 70 %"),
+        new LevelMark(1, "renew 100 %"));
+
+    public static GearWorkInput GearWork() => new(
+        Frame("work", "Work of the dogs and wear found"),
+        [
+            new GearWork("1", 0.05, "5 %", 0.12, "12 %"),
+            new GearWork("2", 0.29, "29 %", 0.41, "41 %"),
+            new GearWork("3", 0.38, "38 %", 0.74, "74 %"),
+            new GearWork("4", 0.19, "19 %", 0.33, "33 %"),
+            new GearWork("5", 0.09, "9 %", null, "not measured"),
+        ],
+        new Axis("share", Percent),
+        "work done by the dogs",
+        "wear allowance used");
+
+    public static RankingInput Ranking() => new(
+        Frame("rank", "What each drop pair costs"),
+        [
+            new RankedChoice("28/29", 0, "best", true),
+            new RankedChoice("27/30", 0.08, "0.08 s", false),
+            new RankedChoice("29/28", 0.21, "0.21 s", false),
+            new RankedChoice("26/31", 0.55, "0.55 s", false),
+            new RankedChoice("30/27", 0.97, "0.97 s", false),
+        ],
+        new Axis("seconds a lap lost to the best", v => v.ToString("0.0", CultureInfo.InvariantCulture)));
+
+    public static LifeBarsInput Life() => new(
+        Frame("life", "What served where, season by season"),
+        [
+            new LifeBar("2nd / 3rd dog ring", [new(5, 190, LifeStart.Fitted, LifeEnd.Renewed, "31 h"), new(190, 470, LifeStart.Fitted, LifeEnd.Renewed, "38 h"), new(470, 760, LifeStart.Fitted, LifeEnd.Running, "29 h")]),
+            new LifeBar("4th / 5th dog ring", [new(5, 470, LifeStart.Fitted, LifeEnd.MovedOut, "69 h"), new(480, 760, LifeStart.MovedIn, LifeEnd.Running, "12 + 29 h")]),
+            new LifeBar("layshaft", [new(5, 760, LifeStart.Fitted, LifeEnd.Running, "98 h")]),
+        ],
+        0,
+        780,
+        [new AxisTick(0, "first season"), new AxisTick(365, "second season"), new AxisTick(730, "third")],
+        string.Empty,
+        new LifeWords("fitted new", "moved in", "still running", "renewed", "moved out"));
+}
