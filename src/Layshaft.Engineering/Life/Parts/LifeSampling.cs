@@ -1,0 +1,86 @@
+namespace Layshaft.Engineering.Life;
+
+/// <summary>Why a part's life is not in a sample.</summary>
+public enum LeftOutReason
+{
+    /// <summary>Its use before it was first seen is unknown.</summary>
+    StartUnknown,
+
+    /// <summary>It ran in more than one measure, so no single figure is its life.</summary>
+    MixedMeasures,
+
+    /// <summary>It ran in another measure than the one asked for.</summary>
+    OtherMeasure,
+
+    /// <summary>It has not run yet.</summary>
+    NotRunYet,
+
+    /// <summary>A contradiction touches it.</summary>
+    Doubtful,
+}
+
+/// <summary>A life that is not in a sample.</summary>
+/// <param name="Life">The life.</param>
+/// <param name="Reason">Why it was left out.</param>
+public sealed record LeftOutLife(PartLife Life, LeftOutReason Reason);
+
+/// <summary>Part lives gathered for statistics, with those left out and why.</summary>
+/// <param name="Sample">The lives that count.</param>
+/// <param name="LeftOut">The lives that do not.</param>
+public sealed record LifeSampling(LifeSample Sample, IReadOnlyList<LeftOutLife> LeftOut)
+{
+    /// <summary>Gathers the lives of one kind of part.</summary>
+    /// <param name="lives">The lives, of one kind of part.</param>
+    /// <param name="measure">The measure that counts.</param>
+    /// <param name="unrecordedIsFailure">
+    /// Whether a renewal without a recorded reason counts as a failure. <c>true</c> makes lives shorter, the safe side;
+    /// a shop that renews much by schedule should record reasons instead.
+    /// </param>
+    /// <returns>The sample and what was left out. A part fitted used with known use counts from new.</returns>
+    public static LifeSampling Of(IEnumerable<PartLife> lives, UseMeasure measure, bool unrecordedIsFailure = true)
+    {
+        ArgumentNullException.ThrowIfNull(lives);
+        var counted = new List<ObservedLife>();
+        var leftOut = new List<LeftOutLife>();
+        foreach (var life in lives)
+        {
+            if (ReasonAgainst(life, measure) is { } reason)
+            {
+                leftOut.Add(new LeftOutLife(life, reason));
+                continue;
+            }
+
+            var failed = life.End == LifeEnd.Renewed
+                && (life.Reason == RenewalReason.Condition || (unrecordedIsFailure && life.Reason == RenewalReason.NotRecorded));
+            counted.Add(new ObservedLife(life.Total.In(measure)!.Value, failed));
+        }
+
+        return new LifeSampling(LifeSample.Of(measure, counted), leftOut);
+    }
+
+    private static LeftOutReason? ReasonAgainst(PartLife life, UseMeasure measure)
+    {
+        if (life.IsDoubtful)
+        {
+            return LeftOutReason.Doubtful;
+        }
+
+        if (!life.TotalIsWhole)
+        {
+            return LeftOutReason.StartUnknown;
+        }
+
+        var total = life.Total;
+        if (Enum.GetValues<UseMeasure>().Count(candidate => total.In(candidate) > 0) > 1)
+        {
+            return LeftOutReason.MixedMeasures;
+        }
+
+        return total.In(measure) switch
+        {
+            > 0 => null,
+            null => total.Measures.Count == 0 ? LeftOutReason.NotRunYet : LeftOutReason.OtherMeasure,
+            _ => LeftOutReason.NotRunYet,
+        };
+    }
+}

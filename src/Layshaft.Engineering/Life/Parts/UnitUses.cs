@@ -1,0 +1,51 @@
+namespace Layshaft.Engineering.Life;
+
+/// <summary>The last known use of each unit, and what does not fit when a new one arrives.</summary>
+internal sealed class UnitUses(List<LedgerContradiction> contradictions)
+{
+    private readonly Dictionary<string, (DateOnly Date, Use Use, int Event)> known = [];
+
+    public (DateOnly Date, Use Use)? Last(string unit) =>
+        known.TryGetValue(unit, out var last) ? (last.Date, last.Use) : null;
+
+    /// <summary>Takes note of a unit's use at an event.</summary>
+    /// <returns>The use to count with, or <c>null</c> when the event cannot be counted.</returns>
+    public Use? Note(string unit, DateOnly date, Use use, int at)
+    {
+        if (!(use.Amount >= 0 && double.IsFinite(use.Amount)))
+        {
+            Add(LedgerContradictionKind.UseUnusable, [at], $"The use of unit {unit} is not a number from 0 up; write what its counter shows.");
+            return null;
+        }
+
+        if (!known.TryGetValue(unit, out var last))
+        {
+            known[unit] = (date, use, at);
+            return use;
+        }
+
+        if (last.Use.Measure != use.Measure)
+        {
+            Add(
+                LedgerContradictionKind.MeasureChanged,
+                [last.Event, at],
+                $"Unit {unit} had {last.Use} before and has {use} now; count one unit in one measure throughout.");
+            return null;
+        }
+
+        if (use.Amount < last.Use.Amount)
+        {
+            Add(
+                LedgerContradictionKind.UseWentBack,
+                [last.Event, at],
+                $"Unit {unit} had {last.Use} before and has {use} now; correct the wrong one (after a counter change write the sum of both counters).");
+            return last.Use;
+        }
+
+        known[unit] = (date > last.Date ? date : last.Date, use, at);
+        return use;
+    }
+
+    private void Add(LedgerContradictionKind kind, int[] events, string words) =>
+        contradictions.Add(new LedgerContradiction(kind, events, words));
+}
