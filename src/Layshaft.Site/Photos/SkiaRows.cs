@@ -1,0 +1,134 @@
+using System.Runtime.InteropServices;
+using SkiaSharp;
+
+namespace Layshaft.Site.Photos;
+
+/// <summary>
+/// Rows of a JPEG, PNG or WebP. A JPEG is decoded at the smallest eighth that still has the size wanted, a band of rows
+/// at a time; the others are decoded as a whole.
+/// </summary>
+internal sealed class SkiaRows : DecodedRows
+{
+    private const int Band = 16;
+    private readonly SKCodec _codec;
+    private readonly SKImageInfo _info;
+    private readonly SKBitmap? _whole;
+    private readonly byte[] _band;
+    private readonly GCHandle _pin;
+    private int _inBand;
+    private int _nextInBand;
+
+    private SkiaRows(SKCodec codec, SKImageInfo info, PhotoOrientation orientation)
+    {
+        (_codec, _info, Orientation) = (codec, info, orientation);
+        if (codec.EncodedFormat == SKEncodedImageFormat.Jpeg && codec.StartScanlineDecode(info) == SKCodecResult.Success)
+        {
+            _band = new byte[Band * info.RowBytes];
+            _pin = GCHandle.Alloc(_band, GCHandleType.Pinned);
+            return;
+        }
+
+        _band = [];
+        _whole = new SKBitmap();
+        var result = _whole.TryAllocPixels(info) ? codec.GetPixels(info, _whole.GetPixels()) : SKCodecResult.InternalError;
+        _inBand = result == SKCodecResult.Success ? info.Height : 0;
+        IsDamaged = result is not (SKCodecResult.Success or SKCodecResult.IncompleteInput);
+    }
+
+    public override int Width => _info.Width;
+
+    public override int Height => _info.Height;
+
+    public override int FullWidth => _codec.Info.Width;
+
+    public override int FullHeight => _codec.Info.Height;
+
+    public override PhotoOrientation Orientation { get; }
+
+    /// <summary>Starts decoding; null if the content is not what the facts say.</summary>
+    /// <param name="data">The whole file.</param>
+    /// <param name="facts">What its header said.</param>
+    /// <param name="width">Least width wanted, before turning.</param>
+    /// <param name="height">Least height wanted, before turning.</param>
+    public static SkiaRows? Open(SKData data, PhotoFacts facts, int width, int height)
+    {
+        var codec = SKCodec.Create(data);
+        if (codec is null)
+        {
+            return null;
+        }
+
+        if (codec.Info.Width != facts.StoredWidth || codec.Info.Height != facts.StoredHeight)
+        {
+            codec.Dispose();
+            return null;
+        }
+
+        var alpha = codec.Info.AlphaType == SKAlphaType.Opaque ? SKAlphaType.Opaque : SKAlphaType.Premul;
+        var size = DecodedSize(codec, width, height);
+        using var srgb = SKColorSpace.CreateSrgb();
+        return new(codec, new(size.Width, size.Height, SKColorType.Rgba8888, alpha, srgb), facts.Orientation);
+    }
+
+    public override bool Next(Span<byte> row)
+    {
+        if (_whole is not null)
+        {
+            if (RowsRead >= _inBand)
+            {
+                return false;
+            }
+
+            _whole.GetPixelSpan().Slice(RowsRead * _info.RowBytes, _info.RowBytes).CopyTo(row);
+        }
+        else
+        {
+            if (_nextInBand == _inBand && !Refill())
+            {
+                return false;
+            }
+
+            _band.AsSpan(_nextInBand++ * _info.RowBytes, _info.RowBytes).CopyTo(row);
+        }
+
+        RowsRead++;
+        if (_info.AlphaType != SKAlphaType.Opaque)
+        {
+            FlattenPremultiplied(row);
+        }
+
+        return true;
+    }
+
+    public override void Dispose()
+    {
+        _whole?.Dispose();
+        _codec.Dispose();
+        if (_pin.IsAllocated)
+        {
+            _pin.Free();
+        }
+    }
+
+    private static SKSizeI DecodedSize(SKCodec codec, int width, int height)
+    {
+        for (var eighths = 1; eighths < 8 && codec.EncodedFormat == SKEncodedImageFormat.Jpeg; eighths++)
+        {
+            var size = codec.GetScaledDimensions(eighths / 8f);
+            if (size.Width >= width && size.Height >= height)
+            {
+                return size;
+            }
+        }
+
+        return codec.Info.Size;
+    }
+
+    private bool Refill()
+    {
+        var wanted = Math.Min(Band, Height - RowsRead);
+        _nextInBand = 0;
+        _inBand = wanted == 0 ? 0 : _codec.GetScanlines(_pin.AddrOfPinnedObject(), wanted, _info.RowBytes);
+        return _inBand > 0;
+    }
+}
