@@ -1,21 +1,9 @@
 using Layshaft.Book.Places;
 using Layshaft.Book.Shapes;
+using Layshaft.Engineering.Measurement;
 using UnitsNet;
 
 namespace Layshaft.Book.Records;
-
-/// <summary>The verdict on a part.</summary>
-public enum Grade
-{
-    /// <summary>It goes back.</summary>
-    Reuse,
-
-    /// <summary>It goes back and is looked at next time.</summary>
-    Watch,
-
-    /// <summary>It is not fit to go back.</summary>
-    Renew,
-}
 
 /// <summary>Which side of a tooth or dog.</summary>
 public enum Flank
@@ -64,7 +52,7 @@ public sealed record Finding(
         f.Optional("position", Scalars.Text, "Where on the part."),
         f.List("measurements", Measurement.Shape, "What was measured."),
         f.List("conditions", Scalars.Text, "The damage seen, in the words of the glossary."),
-        f.OptionalValue("grade", new ChoiceShape<Grade>("a grade", ("reuse", Records.Grade.Reuse), ("watch", Records.Grade.Watch), ("renew", Records.Grade.Renew)), "The technician's grade; left out, the gearbox's policy decides."),
+        f.OptionalValue("grade", new ChoiceShape<Grade>("a grade", ("reuse", Engineering.Measurement.Grade.Reuse), ("watch", Engineering.Measurement.Grade.Watch), ("renew", Engineering.Measurement.Grade.Renew)), "The technician's grade; left out, the gearbox's policy decides."),
         f.Optional("reason", Scalars.Text, "Why the technician's grade differs from the policy's."),
         f.Optional("action", Scalars.Text, "What was decided, such as 'renewed' or 'corners dressed, goes back'."),
         f.Optional("sentence", Scalars.Text, "One plain sentence for the customer."),

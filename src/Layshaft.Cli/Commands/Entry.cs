@@ -1,0 +1,36 @@
+using System.CommandLine;
+
+namespace Layshaft.Cli.Commands;
+
+/// <summary>The program's front door.</summary>
+public static class Entry
+{
+    /// <summary>Runs a command line.</summary>
+    /// <param name="arguments">The words after the program's name.</param>
+    /// <param name="output">Receives results.</param>
+    /// <param name="errors">Receives problems and remarks on the way.</param>
+    /// <returns>The exit code, see <see cref="ExitCode"/>.</returns>
+    public static int Run(string[] arguments, TextWriter output, TextWriter errors)
+    {
+        ArgumentNullException.ThrowIfNull(arguments);
+        ArgumentNullException.ThrowIfNull(output);
+        ArgumentNullException.ThrowIfNull(errors);
+        var root = new RootCommand("Layshaft turns a gearbox shop's book into reports for its customers.");
+        root.Subcommands.Add(CheckCommand.Create(output, errors));
+        root.Subcommands.Add(PublishCommand.Create(output, errors));
+        var parsed = root.Parse(arguments);
+        var configuration = new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false };
+        if (parsed.Errors.Count > 0)
+        {
+            foreach (var error in parsed.Errors)
+            {
+                errors.WriteLine(error.Message);
+            }
+
+            errors.WriteLine("See 'layshaft --help'.");
+            return ExitCode.WrongUse;
+        }
+
+        return parsed.Invoke(configuration);
+    }
+}

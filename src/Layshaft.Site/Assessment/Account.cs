@@ -1,0 +1,54 @@
+using Layshaft.Book.Records;
+
+namespace Layshaft.Site.Assessment;
+
+/// <summary>A priced line of an estimate or of the final account.</summary>
+/// <param name="Line">The line.</param>
+/// <param name="Quantity">Pieces, or hours of work.</param>
+/// <param name="IsHours">Whether the quantity is hours.</param>
+/// <param name="Price">Of one piece or hour, without tax.</param>
+/// <param name="Amount">Quantity times price, rounded to the cent.</param>
+public sealed record PricedLine(EstimateLine Line, decimal Quantity, bool IsHours, decimal Price, decimal Amount);
+
+/// <summary>Sums of priced lines.</summary>
+/// <param name="Lines">The lines.</param>
+/// <param name="Net">Sum without tax.</param>
+/// <param name="Tax">The tax on it, rounded once on the sum.</param>
+/// <param name="Gross">What is paid.</param>
+public sealed record Account(IReadOnlyList<PricedLine> Lines, decimal Net, decimal Tax, decimal Gross)
+{
+    /// <summary>Prices lines and adds them up. Halves of a cent go away from zero.</summary>
+    public static Account Of(IEnumerable<EstimateLine> lines, Gearbox gearbox, Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(shop);
+        PricedLine[] priced = [.. lines.Select(l => Price(l, gearbox, shop))];
+        var net = priced.Sum(l => l.Amount);
+        var tax = shop.Tax is { } t ? Cents(net * (decimal)t.Rate) : 0m;
+        return new Account(priced, net, tax, net + tax);
+    }
+
+    /// <summary>What a customer pays for a finished job: the final account, or the lines of the estimate that he agreed to.</summary>
+    public static IReadOnlyList<EstimateLine> Charged(Job job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return job.Final.Count > 0 ? job.Final : [.. (job.Estimate?.Lines ?? []).Where(l => Agreed(job.GoAhead, l.Need))];
+    }
+
+    private static bool Agreed(GoAhead? answer, Need need) => answer?.Answer switch
+    {
+        Answer.Yes => true,
+        Answer.MustAndShould => need != Need.CanWait,
+        Answer.MustOnly => need == Need.Must,
+        _ => false,
+    };
+
+    private static PricedLine Price(EstimateLine line, Gearbox gearbox, Shop shop)
+    {
+        var isHours = line.Part is null && line.Hours is not null;
+        var quantity = isHours ? line.Hours!.Value : line.Quantity;
+        var price = line.Price ?? (isHours ? shop.LabourRate : line.Part is { } part ? gearbox.PartOf(part)?.Price ?? 0m : 0m);
+        return new PricedLine(line, quantity, isHours, price, Cents(quantity * price));
+    }
+
+    private static decimal Cents(decimal amount) => decimal.Round(amount, 2, MidpointRounding.AwayFromZero);
+}

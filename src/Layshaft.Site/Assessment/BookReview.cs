@@ -1,0 +1,39 @@
+using Layshaft.Book.Problems;
+using Layshaft.Book.Reading;
+
+namespace Layshaft.Site.Assessment;
+
+/// <summary>A book read and worked out, with everything that is wrong in it.</summary>
+/// <param name="Files">The book's files.</param>
+/// <param name="Assessment">The book, worked out; null when a problem stops it.</param>
+/// <param name="Problems">Everything that is wrong or worth knowing, by file and line.</param>
+public sealed record BookReview(IBookFiles Files, BookAssessment? Assessment, IReadOnlyList<Problem> Problems)
+{
+    /// <summary>Whether anything must be mended.</summary>
+    public bool HasProblems => Problems.Any(p => p.Severity != Severity.Notice);
+
+    /// <summary>Whether a problem keeps the book from being published.</summary>
+    public bool IsStopped => Assessment is null || Problems.Any(p => p.Severity == Severity.Stops);
+
+    /// <summary>Reads and works out the book in a folder.</summary>
+    /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
+    public static BookReview OfFolder(string folder)
+    {
+        var problems = new ProblemList();
+        var files = FolderBookFiles.Look(folder, problems);
+        return Of(files, BookReader.Read(files, problems));
+    }
+
+    /// <summary>Works out a book that was read.</summary>
+    public static BookReview Of(IBookFiles files, BookRead read)
+    {
+        ArgumentNullException.ThrowIfNull(read);
+        if (read.Book is null)
+        {
+            return new BookReview(files, null, read.Problems);
+        }
+
+        var assessment = BookAssessment.Of(read.Book);
+        return new BookReview(files, assessment, [.. read.Problems.Concat(assessment.Problems).OrderBy(p => p.Place)]);
+    }
+}

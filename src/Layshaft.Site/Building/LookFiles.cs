@@ -1,0 +1,37 @@
+using Layshaft.Site.Templates;
+
+namespace Layshaft.Site.Building;
+
+/// <summary>A stylesheet or font of the look.</summary>
+/// <param name="Name">Path below <c>look/</c>, with forward slashes.</param>
+/// <param name="Read">Reads it.</param>
+public sealed record LookFile(string Name, Func<byte[]> Read);
+
+/// <summary>Stylesheets and fonts: the shop's own laid over ours by the same name.</summary>
+public static class LookFiles
+{
+    private static readonly string[] Endings = [".css", ".woff2", ".txt", ".js"];
+
+    /// <summary>The files, by name.</summary>
+    public static IReadOnlyList<LookFile> In(TemplateFolders folders)
+    {
+        ArgumentNullException.ThrowIfNull(folders);
+        var byName = new SortedDictionary<string, LookFile>(StringComparer.Ordinal);
+        foreach (var root in new[] { folders.Ours, folders.Shop }.OfType<string>())
+        {
+            var look = Path.Combine(root, "look");
+            if (!Directory.Exists(look))
+            {
+                continue;
+            }
+
+            foreach (var path in Directory.EnumerateFiles(look, "*", SearchOption.AllDirectories).Where(p => Endings.Contains(Path.GetExtension(p))))
+            {
+                var name = Path.GetRelativePath(look, path).Replace(Path.DirectorySeparatorChar, '/');
+                byName[name] = new LookFile(name, () => File.ReadAllBytes(path));
+            }
+        }
+
+        return [.. byName.Values];
+    }
+}

@@ -1,0 +1,38 @@
+using Layshaft.Book.Problems;
+using Layshaft.Book.Reading;
+using Layshaft.Book.Records;
+using Layshaft.Site.Pages;
+using Layshaft.Site.Photos;
+
+namespace Layshaft.Site.Building;
+
+/// <summary>Looks at the header of each picture: what can be shown, and how large.</summary>
+internal static class PictureInspection
+{
+    public static PictureIndex Of(ShopBook book, IBookFiles files, ProblemList problems)
+    {
+        var usable = new Dictionary<string, UsablePicture>(StringComparer.Ordinal);
+        foreach (var job in book.Jobs)
+        {
+            foreach (var photo in job.Photos)
+            {
+                var path = $"{job.Folder}/photos/{photo.File}";
+                using var stream = files.Open(path);
+                var (facts, problem) = PhotoFile.Inspect(stream, photo.File);
+                if (problem is not null)
+                {
+                    var severity = facts is null ? Severity.LeftOut : Severity.Notice;
+                    problems.Add(new Problem("picture", photo.Origin.At("file"), problem.Message, string.Empty, severity));
+                }
+
+                if (facts is not null)
+                {
+                    var sizes = PhotoRenditions.SizesOf(facts);
+                    usable[path] = new UsablePicture(path, sizes[0], sizes[^1]);
+                }
+            }
+        }
+
+        return new PictureIndex(usable);
+    }
+}

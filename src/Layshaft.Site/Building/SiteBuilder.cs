@@ -1,0 +1,71 @@
+using System.Text;
+using Layshaft.Book.Reading;
+using Layshaft.Book.Records;
+using Layshaft.Site.Look;
+using Layshaft.Site.Pages;
+using Layshaft.Site.Pages.Report;
+using Layshaft.Site.Templates;
+
+namespace Layshaft.Site.Building;
+
+/// <summary>Lists every file of the site: which page is where, and how it is made.</summary>
+/// <param name="composition">What pages are composed from.</param>
+/// <param name="engine">Renders templates.</param>
+/// <param name="files">The book's files, for its pictures.</param>
+/// <param name="folders">The template folders, for stylesheets and fonts.</param>
+public sealed class SiteBuilder(Composition composition, TemplateEngine engine, IBookFiles files, TemplateFolders folders)
+{
+    private static readonly string[] Trees = [Addresses.Customers, Addresses.Shop, Addresses.Reference];
+
+    /// <summary>All files, by tree and page.</summary>
+    public IEnumerable<SiteFile> Files()
+    {
+        foreach (var file in Trees.SelectMany(Look))
+        {
+            yield return file;
+        }
+
+        foreach (var unit in composition.Book.Units.Values)
+        {
+            foreach (var view in OwnerView.Of(composition.Book, unit))
+            {
+                foreach (var file in view.Jobs.Where(j => j.Finished is not null).SelectMany(j => Report(view, j)))
+                {
+                    yield return file;
+                }
+            }
+        }
+    }
+
+    private IEnumerable<SiteFile> Report(OwnerView view, Job job)
+    {
+        yield return Page(composition.Addresses.Report(view, job), ReportComposer.Template, () => ReportComposer.Compose(composition, view, job));
+        yield return Text(
+            composition.Addresses.PrintSheet(view, job),
+            () => PrintSheet.Stylesheet(composition.Say("print.line", ("number", job.Number), ("unit", view.Unit.Serial), ("shop", composition.Shop.Name))));
+        foreach (var photo in job.Photos.Where(p => ReportPictures.MaySee(p, view.IsOwn(job))))
+        {
+            foreach (var file in PictureFiles.Of(photo, view, job, composition, files))
+            {
+                yield return file;
+            }
+        }
+    }
+
+    private IEnumerable<SiteFile> Look(string tree)
+    {
+        yield return Text($"{tree}/look/shop.css", () => ShopColours.Stylesheet(composition.Shop));
+        foreach (var file in LookFiles.In(folders))
+        {
+            yield return new SiteFile($"{tree}/look/{file.Name}", () => MadeFile.Of(file.Read()));
+        }
+    }
+
+    private SiteFile Page(string path, string template, Func<object> compose) => new(path, () =>
+    {
+        var rendered = engine.Render(template, compose());
+        return new MadeFile(rendered.Html is { } html ? Encoding.UTF8.GetBytes(html) : null, rendered.Problems);
+    });
+
+    private static SiteFile Text(string path, Func<string> text) => new(path, () => MadeFile.Of(Encoding.UTF8.GetBytes(text())));
+}

@@ -1,0 +1,99 @@
+using Layshaft.Book.Places;
+using Layshaft.Book.Problems;
+using Layshaft.Book.Records;
+using Layshaft.Book.Yaml;
+using Layshaft.Site.Assessment;
+using Layshaft.Site.Figures;
+using Layshaft.Site.Pages;
+using Layshaft.Site.Publishing;
+using Layshaft.Site.Templates;
+using Layshaft.Site.Wording;
+
+namespace Layshaft.Site.Building;
+
+/// <summary>Everything that stands between a reviewed book and its site: words, templates, pictures, keys.</summary>
+/// <param name="Builder">Lists the site's files; null when a problem stops the publish.</param>
+/// <param name="Problems">Everything that is wrong or worth knowing.</param>
+public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem> Problems)
+{
+    /// <summary>Prepares the site of a book.</summary>
+    /// <param name="review">The book, read and worked out.</param>
+    /// <param name="bookFolder">Its folder: for the shop's secret and its own templates.</param>
+    public static SitePreparation Of(BookReview review, string bookFolder)
+    {
+        ArgumentNullException.ThrowIfNull(review);
+        ArgumentNullException.ThrowIfNull(bookFolder);
+        if (review.IsStopped || review.Assessment is not { } assessment)
+        {
+            return new SitePreparation(null, review.Problems);
+        }
+
+        var problems = new ProblemList();
+        var shop = assessment.Book.Shop;
+        var shopTemplates = Path.Combine(bookFolder, "templates");
+        var folders = TemplateFolders.BesideProgram(Directory.Exists(shopTemplates) ? shopTemplates : null);
+        var templates = TemplateSet.Load(folders);
+        var (texts, textProblems) = TextsLoader.Load(folders, shop.Language);
+        Add(problems, templates.Problems.Concat(textProblems));
+        var (secret, secretProblem, secretWarning) = ShopSecret.Open(bookFolder);
+        if (secretProblem is not null)
+        {
+            problems.Add("secret", Place.WholeFile(ShopSecret.FileName), secretProblem);
+        }
+
+        if (secretWarning is not null)
+        {
+            problems.Note("secret", Place.WholeFile(ShopSecret.FileName), secretWarning);
+        }
+
+        var pictures = PictureInspection.Of(assessment.Book, review.Files, problems);
+        var notes = NotesOf(assessment.Book, review.Files, problems);
+        IReadOnlyList<Problem> all = [.. review.Problems.Concat(problems.InOrder()).OrderBy(p => p.Place)];
+        if (texts is null || secret is null || all.Any(p => p.Severity == Severity.Stops))
+        {
+            return new SitePreparation(null, all);
+        }
+
+        var keys = new CustomerKeys(secret);
+        var composition = new Composition(
+            assessment,
+            texts,
+            new FigureWriter(UnitChoices.Of(shop), texts),
+            new Addresses(view => keys.For(FormattableString.Invariant($"{view.Unit.Id}/{view.Index}"), view.Unit.LinkRenewed)),
+            pictures,
+            notes);
+        return new SitePreparation(new SiteBuilder(composition, new TemplateEngine(templates, texts), review.Files, folders), all);
+    }
+
+    private static Dictionary<string, string> NotesOf(ShopBook book, Book.Reading.IBookFiles files, ProblemList problems)
+    {
+        var notes = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var job in book.Jobs)
+        {
+            foreach (var file in new[] { job.Notes, job.InternalNotes }.OfType<string>())
+            {
+                var path = $"{job.Folder}/{file}";
+                if (YamlText.Decode(files.Read(path), path, problems) is not { } text)
+                {
+                    continue;
+                }
+
+                notes[path] = text;
+                foreach (var problem in Notes.NoteRenderer.Render(text, 2).Problems)
+                {
+                    problems.Add("note", new Place(path, problem.Line, 1), problem.Message);
+                }
+            }
+        }
+
+        return notes;
+    }
+
+    private static void Add(ProblemList problems, IEnumerable<TemplateProblem> found)
+    {
+        foreach (var problem in found)
+        {
+            problems.Add("template", new Place(problem.File, problem.Line, problem.Column), problem.Message);
+        }
+    }
+}

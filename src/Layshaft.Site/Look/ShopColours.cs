@@ -1,0 +1,33 @@
+using Layshaft.Book.Records;
+
+namespace Layshaft.Site.Look;
+
+/// <summary>The shop's one colour, made readable on light paper, dark paper and in print.</summary>
+public static class ShopColours
+{
+    /// <summary>The colour of a shop that names none.</summary>
+    public const string Usual = "#27566b";
+
+    // The grounds of site.css on which the colour is used for text; the darkest light one and the lightest dark one.
+    private static readonly Rgb LightGround = Rgb.Parse("#f1efe8");
+    private static readonly Rgb DarkGround = Rgb.Parse("#22282d");
+    private static readonly Rgb Black = Rgb.Parse("#000000");
+    private static readonly Rgb White = Rgb.Parse("#ffffff");
+
+    /// <summary>The stylesheet that sets the colour.</summary>
+    public static string Stylesheet(Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(shop);
+        var colour = Rgb.Parse(shop.Colour ?? Usual);
+        var light = Contrast.Readable(colour, LightGround, Black);
+        var dark = Contrast.Readable(colour, DarkGround, White);
+        return $":root {{ --accent: {light}; --accent-dark: {dark}; --accent-print: {light}; }}\n";
+    }
+
+    /// <summary>Whether the colour had to be darkened to be read on the paper.</summary>
+    public static bool IsDarkened(Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(shop);
+        return shop.Colour is { } colour && Contrast.Ratio(Rgb.Parse(colour), LightGround) < Contrast.Text;
+    }
+}

@@ -1,0 +1,70 @@
+using Layshaft.Book.Records;
+
+namespace Layshaft.Site.Pages;
+
+/// <summary>
+/// Where each page is, as a path from the output folder, and how one page links to another. Links are relative: the site
+/// works from any folder and from disk.
+/// </summary>
+/// <param name="KeyOf">The key of an owner's folder.</param>
+public sealed record Addresses(Func<OwnerView, string> KeyOf)
+{
+    /// <summary>Pages for upload.</summary>
+    public const string Customers = "customers";
+
+    /// <summary>Pages that are never for upload.</summary>
+    public const string Shop = "shop";
+
+    /// <summary>Pages for anyone.</summary>
+    public const string Reference = "reference";
+
+    /// <summary>The shop's first page.</summary>
+    public const string ShopIndex = Shop + "/index.html";
+
+    /// <summary>An owner's folder.</summary>
+    public string Folder(OwnerView view) => $"{Customers}/{KeyOf(view)}";
+
+    /// <summary>The history of a unit as an owner sees it.</summary>
+    public string History(OwnerView view) => $"{Folder(view)}/index.html";
+
+    /// <summary>The report on a job as an owner sees it.</summary>
+    public string Report(OwnerView view, Job job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return $"{Folder(view)}/{job.Number}/index.html";
+    }
+
+    /// <summary>The stylesheet that puts the job's number on each printed page.</summary>
+    public string PrintSheet(OwnerView view, Job job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return $"{Folder(view)}/{job.Number}/print.css";
+    }
+
+    /// <summary>A rendition of a picture of a job.</summary>
+    public string Picture(OwnerView view, Job job, string file, int width)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(file);
+        var name = string.Concat(Path.ChangeExtension(file, null).ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
+        return FormattableString.Invariant($"{Folder(view)}/{job.Number}/pictures/{name}-{width}.jpg");
+    }
+
+    /// <summary>The address of a file as a link on a page.</summary>
+    /// <param name="page">Path of the page.</param>
+    /// <param name="target">Path of the file.</param>
+    public static string Link(string page, string target)
+    {
+        ArgumentNullException.ThrowIfNull(page);
+        ArgumentNullException.ThrowIfNull(target);
+        var from = page.Split('/');
+        var to = target.Split('/');
+        var common = 0;
+        while (common < from.Length - 1 && common < to.Length - 1 && from[common] == to[common])
+        {
+            common++;
+        }
+
+        return string.Join('/', Enumerable.Repeat("..", from.Length - 1 - common).Concat(to[common..]));
+    }
+}

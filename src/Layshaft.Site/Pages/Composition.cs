@@ -1,0 +1,31 @@
+using Layshaft.Book.Records;
+using Layshaft.Site.Assessment;
+using Layshaft.Site.Figures;
+using Layshaft.Site.Wording;
+
+namespace Layshaft.Site.Pages;
+
+/// <summary>What every page is composed from. Immutable; threads share it.</summary>
+/// <param name="Assessment">The book, worked out.</param>
+/// <param name="Texts">The words.</param>
+/// <param name="Figures">How figures are written.</param>
+/// <param name="Addresses">Where each page is.</param>
+/// <param name="Pictures">What is known of the book's pictures.</param>
+/// <param name="Notes">The book's Markdown files, by path.</param>
+public sealed record Composition(
+    BookAssessment Assessment,
+    Texts Texts,
+    FigureWriter Figures,
+    Addresses Addresses,
+    PictureIndex Pictures,
+    IReadOnlyDictionary<string, string> Notes)
+{
+    /// <summary>The book.</summary>
+    public ShopBook Book => Assessment.Book;
+
+    /// <summary>The shop.</summary>
+    public Shop Shop => Book.Shop;
+
+    /// <summary>A sentence of the texts.</summary>
+    public string Say(string key, params (string Name, object Value)[] values) => Texts.Say(key, values);
+}

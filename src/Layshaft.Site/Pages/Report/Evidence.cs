@@ -1,0 +1,36 @@
+using Layshaft.Engineering.Measurement;
+using Layshaft.Site.Assessment;
+using Layshaft.Site.Pages.Shared;
+
+namespace Layshaft.Site.Pages.Report;
+
+/// <summary>Says a measurement in words: measured against new and limit, how much of the allowance is used, how sure that is.</summary>
+internal static class Evidence
+{
+    public static IEnumerable<string> Lines(MeasureAssessment measure, Composition composition)
+    {
+        var decimals = Measured.DecimalsOf(measure.Instrument?.Resolution, measure.Measure.New, measure.Measure.Limit);
+        var written = Math.Max(Measured.DecimalsWritten(measure.Measure.New), Measured.DecimalsWritten(measure.Measure.Limit));
+        yield return composition.Say(
+            "finding.evidence",
+            ("measure", measure.Measure.Name),
+            ("value", Measured.WithUncertainty(measure.Wear.Measured, decimals, composition.Figures)),
+            ("new", Measured.Figure(measure.Measure.New, written, composition.Figures).Text),
+            ("limit", Measured.Figure(measure.Measure.Limit, written, composition.Figures).Text),
+            ("share", composition.Figures.Percent(measure.Wear.ShareUsed.Value).Text));
+        if (measure.Wear.Decision.Conformity == Conformity.TooCloseToCall)
+        {
+            yield return composition.Say("finding.too_close");
+        }
+
+        if (measure.Wear.Measured.Number.Outlier.IsSuspect)
+        {
+            yield return composition.Say("finding.suspect_reading");
+        }
+
+        if (measure is { CalibrationOverdue: true, Instrument: { } instrument })
+        {
+            yield return composition.Say("finding.calibration_overdue", ("instrument", instrument.Name), ("due", composition.Figures.Date(instrument.Due)));
+        }
+    }
+}

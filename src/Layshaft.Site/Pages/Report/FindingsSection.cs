@@ -1,0 +1,102 @@
+using Layshaft.Book.Records;
+using Layshaft.Site.Assessment;
+using Layshaft.Site.Pages.Shared;
+
+namespace Layshaft.Site.Pages.Report;
+
+/// <summary>What was found: each part with its picture, one sentence, the evidence, the decision. Worst first.</summary>
+/// <param name="Findings">The findings.</param>
+/// <param name="Others">Pictures that belong to no finding.</param>
+/// <param name="Remark">The shop's remark on its pictures; null for none.</param>
+public sealed record FindingsSection(IReadOnlyList<FindingView> Findings, IReadOnlyList<PictureView> Others, string? Remark)
+{
+    /// <summary>The anchor of a finding: other sections link to it.</summary>
+    public static string Anchor(FindingAssessment finding, JobAssessment job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return FormattableString.Invariant($"finding-{InOrder(job).ToList().IndexOf(finding) + 1}");
+    }
+
+    /// <summary>The findings worst first; equal grades stay as written.</summary>
+    public static IEnumerable<FindingAssessment> InOrder(JobAssessment job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return job.Findings.OrderByDescending(f => f.Grade);
+    }
+
+    /// <summary>Composes the section; null when there is nothing to show.</summary>
+    public static SectionView? Compose(ReportContext report)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        var pictures = new ReportPictures(report);
+        FindingView[] findings = [.. InOrder(report.Assessment).Select((f, i) => View(f, i + 1, report, pictures))];
+        var others = pictures.Others();
+        return findings.Length == 0 && others.Count == 0
+            ? null
+            : new SectionView(
+                "findings",
+                report.Composition.Say("report.findings"),
+                "sections/findings.html",
+                new FindingsSection(findings, others, pictures.Any ? report.Composition.Shop.PhotoRemark : null));
+    }
+
+    private static FindingView View(FindingAssessment assessed, int number, ReportContext report, ReportPictures pictures)
+    {
+        var (finding, composition) = (assessed.Finding, report.Composition);
+        var where = string.Join(", ", new[] { FlankWords(finding, composition), finding.Position }.OfType<string>());
+        return new FindingView(
+            FormattableString.Invariant($"finding-{number}"),
+            FormattableString.Invariant($"{number}"),
+            assessed.Part.Name,
+            where.Length > 0 ? where : null,
+            GradeViews.Of(assessed.Grade, composition),
+            finding.Sentence,
+            [.. assessed.Measures.SelectMany(m => Evidence.Lines(m, composition))],
+            [.. finding.Conditions.Select(c => new ConditionView(c, Glossary.Meaning(c, composition)))],
+            finding.Action is { } action ? composition.Say("finding.decision", ("action", action)) : null,
+            assessed is { Overruled: true, ByPolicy: { } policy }
+                ? composition.Say("finding.overruled", ("policy", GradeViews.Of(policy, composition).Name), ("given", GradeViews.Of(assessed.Grade, composition).Name), ("reason", finding.Reason ?? string.Empty))
+                : null,
+            finding.IfLeft is { } ifLeft ? composition.Say("finding.if_left", ("what", ifLeft)) : null,
+            pictures.Of(finding));
+    }
+
+    private static string? FlankWords(Finding finding, Composition composition) => finding.Flank switch
+    {
+        Flank.Drive => composition.Say("flank.drive"),
+        Flank.Coast => composition.Say("flank.coast"),
+        _ => null,
+    };
+}
+
+/// <summary>A finding as the report shows it.</summary>
+/// <param name="Id">Anchor.</param>
+/// <param name="Number">Its number on the sheet.</param>
+/// <param name="Part">The part.</param>
+/// <param name="Where">Side and position; null when not said.</param>
+/// <param name="Grade">The grade that stands.</param>
+/// <param name="Sentence">One sentence for the customer; null for none.</param>
+/// <param name="Evidence">Measured against new and limit.</param>
+/// <param name="Conditions">The damage seen.</param>
+/// <param name="Decision">What was decided; null when not said.</param>
+/// <param name="Overruled">Both grades and the reason; null when they agree.</param>
+/// <param name="IfLeft">What happens if it is left; null when not said.</param>
+/// <param name="Pictures">Its pictures.</param>
+public sealed record FindingView(
+    string Id,
+    string Number,
+    string Part,
+    string? Where,
+    GradeView Grade,
+    string? Sentence,
+    IReadOnlyList<string> Evidence,
+    IReadOnlyList<ConditionView> Conditions,
+    string? Decision,
+    string? Overruled,
+    string? IfLeft,
+    IReadOnlyList<PictureView> Pictures);
+
+/// <summary>A word for damage with its meaning.</summary>
+/// <param name="Word">The word.</param>
+/// <param name="Meaning">One sentence; null where the texts have none.</param>
+public sealed record ConditionView(string Word, string? Meaning);

@@ -1,0 +1,49 @@
+using Layshaft.Book.Records;
+using Layshaft.Site.Assessment;
+
+namespace Layshaft.Site.Pages.Report;
+
+/// <summary>A group of priced lines.</summary>
+/// <param name="Name">Its name; null when there is one group only.</param>
+/// <param name="Rows">Its lines.</param>
+/// <param name="SumName">The word for its sum; null for no sum.</param>
+/// <param name="Sum">Its sum; null for no sum.</param>
+public sealed record MoneyGroup(string? Name, IReadOnlyList<MoneyRow> Rows, string? SumName, string? Sum);
+
+/// <summary>A priced line.</summary>
+/// <param name="What">Part or work.</param>
+/// <param name="Quantity">Pieces or hours.</param>
+/// <param name="Price">Of one.</param>
+/// <param name="Amount">Of all.</param>
+/// <param name="IfLeft">What happens if it is left; null when not said here.</param>
+public sealed record MoneyRow(string What, string Quantity, string Price, string Amount, string? IfLeft);
+
+/// <summary>A sum.</summary>
+/// <param name="What">What it is.</param>
+/// <param name="Amount">How much.</param>
+/// <param name="Strong">Whether it is the last sum.</param>
+public sealed record MoneyTotal(string What, string Amount, bool Strong);
+
+/// <summary>Writes accounts as tables.</summary>
+internal static class MoneyTable
+{
+    public static string Amount(decimal amount, Composition composition) => composition.Figures.Money(amount, composition.Shop.Currency);
+
+    public static MoneyRow Row(PricedLine line, Gearbox gearbox, Composition composition, bool withIfLeft) => new(
+        line.Line.Part is { } part ? gearbox.PartOf(part)!.Name : line.Line.Work!,
+        line.IsHours ? composition.Say("money.hours", ("hours", composition.Figures.Number((double)line.Quantity, Decimals(line.Quantity)).Text)) : composition.Figures.Number((double)line.Quantity).Text,
+        Amount(line.Price, composition),
+        Amount(line.Amount, composition),
+        withIfLeft && line.Line.IfLeft is { } ifLeft ? composition.Say("finding.if_left", ("what", ifLeft)) : null);
+
+    public static IReadOnlyList<MoneyTotal> Totals(Account account, Composition composition) => composition.Shop.Tax is { } tax
+        ?
+        [
+            new(composition.Say("money.net"), Amount(account.Net, composition), false),
+            new(composition.Say("money.tax", ("name", tax.Name), ("rate", composition.Figures.Percent(tax.Rate, tax.Rate * 100 % 1 == 0 ? 0 : 1).Text)), Amount(account.Tax, composition), false),
+            new(composition.Say("money.gross"), Amount(account.Gross, composition), true),
+        ]
+        : [new(composition.Say("money.sum"), Amount(account.Gross, composition), true)];
+
+    private static int Decimals(decimal quantity) => quantity == decimal.Truncate(quantity) ? 0 : quantity * 10 == decimal.Truncate(quantity * 10) ? 1 : 2;
+}

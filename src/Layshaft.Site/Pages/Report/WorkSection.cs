@@ -1,0 +1,49 @@
+using Layshaft.Site.Pages.Shared;
+
+namespace Layshaft.Site.Pages.Report;
+
+/// <summary>What was done: parts renewed and why, lists signed.</summary>
+/// <param name="RenewedCaption">Caption of the table.</param>
+/// <param name="Renewed">Parts renewed.</param>
+/// <param name="Lines">Further sentences.</param>
+public sealed record WorkSection(string RenewedCaption, IReadOnlyList<RenewedView> Renewed, IReadOnlyList<string> Lines)
+{
+    /// <summary>Composes the section.</summary>
+    public static SectionView? Compose(ReportContext report)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        var (composition, job) = (report.Composition, report.Job);
+        RenewedView[] renewed =
+        [
+            .. job.Renewed.Select(r => new RenewedView(
+                report.Gearbox.PartOf(r.Part)!.Name,
+                string.Join(", ", new[]
+                {
+                    r.Serial,
+                    r.Use is { } use ? composition.Say("work.used", ("use", UseWords.Of(use, composition))) : null,
+                }.OfType<string>()),
+                r.Why ?? WhyOf(report, r.Part))),
+        ];
+        var lines = new List<string>();
+        if (job.BuildList is { } build && report.Gearbox.Build.Count > 0)
+        {
+            var signer = composition.Shop.Technicians.FirstOrDefault(t => t.Id == build.SignedBy)?.Name;
+            lines.Add(signer is null
+                ? composition.Say("work.build_list", ("done", build.Done.Count), ("steps", report.Gearbox.Build.Count))
+                : composition.Say("work.build_list_signed", ("done", build.Done.Count), ("steps", report.Gearbox.Build.Count), ("name", signer)));
+        }
+
+        return new SectionView(
+            "work", composition.Say("report.work"), "sections/work.html", new WorkSection(composition.Say("work.renewed", ("count", renewed.Length)), renewed, lines));
+    }
+
+    // A reason that the job does not give again stands in the part's finding.
+    private static string WhyOf(ReportContext report, string part) =>
+        report.Job.Findings.FirstOrDefault(f => f.Part == part)?.Sentence ?? string.Empty;
+}
+
+/// <summary>A renewed part as the report shows it.</summary>
+/// <param name="Part">The part.</param>
+/// <param name="Serial">Serial or batch, and use before.</param>
+/// <param name="Why">Why it was renewed.</param>
+public sealed record RenewedView(string Part, string Serial, string Why);

@@ -1,0 +1,60 @@
+using Layshaft.Book.Records;
+using Layshaft.Site.Notes;
+
+namespace Layshaft.Site.Pages.Shared;
+
+/// <summary>Makes the head and the foot that all pages share.</summary>
+public static class PageFrame
+{
+    /// <summary>Nothing from elsewhere, no script, no inline style.</summary>
+    public const string Policy = "default-src 'none'; img-src 'self' data:; style-src 'self'; font-src 'self'; base-uri 'none'; form-action 'none'";
+
+    /// <summary>The head of a page.</summary>
+    /// <param name="composition">What pages are composed from.</param>
+    /// <param name="page">Path of the page; its first folder holds the look.</param>
+    /// <param name="title">Title of the page.</param>
+    /// <param name="description">One sentence for a preview card, or null.</param>
+    /// <param name="sheets">Stylesheets of this page alone, by path.</param>
+    /// <param name="links">Links of the head.</param>
+    public static PageHead Head(
+        Composition composition, string page, string title, string? description, IEnumerable<string> sheets, params LinkView[] links)
+    {
+        ArgumentNullException.ThrowIfNull(composition);
+        ArgumentNullException.ThrowIfNull(page);
+        var tree = page[..page.IndexOf('/', StringComparison.Ordinal)];
+        return new PageHead(
+            composition.Texts.Language,
+            title,
+            description,
+            Policy,
+            tree != Addresses.Reference,
+            [.. Look(tree).Concat(sheets).Select(s => Addresses.Link(page, s))],
+            composition.Shop.Name,
+            Logo: null,
+            links);
+    }
+
+    /// <summary>The foot of a page.</summary>
+    public static PageFoot Foot(Composition composition)
+    {
+        ArgumentNullException.ThrowIfNull(composition);
+        var shop = composition.Shop;
+        return new PageFoot(
+            shop.Name,
+            shop.Address,
+            shop.Email,
+            shop.Telephone,
+            TelephoneLink(shop),
+            shop.ClosingWords is { } words ? NoteRenderer.Render(words, 2).Html : null);
+    }
+
+    /// <summary>The number as a link has it.</summary>
+    public static string TelephoneLink(Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(shop);
+        return string.Concat(shop.Telephone.Where((c, i) => char.IsAsciiDigit(c) || (c == '+' && i == 0)));
+    }
+
+    private static IEnumerable<string> Look(string tree) =>
+        [$"{tree}/look/shop.css", $"{tree}/look/site.css", $"{tree}/look/charts.css"];
+}

@@ -1,0 +1,33 @@
+namespace Layshaft.Site.Pages.Shared;
+
+/// <summary>The head of a page.</summary>
+/// <param name="Language">BCP 47 tag.</param>
+/// <param name="Title">Title of the page.</param>
+/// <param name="Description">One sentence for a preview card; null for none.</param>
+/// <param name="Policy">The content security policy.</param>
+/// <param name="Private">Whether search engines are told to stay away.</param>
+/// <param name="Stylesheets">Addresses of the stylesheets.</param>
+/// <param name="Shop">The shop's name.</param>
+/// <param name="Logo">The shop's logo; null for its name.</param>
+/// <param name="Links">Links of the head.</param>
+public sealed record PageHead(
+    string Language,
+    string Title,
+    string? Description,
+    string Policy,
+    bool Private,
+    IReadOnlyList<string> Stylesheets,
+    string Shop,
+    LogoView? Logo,
+    IReadOnlyList<LinkView> Links);
+
+/// <summary>The shop's logo.</summary>
+/// <param name="Source">Address.</param>
+/// <param name="Width">Pixels.</param>
+/// <param name="Height">Pixels.</param>
+public sealed record LogoView(string Source, int Width, int Height);
+
+/// <summary>A link.</summary>
+/// <param name="Address">Where to.</param>
+/// <param name="Words">What it says.</param>
+public sealed record LinkView(string Address, string Words);
