@@ -27,9 +27,9 @@ public static class BookReader
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(problems);
         BookLayout.Check(files, problems);
-        var shop = files.Has(BookLayout.ShopFile)
-            ? ReadFile(files, BookLayout.ShopFile, Shop.Shape, problems)
-            : null;
+        var (shop, shopComplete) = files.Has(BookLayout.ShopFile) && Root(files, BookLayout.ShopFile, problems) is { } root
+            ? Shop.Shape.ReadWhatIsThere(root, new Shapes.Reading(BookLayout.ShopFile, problems))
+            : (null, false);
         var draft = new Draft(
             files,
             shop,
@@ -41,7 +41,7 @@ public static class BookReader
             ReadJobs(files, problems));
         BookChecks.Run(draft, problems);
         var inOrder = problems.InOrder();
-        return inOrder.Any(p => p.Severity == Severity.Stops) || shop is null
+        return inOrder.Any(p => p.Severity == Severity.Stops) || shop is null || !shopComplete
             ? new BookRead(null, inOrder)
             : new BookRead(draft.ToBook(shop), inOrder);
     }
@@ -81,22 +81,20 @@ public static class BookReader
 
     private static T? ReadFile<T>(IBookFiles files, string path, RecordShape<T> shape, ProblemList problems)
         where T : class
+        => Root(files, path, problems) is { } root && shape.TryRead(root, new Shapes.Reading(path, problems), out var record) ? record : null;
+
+    private static Node? Root(IBookFiles files, string path, ProblemList problems)
     {
-        byte[] bytes;
         try
         {
-            bytes = files.Read(path);
+            // Too large a file is refused before it is in memory.
+            var bytes = files.LengthOf(path) > YamlText.LargestFile ? new byte[YamlText.LargestFile + 1] : files.Read(path);
+            return YamlText.Decode(bytes, path, problems) is { } text ? NodeReader.Read(path, text, problems) : null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             problems.Add("unreadable", Place.WholeFile(path), "This file can't be opened.", "Close it in other programs and check its permissions.");
             return null;
         }
-
-        return YamlText.Decode(bytes, path, problems) is { } text
-            && NodeReader.Read(path, text, problems) is { } root
-            && shape.TryRead(root, new Shapes.Reading(path, problems), out var record)
-            ? record
-            : null;
     }
 }

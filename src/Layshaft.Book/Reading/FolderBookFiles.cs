@@ -9,14 +9,14 @@ public sealed class FolderBookFiles : IBookFiles
     private const int DeepestFolder = 8;
 
     private readonly string root;
-    private readonly HashSet<string> paths;
+    private readonly Dictionary<string, BookFile> byPath;
 
     private FolderBookFiles(string root, List<BookFile> files)
     {
         this.root = root;
         files.Sort((a, b) => string.CompareOrdinal(a.Path, b.Path));
         All = files;
-        paths = new HashSet<string>(files.Select(f => f.Path), StringComparer.Ordinal);
+        byPath = files.ToDictionary(f => f.Path, StringComparer.Ordinal);
     }
 
     /// <inheritdoc/>
@@ -41,7 +41,12 @@ public sealed class FolderBookFiles : IBookFiles
     }
 
     /// <inheritdoc/>
-    public bool Has(string path) => paths.Contains(path);
+    public bool Has(string path) => byPath.ContainsKey(path);
+
+    /// <inheritdoc/>
+    public long LengthOf(string path) => byPath.TryGetValue(path, out var file)
+        ? file.Length
+        : throw new FileNotFoundException($"The book has no file '{path}'.", path);
 
     /// <inheritdoc/>
     public byte[] Read(string path) => File.ReadAllBytes(Locate(path));
@@ -50,7 +55,7 @@ public sealed class FolderBookFiles : IBookFiles
     public Stream Open(string path) => new FileStream(Locate(path), FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
 
     // Only paths that the walk found: so '..', drives and links can't lead outside.
-    private string Locate(string path) => paths.Contains(path)
+    private string Locate(string path) => byPath.ContainsKey(path)
         ? Path.Combine(root, path.Replace('/', Path.DirectorySeparatorChar))
         : throw new FileNotFoundException($"The book has no file '{path}'.", path);
 

@@ -9,6 +9,10 @@ public interface IBookFiles
     /// <summary>Whether the book has a file with exactly this path.</summary>
     bool Has(string path);
 
+    /// <summary>The length of a file in bytes.</summary>
+    /// <exception cref="FileNotFoundException">The book has no such file.</exception>
+    long LengthOf(string path);
+
     /// <summary>Reads a file whole.</summary>
     /// <exception cref="IOException">It can't be read.</exception>
     byte[] Read(string path);

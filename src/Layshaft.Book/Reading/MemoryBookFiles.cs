@@ -22,6 +22,9 @@ public sealed class MemoryBookFiles : IBookFiles
     public bool Has(string path) => files.ContainsKey(path);
 
     /// <inheritdoc/>
+    public long LengthOf(string path) => Read(path).Length;
+
+    /// <inheritdoc/>
     public byte[] Read(string path) => files.TryGetValue(path, out var bytes) ? bytes : throw new FileNotFoundException($"The book has no file '{path}'.", path);
 
     /// <inheritdoc/>

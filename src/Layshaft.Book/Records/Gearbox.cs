@@ -70,7 +70,7 @@ public sealed record RatioSet(Origin Origin, string Id, string Name, IReadOnlyLi
         f.Origin,
         f.Required("id", Scalars.Id, "Short name."),
         f.Required("name", Scalars.Text, "Name on the pages."),
-        f.Required("gears", new ListShape<Teeth>(Scalars.Teeth, atLeast: 1, atMost: 12), "The gears, first gear first, each driven/driver."),
+        f.Required("gears", new ListShape<Teeth>(Scalars.Teeth, atLeast: 1, atMost: 12, whole: true), "The gears, first gear first, each driven/driver."),
         f.OptionalValue("reverse", Scalars.Teeth, "Reverse, as driven/driver over all.")));
 }
 

@@ -32,7 +32,7 @@ public sealed record Venue(string Id, Origin Origin, string Name, VenueKind Kind
         f.Or("kind", new ChoiceShape<VenueKind>("a kind of venue", ("circuit", VenueKind.Circuit), ("hill climb", VenueKind.HillClimb)), VenueKind.Circuit, "Circuit or hill climb."),
         f.Required("length", Quantities.Length, "Of a lap or run."),
         f.Or("altitude", Quantities.AnyLength, UnitsNet.Length.Zero, "Above sea level."),
-        f.Required("straights", new ListShape<Straight>(Straight.Shape, atLeast: 1, atMost: 60), "The straights in driving order.")));
+        f.Required("straights", new ListShape<Straight>(Straight.Shape, atLeast: 1, atMost: 60, whole: true), "The straights in driving order.")));
 }
 
 /// <summary>A straight: from the exit of one corner to the slowest point of the next.</summary>

@@ -6,7 +6,11 @@ namespace Layshaft.Book.Shapes;
 
 /// <summary>A list of values of one shape. A bad item is reported and left out; the others are kept.</summary>
 /// <typeparam name="T">One item.</typeparam>
-public sealed class ListShape<T>(Shape<T> item, int atLeast = 0, int atMost = 2000) : Shape<IReadOnlyList<T>>
+/// <param name="item">The shape of each item.</param>
+/// <param name="atLeast">Fewest items, good ones counted.</param>
+/// <param name="atMost">Most items.</param>
+/// <param name="whole">Whether the list is of no use without each of its items, as the gears of a set are.</param>
+public sealed class ListShape<T>(Shape<T> item, int atLeast = 0, int atMost = 2000, bool whole = false) : Shape<IReadOnlyList<T>>
 {
     /// <inheritdoc/>
     public override string Words => $"a list, each item {item.Words}";
@@ -37,7 +41,7 @@ public sealed class ListShape<T>(Shape<T> item, int atLeast = 0, int atMost = 20
         }
 
         value = items;
-        return true;
+        return items.Count >= atLeast && (!whole || items.Count == list.Items.Count);
     }
 
     /// <inheritdoc/>

@@ -26,18 +26,28 @@ public sealed class RecordShape<T>(string what, string meaning, Func<Fields, T> 
     /// <inheritdoc/>
     public override bool TryRead(Node node, Reading reading, [MaybeNullWhen(false)] out T value)
     {
+        (value, var complete) = ReadWhatIsThere(node, reading);
+        return complete;
+    }
+
+    /// <summary>
+    /// Reads as much as can be read, so that checks can go on: the record, with nothing in the fields that are wrong, and
+    /// whether it is complete. The record is missing only when the node is no group of fields.
+    /// </summary>
+    public (T? Value, bool Complete) ReadWhatIsThere(Node node, Reading reading)
+    {
+        ArgumentNullException.ThrowIfNull(node);
         ArgumentNullException.ThrowIfNull(reading);
-        value = default;
         if (node is not MapNode map)
         {
             reading.Report(node, "wrong-kind", $"Here stands {node.Words}, but {what} is expected.", "Write its fields as 'key: value' lines.");
-            return false;
+            return (default, false);
         }
 
         var fields = new Fields(map, reading, what);
-        value = build(fields);
+        var value = build(fields);
         fields.ReportUnknown();
-        return !fields.Failed;
+        return (value, !fields.Failed);
     }
 
     /// <inheritdoc/>

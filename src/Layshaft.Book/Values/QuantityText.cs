@@ -57,7 +57,7 @@ public sealed class QuantityText<T>(string name, string example, params UnitWord
     {
         var figure = Figure.Parse(number);
         return figure.Wrong is null
-            ? Parsed.Bad<T>($"'{text}' has no unit.", $"Write {string.Join(" or ", units.Take(3).Select(u => $"{number} {u.Word}"))}.")
+            ? Parsed.Bad<T>($"'{text}' has no unit.", $"Write {string.Join(" or ", units.Take(2).Select(u => $"{number} {u.Word}"))}.")
             : Parsed.Bad<T>(figure.Wrong, $"Write {name} like {example}.");
     }
 

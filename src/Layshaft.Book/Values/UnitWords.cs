@@ -8,6 +8,9 @@ namespace Layshaft.Book.Values;
 /// </summary>
 public static class UnitWords
 {
+    // 550 ft·lbf/s exactly: 550 × 0.3048 × 0.45359237 × 9.80665. UnitsNet rounds it to 745.69 W.
+    private const double WattsPerHorsepower = 550 * 0.3048 * 0.45359237 * 9.80665;
+
     /// <summary>Lengths, from shims to circuits.</summary>
     public static QuantityText<Length> Length { get; } = new(
         "a length",
@@ -82,8 +85,8 @@ public static class UnitWords
         "a power",
         "142 kW",
         new("kW", v => UnitsNet.Power.FromKilowatts(v)),
-        new("hp", v => UnitsNet.Power.FromMechanicalHorsepower(v)),
-        new("bhp", v => UnitsNet.Power.FromMechanicalHorsepower(v)),
+        new("hp", v => UnitsNet.Power.FromWatts(v * WattsPerHorsepower)),
+        new("bhp", v => UnitsNet.Power.FromWatts(v * WattsPerHorsepower)),
         new("PS", v => UnitsNet.Power.FromMetricHorsepower(v)));
 
     /// <summary>Areas.</summary>
@@ -144,9 +147,9 @@ public static class UnitWords
         "a moment of inertia",
         "0.08 kg·m²",
         new("kg·m²", v => UnitsNet.MassMomentOfInertia.FromKilogramSquareMeters(v)),
+        new("kg·cm²", v => UnitsNet.MassMomentOfInertia.FromKilogramSquareCentimeters(v)),
         new("kg·m2", v => UnitsNet.MassMomentOfInertia.FromKilogramSquareMeters(v)),
-        new("kg m²", v => UnitsNet.MassMomentOfInertia.FromKilogramSquareMeters(v)),
-        new("kg·cm²", v => UnitsNet.MassMomentOfInertia.FromKilogramSquareCentimeters(v)));
+        new("kg m²", v => UnitsNet.MassMomentOfInertia.FromKilogramSquareMeters(v)));
 
     /// <summary>Angles.</summary>
     public static QuantityText<Angle> Angle { get; } = new(

@@ -69,6 +69,12 @@ public sealed class NodeReader
             problems.Add(YamlMistake.Explain(file, text, bad));
             return null;
         }
+        catch (Exception bad) when (bad is ArgumentException or InvalidOperationException or IndexOutOfRangeException or OverflowException)
+        {
+            // The parser has faults of its own: some broken texts make it reach beyond its buffer.
+            problems.Add("not-yaml", Place.WholeFile(file), "This file can't be read as YAML.", "Check quotes, brackets and indentation in what was written last.");
+            return null;
+        }
     }
 
     private Node Value(Parser parser, int depth)

@@ -12,7 +12,9 @@ internal static class YamlMistake
         var line = (int)Math.Clamp(bad.Start.Line, 1, int.MaxValue);
         var column = (int)Math.Clamp(bad.Start.Column, 1, int.MaxValue);
         var lines = text.Split('\n');
-        if (TabOn(lines, line) is { } tab)
+        // The parser often names the start of the group around a tab, so every line is looked at when it complains of one.
+        var (from, to) = bad.Message.Contains("tab", StringComparison.OrdinalIgnoreCase) ? (1, lines.Length) : (line - 1, line);
+        if (TabOn(lines, from, to) is { } tab)
         {
             return new Problem("tab", new Place(file, tab.Line, tab.Column), "A tab is used to indent this line.", "Use spaces.");
         }
@@ -33,10 +35,9 @@ internal static class YamlMistake
             "Check indentation, quotes and brackets on this line and the one above.");
     }
 
-    // The parser stops at or just after the line with the tab.
-    private static (int Line, int Column)? TabOn(string[] lines, int line)
+    private static (int Line, int Column)? TabOn(string[] lines, int from, int to)
     {
-        for (var n = Math.Min(line, lines.Length); n >= Math.Max(1, line - 1); n--)
+        for (var n = Math.Max(1, from); n <= Math.Min(to, lines.Length); n++)
         {
             var content = lines[n - 1];
             var indent = content.Length - content.TrimStart(' ', '\t').Length;

@@ -1,0 +1,83 @@
+using CsCheck;
+using Layshaft.Book.Values;
+using UnitsNet;
+
+namespace Layshaft.Book.Tests;
+
+public class ValueTests
+{
+    [Theory]
+    [InlineData("26/27", 27, 26)]
+    [InlineData("27 driving 26", 27, 26)]
+    public void Two_gears_can_be_written_as_their_ratio_or_in_words(string text, int driver, int driven) =>
+        Assert.Equal(new Teeth(driver, driven), Teeth.Parse(text).Value);
+
+    [Theory]
+    [InlineData("26/027", "027")]
+    [InlineData("26", "pair")]
+    [InlineData("-26/27", "-26")]
+    [InlineData("26/3", "3 teeth")]
+    [InlineData("26/27/28", "pair")]
+    [InlineData("26.5/27", "26.5")]
+    public void A_pair_that_cannot_be_is_refused(string text, string said) =>
+        Assert.Contains(said, Teeth.Parse(text).Wrong, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("0.05 mm to 0.10 mm", 0.05, 0.10)]
+    [InlineData("0.05 to 0.10 mm", 0.05, 0.10)]
+    [InlineData("2 thou to 4 thou", 0.0508, 0.1016)]
+    [InlineData("0.05–0.10 mm", 0.05, 0.10)]
+    public void A_band_can_be_written_as_people_do(string text, double low, double high)
+    {
+        var band = BandText.Parse(text);
+
+        Assert.Null(band.Wrong);
+        Assert.Equal(low, ((Length)band.Value!.Low!).Millimeters, 9);
+        Assert.Equal(high, ((Length)band.Value!.High!).Millimeters, 9);
+    }
+
+    [Theory]
+    [InlineData("0.10 mm to 0.05 mm")]
+    [InlineData("0.05 mm to 3 N·m")]
+    [InlineData("about 0.05 mm")]
+    [InlineData("to 0.05 mm")]
+    public void A_band_that_cannot_be_is_refused(string text) => Assert.NotNull(BandText.Parse(text).Wrong);
+
+    [Theory]
+    [InlineData("1e3")]
+    [InlineData("NaN")]
+    [InlineData("1,5")]
+    [InlineData("0x10")]
+    [InlineData("007")]
+    [InlineData("1_000")]
+    [InlineData("12:30")]
+    [InlineData(".5")]
+    [InlineData("5.")]
+    [InlineData("")]
+    [InlineData("--5")]
+    [InlineData("9999999999999999999999999999999999")]
+    public void A_number_with_a_trick_in_it_is_refused(string text) => Assert.NotNull(Figure.Parse(text).Wrong);
+
+    [Fact]
+    public void Any_decimal_number_comes_back_as_written() => Gen.Int[-1_000_000, 1_000_000].Select(Gen.Int[0, 4]).Sample((whole, decimals) =>
+    {
+        var value = whole / (decimal)Math.Pow(10, decimals);
+        Assert.Equal(value, Figure.ParseExact(value.ToString(System.Globalization.CultureInfo.InvariantCulture)).Value);
+    });
+
+    [Fact]
+    public void Any_pair_comes_back_from_its_words() =>
+        Gen.Int[Teeth.Fewest, Teeth.Most].Select(Gen.Int[Teeth.Fewest, Teeth.Most]).Sample((driver, driven) =>
+            Assert.Equal(new Teeth(driver, driven), Teeth.Parse(new Teeth(driver, driven).ToString()).Value));
+
+    [Fact]
+    public void No_text_makes_a_reader_of_values_throw() => Gen.String.Sample(text =>
+    {
+        _ = UnitWords.Measured.Parse(text);
+        _ = BandText.Parse(text);
+        _ = Teeth.Parse(text);
+        _ = Use.Parse(text);
+        _ = CalendarSpan.Parse(text);
+        _ = Figure.ParseExact(text);
+    });
+}
