@@ -20,6 +20,8 @@ internal sealed class FaultList
         }
     }
 
+    internal void CopyTo(FaultList other) => other.AddRange(_faults);
+
     /// <summary>Builds the value only when no fault was noted.</summary>
     internal Outcome<T> Finish<T>(Func<T> build)
         where T : class => IsEmpty ? new Outcome<T>(build(), []) : new Outcome<T>(null, _faults.ToArray());

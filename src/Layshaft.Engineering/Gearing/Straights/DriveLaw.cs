@@ -1,0 +1,52 @@
+namespace Layshaft.Engineering.Gearing;
+
+/// <summary>Full throttle in one gear.</summary>
+/// <remarks>
+/// Wheel force T·i·η/r; equivalent mass m + (I_wheels + I_engine·i²·η)/r² (Yu, Automobile Theory; Gillespie, ch. 2). When
+/// that asks more of the contact than its grip, the grip decides and the driven wheels' inertia drops out.
+/// </remarks>
+internal readonly struct DriveLaw : IAccelerationLaw
+{
+    private readonly CarModel _car;
+    private readonly RoadLoad _road;
+    private readonly double _overallRatio;
+    private readonly double _rpmPerMps;
+    private readonly double _forcePerTorque;
+    private readonly double _rotatingKgM2;
+
+    internal DriveLaw(CarModel car, RoadLoad road, double overallRatio, bool isClutchSlipping)
+    {
+        _car = car;
+        _road = road;
+        _overallRatio = overallRatio;
+        _rpmPerMps = 60 * overallRatio / (2 * Math.PI * car.StaticRadiusM * (1 - car.Slip));
+        _forcePerTorque = car.TorqueFactor * overallRatio * car.Efficiency;
+        _rotatingKgM2 = car.WheelInertiaKgM2
+            + (isClutchSlipping ? 0 : car.EngineInertiaKgM2 * overallRatio * overallRatio * car.Efficiency);
+    }
+
+    internal double OverallRatio => _overallRatio;
+
+    public double At(double speedMps)
+    {
+        double speed = Math.Max(speedMps, 0);
+        CarModel car = _car;
+        double grown = 1 + (car.GrowthPerMps2 * speed * speed);
+        double radius = car.StaticRadiusM * grown;
+        double force = _forcePerTorque * car.Spline.TorqueNm(speed * _rpmPerMps / grown) / radius;
+        double resistance = _road.ResistanceN(speed, out double grip);
+        double perRadius2 = 1 / (radius * radius);
+        double byEngine = (force - resistance) / (car.MassKg + (_rotatingKgM2 * perRadius2));
+        double byGrip = (grip - resistance) / (car.MassKg + (car.UndrivenInertiaKgM2 * perRadius2));
+        return Math.Min(byEngine, byGrip);
+    }
+
+    /// <summary>Force at the contact of the driven wheels that the engine can give at a steady speed, in N.</summary>
+    internal double WheelForceN(double speedMps)
+    {
+        double grown = 1 + (_car.GrowthPerMps2 * speedMps * speedMps);
+        double force = _forcePerTorque * _car.Spline.TorqueNm(speedMps * _rpmPerMps / grown) / (_car.StaticRadiusM * grown);
+        _road.ResistanceN(speedMps, out double grip);
+        return Math.Min(force, grip);
+    }
+}

@@ -1,0 +1,26 @@
+namespace Layshaft.Engineering.Gearing;
+
+/// <summary>Time, place and speed on a straight.</summary>
+internal struct Motion
+{
+    internal double TimeS;
+    internal double PositionM;
+    internal double SpeedMps;
+}
+
+/// <summary>An acceleration that depends on speed alone.</summary>
+internal interface IAccelerationLaw
+{
+    /// <summary>Acceleration in m/s² at a speed in m/s.</summary>
+    double At(double speedMps);
+}
+
+/// <summary>What ended a stretch of motion.</summary>
+internal enum MotionEnd
+{
+    TimeUp,
+    SpeedRisen,
+    SpeedFallen,
+    Finished,
+    Stopped,
+}

@@ -1,0 +1,287 @@
+namespace Layshaft.Engineering.Gearing;
+
+/// <summary>Drives one car down one straight: full throttle, real shifts, the limiter, and the brakes at the end.</summary>
+internal static class StraightRunner
+{
+    internal const double LongestS = 900;
+
+    private const int MostShifts = 60;
+    private const double DownshiftShare = 0.9;
+
+    /// <summary>A real gearing.</summary>
+    internal static StraightFigures Run(CarModel car, GearLimits gears, in StraightTask task, MotionTrace? trace = null)
+    {
+        var run = new GearedRun(car, gears, task, trace);
+        run.Start();
+        while (run.DriveOn(mayShift: true))
+        {
+        }
+
+        run.HoldInsteadOfLastShift();
+        return run.Figures;
+    }
+
+    /// <summary>The ideal: power-optimal at every speed.</summary>
+    internal static StraightFigures RunIdeal(CarModel car, double greatestRatio, in StraightTask task, MotionTrace? trace = null)
+    {
+        var figures = new StraightFigures { TopGear = -1 };
+        var motion = new Motion { SpeedMps = task.StartMps };
+        figures.See(motion, -1);
+        trace?.Add(motion);
+        MotionEnd end = MotionIntegrator.Advance(new IdealLaw(car, task.Road, greatestRatio), ref motion, task.Bounds, trace);
+        figures.See(motion, -1);
+        if (end == MotionEnd.Finished)
+        {
+            if (task.BrakingPointM is not null && motion.SpeedMps < task.EndMps && motion.PositionM < task.LengthM)
+            {
+                MotionBounds rest = Braking.RestOf(task);
+                MotionIntegrator.Advance(new IdealLaw(car, task.Road, greatestRatio), ref motion, rest, trace);
+                figures.See(motion, -1);
+            }
+
+            Braking.Finish(task, ref motion, ref figures, trace);
+        }
+        else
+        {
+            Braking.GiveUp(end, motion, ref figures);
+        }
+
+        return figures;
+    }
+
+    /// <summary>The gears, one after the other; a struct so that the ranking allocates nothing.</summary>
+    private ref struct GearedRun(CarModel car, GearLimits gears, in StraightTask task, MotionTrace? trace)
+    {
+        internal StraightFigures Figures;
+
+        private readonly StraightTask _task = task;
+        private Motion _motion;
+        private int _gear;
+        private bool _isPastBrakingPoint;
+        private bool _hasShifted;
+        private Motion _motionAtShift;
+        private StraightFigures _figuresAtShift;
+        private int _pointsAtShift;
+        private int _shiftsAtShift;
+        private bool _wasPastAtShift;
+
+        internal void Start()
+        {
+            double top = gears.LimiterMps[^1];
+            if (_task.StartMps > top * (1 + 1e-9))
+            {
+                Figures.Fault = GearingFaultKind.StartAboveTopGear;
+                Figures.FaultFigure = top;
+            }
+
+            _motion.SpeedMps = Math.Min(_task.StartMps, top);
+            _gear = gears.Best(_motion.SpeedMps);
+            Figures.FirstGear = _gear;
+            Figures.See(_motion, _gear);
+            Mark(_gear + 1);
+        }
+
+        /// <summary>Drives until something happens and deals with it.</summary>
+        /// <returns>Whether the run goes on.</returns>
+        internal bool DriveOn(bool mayShift)
+        {
+            bool isTop = _gear == gears.Count - 1;
+            double limiter = gears.LimiterMps[_gear];
+            bool shiftsHere = mayShift && !isTop && (_motion.SpeedMps < gears.ShiftMps[_gear] || NextPulls());
+            double target = shiftsHere ? gears.ShiftMps[_gear] : limiter;
+            bool isSlipping = _motion.SpeedMps < gears.ClutchMps[_gear];
+            var law = new DriveLaw(car, _task.Road, gears.OverallRatio[_gear], isSlipping);
+            MotionBounds bounds = BoundsNow();
+            bounds.RiseToMps = Math.Min(target, isSlipping ? gears.ClutchMps[_gear] : double.PositiveInfinity);
+            if (mayShift && _gear > 0 && law.At(_motion.SpeedMps) < 0)
+            {
+                bounds.FallToMps = DownshiftShare * gears.ShiftMps[_gear - 1];
+            }
+
+            bool isAtLimiter = _motion.SpeedMps >= limiter - 1e-9 && !shiftsHere;
+            if (isAtLimiter && law.At(limiter) < 0)
+            {
+                bounds.RiseToMps = double.PositiveInfinity; // the slope or the wind takes it off the limiter by itself
+                isAtLimiter = false;
+            }
+
+            if (isAtLimiter)
+            {
+                return RideLimiter(limiter);
+            }
+
+            MotionEnd end = MotionIntegrator.Advance(law, ref _motion, bounds, trace);
+            Figures.See(_motion, _gear);
+            switch (end)
+            {
+                case MotionEnd.SpeedRisen when isSlipping && _motion.SpeedMps < target - 1e-9:
+                    _motion.SpeedMps = Math.Max(_motion.SpeedMps, gears.ClutchMps[_gear]);
+                    return true;
+                case MotionEnd.SpeedRisen when shiftsHere:
+                    return NextPulls() ? Shift(_gear + 1) : RunToLimiter();
+                case MotionEnd.SpeedRisen:
+                    return true;
+                case MotionEnd.SpeedFallen:
+                    return Shift(_gear - 1);
+                case MotionEnd.Finished:
+                    return Brake();
+                default:
+                    Braking.GiveUp(end, _motion, ref Figures);
+                    return false;
+            }
+        }
+
+        /// <summary>
+        /// A driver who would brake before an upshift has paid for itself holds the gear on the limiter instead.
+        /// </summary>
+        internal void HoldInsteadOfLastShift()
+        {
+            if (!_hasShifted || !Figures.IsFinished)
+            {
+                return;
+            }
+
+            GearedRun held = this;
+            held._motion = _motionAtShift;
+            held.Figures = _figuresAtShift;
+            held._gear = _figuresAtShift.LastGear;
+            held._isPastBrakingPoint = _wasPastAtShift;
+            int points = trace?.Points.Count ?? 0;
+            int shifts = trace?.Shifts.Count ?? 0;
+            held.Mark(held._gear + 1);
+            while (held.DriveOn(mayShift: false))
+            {
+            }
+
+            if (held.Figures.IsFinished && held.Figures.TimeS < Figures.TimeS)
+            {
+                Figures = held.Figures;
+                trace?.Points.RemoveRange(_pointsAtShift, points - _pointsAtShift);
+                trace?.Shifts.RemoveRange(_shiftsAtShift, shifts - _shiftsAtShift);
+            }
+            else
+            {
+                trace?.CutBack(points, shifts);
+            }
+        }
+
+        private readonly bool NextPulls() => _gear < gears.Count - 1
+            && new DriveLaw(car, _task.Road, gears.OverallRatio[_gear + 1], false).At(_motion.SpeedMps) > 0;
+
+        private readonly MotionBounds BoundsNow() => _isPastBrakingPoint ? Braking.RestOf(_task) : _task.Bounds;
+
+        private bool RunToLimiter()
+        {
+            // The next gear would not pull here: keep this one up to its limiter.
+            MotionBounds bounds = BoundsNow();
+            bounds.RiseToMps = gears.LimiterMps[_gear];
+            var law = new DriveLaw(car, _task.Road, gears.OverallRatio[_gear], false);
+            MotionEnd end = MotionIntegrator.Advance(law, ref _motion, bounds, trace);
+            Figures.See(_motion, _gear);
+            if (end == MotionEnd.SpeedRisen)
+            {
+                return RideLimiter(gears.LimiterMps[_gear]);
+            }
+
+            if (end == MotionEnd.Finished)
+            {
+                return Brake();
+            }
+
+            Braking.GiveUp(end, _motion, ref Figures);
+            return false;
+        }
+
+        private bool RideLimiter(double limiterMps)
+        {
+            _motion.SpeedMps = limiterMps;
+            double untilM = _isPastBrakingPoint ? _task.LengthM : _task.BrakingFromM(limiterMps);
+            if (untilM > _motion.PositionM)
+            {
+                double time = (untilM - _motion.PositionM) / limiterMps;
+                Figures.LimiterS += time;
+                _motion.TimeS += time;
+                _motion.PositionM = untilM;
+            }
+
+            Mark(_gear + 1);
+            return Brake();
+        }
+
+        private bool Shift(int to)
+        {
+            if (Figures.Upshifts + Figures.Downshifts >= MostShifts)
+            {
+                Braking.GiveUp(MotionEnd.TimeUp, _motion, ref Figures);
+                return false;
+            }
+
+            if (to > _gear)
+            {
+                Figures.LastGear = _gear;
+                (_hasShifted, _motionAtShift, _figuresAtShift) = (true, _motion, Figures);
+                (_pointsAtShift, _shiftsAtShift) = (trace?.Points.Count ?? 0, trace?.Shifts.Count ?? 0);
+                _wasPastAtShift = _isPastBrakingPoint;
+                Figures.Upshifts++;
+            }
+            else
+            {
+                _hasShifted = false;
+                Figures.Downshifts++;
+            }
+
+            Motion before = _motion;
+            MotionBounds bounds = BoundsNow();
+            bounds.UntilTimeS = Math.Min(LongestS, _motion.TimeS + car.ShiftTimeS);
+            Mark(0);
+            MotionEnd end = car.ShiftTimeS > 0
+                ? MotionIntegrator.Advance(new CoastLaw(car, _task.Road), ref _motion, bounds, trace)
+                : MotionEnd.TimeUp;
+            int from = _gear;
+            _gear = to;
+            Mark(to + 1);
+            trace?.Shifts.Add(new ShiftMade(
+                from + 1,
+                to + 1,
+                UnitsNet.Length.FromMeters(before.PositionM),
+                UnitsNet.Speed.FromMetersPerSecond(before.SpeedMps),
+                UnitsNet.Speed.FromMetersPerSecond(_motion.SpeedMps)));
+            if (end == MotionEnd.Finished)
+            {
+                return Brake();
+            }
+
+            if (_motion.SpeedMps <= 0 || _motion.TimeS >= LongestS)
+            {
+                Braking.GiveUp(_motion.SpeedMps <= 0 ? MotionEnd.Stopped : MotionEnd.TimeUp, _motion, ref Figures);
+                return false;
+            }
+
+            Figures.See(_motion, _gear);
+            return true;
+        }
+
+        private bool Brake()
+        {
+            Figures.LastGear = _gear;
+            if (!_isPastBrakingPoint && _task.BrakingPointM is not null
+                && _motion.SpeedMps < _task.EndMps && _motion.PositionM < _task.LengthM - 1e-9)
+            {
+                _isPastBrakingPoint = true; // slower than the corner: no need for the brakes yet
+                return true;
+            }
+
+            Braking.Finish(_task, ref _motion, ref Figures, trace);
+            return false;
+        }
+
+        private readonly void Mark(int gear)
+        {
+            if (trace is not null)
+            {
+                trace.Gear = gear;
+                trace.Add(_motion);
+            }
+        }
+    }
+}

@@ -1,0 +1,130 @@
+using CsCheck;
+using Layshaft.Engineering.Gearing;
+using Layshaft.Engineering.Tests.Gearing;
+using UnitsNet;
+
+namespace Layshaft.Engineering.Tests.PublishedSources;
+
+/// <summary>Motions with a closed form (any textbook of mechanics; derived here) against the integrator, to 1e-6.</summary>
+public class ClosedFormMotions
+{
+    private readonly struct Law(Func<double, double> acceleration) : IAccelerationLaw
+    {
+        public double At(double speedMps) => acceleration(speedMps);
+    }
+
+    private static MotionBounds Open => new()
+    {
+        UntilTimeS = double.PositiveInfinity,
+        RiseToMps = double.PositiveInfinity,
+        FallToMps = double.NegativeInfinity,
+        FinishM = double.PositiveInfinity,
+    };
+
+    [Fact]
+    public void Constant_force_to_a_place() => Gen.Select(Gen.Double[0.2, 12], Gen.Double[0, 40], Gen.Double[10, 2000])
+        .Sample((a, v0, length) =>
+        {
+            var motion = new Motion { SpeedMps = v0 };
+            MotionBounds bounds = Open;
+            bounds.FinishM = length;
+            Assert.Equal(MotionEnd.Finished, MotionIntegrator.Advance(new Law(_ => a), ref motion, bounds));
+            double v = Math.Sqrt((v0 * v0) + (2 * a * length));
+            Assert.Equal(v, motion.SpeedMps, 7);
+            Assert.Equal((v - v0) / a, motion.TimeS, 7);
+        });
+
+    [Fact]
+    public void Constant_power_to_a_place_and_to_a_speed() => Gen.Select(Gen.Double[50, 400], Gen.Double[3, 40], Gen.Double[20, 2000])
+        .Sample((powerPerMass, v0, length) =>
+        {
+            var motion = new Motion { SpeedMps = v0 };
+            MotionBounds bounds = Open;
+            bounds.FinishM = length;
+            MotionIntegrator.Advance(new Law(v => powerPerMass / v), ref motion, bounds);
+            double v = Math.Cbrt((v0 * v0 * v0) + (3 * powerPerMass * length));
+            Assert.Equal(v, motion.SpeedMps, 7);
+            Assert.Equal(((v * v) - (v0 * v0)) / (2 * powerPerMass), motion.TimeS, 7);
+
+            motion = new Motion { SpeedMps = v0 };
+            bounds = Open;
+            bounds.RiseToMps = v;
+            Assert.Equal(MotionEnd.SpeedRisen, MotionIntegrator.Advance(new Law(u => powerPerMass / u), ref motion, bounds));
+            Assert.Equal(1, motion.PositionM / length, 7);
+        });
+
+    [Fact]
+    public void Quadratic_drag_coasting_for_a_time() => Gen.Select(Gen.Double[1e-4, 1e-2], Gen.Double[5, 90], Gen.Double[0.05, 20])
+        .Sample((k, v0, time) =>
+        {
+            var motion = new Motion { SpeedMps = v0 };
+            MotionBounds bounds = Open;
+            bounds.UntilTimeS = time;
+            Assert.Equal(MotionEnd.TimeUp, MotionIntegrator.Advance(new Law(v => -k * v * v), ref motion, bounds));
+            Assert.Equal(v0 / (1 + (k * v0 * time)), motion.SpeedMps, 7);
+            Assert.Equal(Math.Log(1 + (k * v0 * time)) / k, motion.PositionM, 6);
+        });
+
+    [Fact]
+    public void Constant_force_against_quadratic_drag_to_a_place() => Gen.Select(Gen.Double[2, 10], Gen.Double[1e-4, 3e-3], Gen.Double[20, 3000])
+        .Sample((a, k, length) =>
+        {
+            var motion = default(Motion);
+            MotionBounds bounds = Open;
+            bounds.FinishM = length;
+            MotionIntegrator.Advance(new Law(v => a - (k * v * v)), ref motion, bounds);
+            double v = Math.Sqrt(a / k * (1 - Math.Exp(-2 * k * length)));
+            Assert.Equal(v, motion.SpeedMps, 6);
+            Assert.Equal(Math.Atanh(v * Math.Sqrt(k / a)) / Math.Sqrt(a * k), motion.TimeS, 5);
+        });
+
+    [Fact]
+    public void A_flat_torque_curve_without_losses_is_a_constant_force_down_a_whole_straight_with_braking()
+    {
+        VehicleSpec spec = Frictionless(1000);
+        EngineCurve engine = TestCars.Curve((500, 200), (20000, 200));
+        RollingTyre tyre = RollingTyre.FromMeasured(Length.FromMeters(2)).Require();
+        Drivetrain train = Drivetrain.Create(TestCars.Gears(1), null, FinalDrive.FromRatio(3).Require()).Require();
+        Straight straight = TestCars.Straight("s", 500, 20, 15);
+        StraightRun run = VenueRun.For(
+            TestCars.Car(train, spec, engine, tyre), Venue.Create("v", [straight]).Require()).Straights[0];
+
+        const double Braking = 11;
+        double a = 200 * 3 / (2 / (2 * Math.PI)) / 1000;
+        double brakingFrom = ((2 * Braking * 500) + (15.0 * 15) - (20.0 * 20)) / (2 * (a + Braking));
+        double top = Math.Sqrt((20.0 * 20) + (2 * a * brakingFrom));
+        Assert.Equal(brakingFrom, run.BrakingPoint.Meters, 6);
+        Assert.Equal(top, run.TopSpeed.MetersPerSecond, 6);
+        Assert.Equal(((top - 20) / a) + ((top - 15) / Braking), run.Time.Seconds, 6);
+        Assert.Null(run.Fault);
+    }
+
+    [Fact]
+    public void The_ideal_without_losses_is_constant_power()
+    {
+        VehicleSpec spec = Frictionless(1000);
+        EngineCurve engine = TestCars.Curve((3000, 200), (6000, 200));
+        Straight straight = TestCars.Straight("s", 400, 20, 100);
+        StraightRun run = VenueRun.Ideal(
+            TestCars.Car(spec: spec, engine: engine, tyre: RollingTyre.FromMeasured(Length.FromMeters(2)).Require()),
+            Venue.Create("v", [straight]).Require()).Straights[0];
+        double power = 200 * 6000 * Math.PI / 30 / 1000;
+        double v = Math.Cbrt(8000 + (3 * power * 400));
+        Assert.Equal(v, run.ReachedSpeed.MetersPerSecond, 6);
+        Assert.Equal(((v * v) - 400) / (2 * power), run.Time.Seconds, 6);
+        Assert.Equal(GearingFaultKind.CornerUnreachable, run.Fault!.Kind);
+    }
+
+    private static VehicleSpec Frictionless(double massKg) => TestCars.Spec with
+    {
+        Mass = Mass.FromKilograms(massKg),
+        DragArea = Area.Zero,
+        DownforceArea = Area.Zero,
+        RollingCoefficient = 0,
+        DrivelineEfficiency = 1,
+        WheelInertia = MassMomentOfInertia.Zero,
+        EngineInertia = MassMomentOfInertia.Zero,
+        DrivenAxle = DrivenAxle.Both,
+        Grip = 5,
+    };
+}
