@@ -3,6 +3,12 @@ namespace Layshaft.Engineering.Gearing;
 /// <summary>By what an engine's output in this air is multiplied to give its output in the standard's reference air.</summary>
 public static class PowerCorrection
 {
+    /// <summary>The least factor for which ISO 1585 and SAE J1349 are meant: 0.93 (from memory).</summary>
+    public const double Least = 0.93;
+
+    /// <summary>The greatest factor for which ISO 1585 and SAE J1349 are meant: 1.07 (from memory).</summary>
+    public const double Greatest = 1.07;
+
     private const double PascalPerInchOfMercury = 3386.389;
 
     /// <summary>
@@ -28,11 +34,11 @@ public static class PowerCorrection
     }
 
     /// <summary>
-    /// Whether the factor lies where the standard means it to be used: ISO 1585 and SAE J1349 from 0.93 to 1.07 (from memory);
-    /// the others set no bounds.
+    /// Whether the factor lies where the standard means it to be used: ISO 1585 and SAE J1349 from
+    /// <see cref="Least"/> to <see cref="Greatest"/>; the others set no bounds.
     /// </summary>
     /// <param name="standard">The standard.</param>
     /// <param name="factor">The factor.</param>
     public static bool IsWithinStandard(PowerStandard standard, double factor) =>
-        standard is not (PowerStandard.Iso1585 or PowerStandard.SaeJ1349) || factor is >= 0.93 and <= 1.07;
+        standard is not (PowerStandard.Iso1585 or PowerStandard.SaeJ1349) || factor is >= Least and <= Greatest;
 }

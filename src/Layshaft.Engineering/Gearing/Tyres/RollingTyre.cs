@@ -69,7 +69,7 @@ public sealed class RollingTyre
     }
 
     /// <summary>A tyre by its circumference rolled out on the floor, under load and at pressure.</summary>
-    /// <param name="circumference">One turn of the wheel on the floor, tread new, 0.5 to 4 m.</param>
+    /// <param name="circumference">One turn of the wheel on the floor, tread new, 0.5 to 6 m.</param>
     /// <param name="state">Slip, growth, and the wear since it was measured; null for none.</param>
     /// <param name="size">The size, when known, for its speed symbol.</param>
     public static Outcome<RollingTyre> FromMeasured(Length circumference, RollingState? state = null, TyreSize? size = null) =>
@@ -112,7 +112,7 @@ public sealed class RollingTyre
         double circumferenceM, CircumferenceBasis basis, TyreSize? size, SpeedSymbol? symbol, RollingState state)
     {
         var faults = new FaultList();
-        faults.Range("circumference", circumferenceM, 0.5, 4, "m");
+        faults.Range("circumference", circumferenceM, 0.5, 6, "m");
         faults.Range("slip", state.Slip, 0, 0.3);
         faults.Range("growth", state.Growth, 0, 0.15);
         faults.Range("wear", state.Wear.Millimeters, 0, 20, "mm");

@@ -1,0 +1,237 @@
+using CsCheck;
+using Layshaft.Engineering.Gearing;
+using UnitsNet;
+
+namespace Layshaft.Engineering.Tests.Gearing;
+
+public class VenueRunTests
+{
+    private static StraightRun Run(Car car, Straight straight) =>
+        VenueRun.For(car, Venue.Create("venue", [straight]).Require()).Straights[0];
+
+    [Fact]
+    public void A_real_run_is_told_from_exit_to_entry()
+    {
+        StraightRun run = Run(TestCars.Car(), TestCars.Straight("s", 700, 25, 22));
+        Assert.Null(run.Fault);
+        Assert.NotEmpty(run.Shifts);
+        Assert.Equal(700, run.Trace[^1].PositionM, 9);
+        Assert.Equal(22, run.Trace[^1].SpeedMps, 9);
+        Assert.Equal(run.Time.Seconds, run.Trace[^1].TimeS, 9);
+        Assert.All(run.Trace.Zip(run.Trace.Skip(1)), pair =>
+        {
+            Assert.True(pair.Second.TimeS >= pair.First.TimeS);
+            Assert.True(pair.Second.PositionM >= pair.First.PositionM - 1e-9);
+        });
+        double braking = ((run.BrakingSpeed.MetersPerSecond * run.BrakingSpeed.MetersPerSecond) - (22 * 22)) / 22;
+        Assert.Equal(700 - braking, run.BrakingPoint.Meters, 6);
+    }
+
+    [Fact]
+    public void Each_shift_is_made_at_the_planned_engine_speed_and_costs_its_time()
+    {
+        Car car = TestCars.Car();
+        StraightRun run = Run(car, TestCars.Straight("s", 900, 25, 22));
+        IReadOnlyList<Upshift> plan = UpshiftPlan.For(car.Drivetrain, car.Engine);
+        SpeedTable table = SpeedTable.For(car.Drivetrain, car.Tyre, car.Engine.Limiter).Require();
+        Assert.All(run.Shifts, shift => Assert.Equal(
+            plan[shift.From - 1].At.RevolutionsPerMinute,
+            table.EngineSpeedAt(shift.From, shift.SpeedBefore).RevolutionsPerMinute,
+            4));
+        Assert.All(run.Shifts, shift => Assert.True(shift.SpeedAfter < shift.SpeedBefore));
+        Car quick = TestCars.Car(spec: TestCars.Spec with { ShiftTime = Duration.Zero });
+        Assert.True(Run(quick, TestCars.Straight("s", 900, 25, 22)).Time < run.Time);
+    }
+
+    [Fact]
+    public void Time_is_the_integral_of_the_trace()
+    {
+        // An independent sum over the trace (trapezium in place over speed) agrees with the reported time.
+        StraightRun run = Run(TestCars.Car(), TestCars.Straight("s", 800, 20, 30));
+        double sum = run.Trace.Zip(run.Trace.Skip(1))
+            .Sum(pair => 2 * (pair.Second.PositionM - pair.First.PositionM) / (pair.Second.SpeedMps + pair.First.SpeedMps));
+        Assert.Equal(sum, run.Time.Seconds, 2);
+    }
+
+    [Fact]
+    public void A_corner_faster_than_the_straight_can_reach_is_a_fault_with_the_speed_reached()
+    {
+        StraightRun run = Run(TestCars.Car(), TestCars.Straight("the kink", 60, 20, 60));
+        Assert.Equal(GearingFaultKind.CornerUnreachable, run.Fault!.Kind);
+        Assert.Equal(run.ReachedSpeed.MetersPerSecond, run.Fault.Figure!.Value, 9);
+        Assert.InRange(run.ReachedSpeed.MetersPerSecond, 20, 40);
+        Assert.True(double.IsFinite(run.Time.Seconds));
+        Assert.Contains("the kink", run.Fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_car_that_cannot_pull_itself_up_a_hill_is_a_fault_not_a_hang()
+    {
+        Car weak = TestCars.Car(engine: TestCars.Curve((1000, 4), (6000, 4)));
+        StraightRun run = Run(weak, TestCars.Straight("hill", 1000, 5, 5, grade: 0.3));
+        Assert.Equal(GearingFaultKind.CannotPull, run.Fault!.Kind);
+    }
+
+    [Fact]
+    public void A_start_above_top_gear_is_a_fault_and_is_driven_from_the_limiter()
+    {
+        StraightRun run = Run(TestCars.Car(TestCars.Train(finalDrive: 9)), TestCars.Straight("s", 300, 60, 20));
+        Assert.Equal(GearingFaultKind.StartAboveTopGear, run.Fault!.Kind);
+        Assert.True(run.TopSpeed.MetersPerSecond < 60);
+        Assert.True(run.OnLimiter.Seconds > 0);
+    }
+
+    [Fact]
+    public void A_short_gear_ends_on_the_limiter_and_the_time_there_is_counted()
+    {
+        StraightRun run = Run(TestCars.Car(TestCars.Train(finalDrive: 6)), TestCars.Straight("s", 900, 25, 25));
+        Assert.True(run.OnLimiter.Seconds > 1);
+        Assert.Equal(8200, run.EngineSpeedAtTop!.Value.RevolutionsPerMinute, 4);
+        Assert.Equal(5, run.TopSpeedGear);
+    }
+
+    [Fact]
+    public void The_last_upshift_is_left_out_when_it_does_not_pay()
+    {
+        // Just past the shift speed of first gear the brakes come on: to hold the gear on the limiter is quicker.
+        Car slow = TestCars.Car(spec: TestCars.Spec with { ShiftTime = Duration.FromSeconds(0.5) });
+        Straight longer = TestCars.Straight("s", 900, 25, 20);
+        double firstShift = Run(slow, longer).Shifts[0].Position.Meters;
+        StraightRun run = Run(slow, TestCars.Straight("s", firstShift + 20, 25, 20));
+        Assert.Empty(run.Shifts);
+        Assert.True(run.OnLimiter.Seconds > 0);
+    }
+
+    [Fact]
+    public void A_given_braking_point_is_where_the_brakes_come_on()
+    {
+        Straight straight = TestCars.Straight("s", 500, 25, 20) with { BrakingDistance = Length.FromMeters(90) };
+        StraightRun run = Run(TestCars.Car(), straight);
+        Assert.Equal(410, run.BrakingPoint.Meters, 6);
+        Assert.Null(run.Fault);
+        StraightRun fast = Run(TestCars.Car(), straight with { EndSpeed = Speed.FromMetersPerSecond(45) });
+        Assert.Null(fast.Fault);
+        Assert.Equal(45, fast.ReachedSpeed.MetersPerSecond, 6);
+    }
+
+    [Fact]
+    public void A_standing_start_is_limited_by_grip_at_first()
+    {
+        Straight straight = TestCars.Straight("start", 300, 0, 10);
+        StraightRun run = Run(TestCars.Car(TestCars.Train(finalDrive: 5), TestCars.Spec with { Grip = 0.8 }), straight);
+        StraightRun slick = Run(
+            TestCars.Car(TestCars.Train(finalDrive: 5), TestCars.Spec with { Grip = 1.0 }), straight);
+        Assert.True(slick.Time < run.Time);
+        Assert.Null(run.Fault);
+    }
+
+    [Fact]
+    public void A_head_wind_and_a_hill_cost_time_and_a_tow_saves_it()
+    {
+        Straight straight = TestCars.Straight("s", 900, 25, 25);
+        double Time(Car car, Straight on) => Run(car, on).Time.Seconds;
+        double calm = Time(TestCars.Car(), straight);
+        Conditions day = new(TestCars.SeaLevel);
+        Assert.True(Time(TestCars.Car(day: day with { Wind = new Wind(Speed.FromMetersPerSecond(8)) }), straight) > calm);
+        Assert.True(Time(TestCars.Car(), straight with { Grade = 0.04 }) > calm);
+        Assert.True(Time(TestCars.Car(day: day with { DragFactor = 0.7 }), straight) < calm);
+        var fromNorth = new Wind(Speed.FromMetersPerSecond(8), Angle.Zero);
+        Car northerly = TestCars.Car(day: day with { Wind = fromNorth });
+        Assert.True(Time(northerly, straight with { Heading = Angle.Zero }) > calm);
+        Assert.True(Time(northerly, straight with { Heading = Angle.FromDegrees(180) }) < calm);
+    }
+
+    [Fact]
+    public void The_ideal_is_never_slower_than_a_real_gearing() => Gen.Select(
+            Gen.Int[18, 34], Gen.Int[18, 34], Gen.Double[3, 5.5], Gen.Double[30, 1500], Gen.Double[0, 45], Gen.Double[10, 45], Gen.Double[-0.08, 0.08])
+        .Sample((driver, driven, final, length, start, end, grade) =>
+        {
+            Straight straight = TestCars.Straight("s", length, start, end, grade);
+            if (!Venue.Create("v", [straight]).TryGet(out Venue? venue))
+            {
+                return;
+            }
+
+            Car car = TestCars.Car(TestCars.Train(new ToothPair(driver, driven), final));
+            StraightRun real = VenueRun.For(car, venue).Straights[0];
+            if (real.Fault?.Kind is not (GearingFaultKind.CannotPull or GearingFaultKind.NotFinished))
+            {
+                Assert.True(VenueRun.Ideal(car, venue).Straights[0].Time.Seconds <= real.Time.Seconds + 1e-6);
+            }
+        }, iter: 300);
+
+    [Fact]
+    public void No_corner_speed_or_venue_makes_a_figure_that_is_not_finite() => Gen.Select(
+            Gen.Double[5, 3000], Gen.Double[0, 150], Gen.Double[0, 150], Gen.Double[-0.4, 0.4], Gen.Double[2, 12])
+        .Sample((length, start, end, grade, final) =>
+        {
+            if (Venue.Create("v", [TestCars.Straight("s", length, start, end, grade)]).TryGet(out Venue? venue))
+            {
+                StraightRun run = VenueRun.For(TestCars.Car(TestCars.Train(finalDrive: final)), venue).Straights[0];
+                Assert.True(double.IsFinite(run.Time.Seconds) && run.Time.Seconds is >= 0 and < 1000);
+                Assert.True(double.IsFinite(run.TopSpeed.MetersPerSecond));
+                Assert.All(run.Trace, point => Assert.True(double.IsFinite(point.TimeS + point.PositionM + point.SpeedMps)));
+            }
+        }, iter: 300);
+
+    [Fact]
+    public void Lengths_and_speeds_scale_together()
+    {
+        // Twice the mass, force and inertia leave every motion as it is when nothing else acts.
+        VehicleSpec free = TestCars.Spec with { DragArea = Area.Zero, DownforceArea = Area.Zero };
+        VehicleSpec heavy = free with
+        {
+            Mass = free.Mass * 2,
+            WheelInertia = free.WheelInertia * 2,
+            EngineInertia = free.EngineInertia * 2,
+        };
+        EngineCurve strong = TestCars.Curve([.. TestCars.RaceEngine.Points.Select(p => (p.EngineSpeed.RevolutionsPerMinute, 2 * p.Torque.NewtonMeters))]);
+        Straight straight = TestCars.Straight("s", 600, 20, 20);
+        Assert.Equal(
+            Run(TestCars.Car(spec: free), straight).Time.Seconds,
+            Run(TestCars.Car(spec: heavy, engine: strong), straight).Time.Seconds,
+            8);
+    }
+
+    [Fact]
+    public void Bad_figures_of_a_car_are_all_told_at_once()
+    {
+        Outcome<Vehicle> outcome = Vehicle.Create(TestCars.Spec with { Mass = Mass.Zero, Grip = -1, ShiftTime = Duration.FromSeconds(9) });
+        Assert.Equal(["mass", "grip", "shift_time"], outcome.Faults.Select(fault => fault.Subject));
+        Assert.Throws<InvalidOperationException>(outcome.Require);
+    }
+
+    [Fact]
+    public void A_straight_too_short_to_brake_is_a_fault()
+    {
+        GearingFault fault = Assert.Single(Venue.Create("v", [TestCars.Straight("s", 50, 60, 10)]).Faults);
+        Assert.Equal(GearingFaultKind.StraightTooShortToBrake, fault.Kind);
+        Assert.Equal(GearingFaultKind.NoStraights, Venue.Create("v", []).Faults[0].Kind);
+    }
+
+    [Fact]
+    public void Corner_gears_tell_whether_a_corner_falls_between_gears()
+    {
+        Car car = TestCars.Car(engine: EngineCurve.Create(
+            TestCars.RaceEngine.Points, usableFrom: RotationalSpeed.FromRevolutionsPerMinute(5500)).Require());
+        SpeedTable table = SpeedTable.For(car.Drivetrain, car.Tyre, car.Engine.Limiter).Require();
+        double second = table.Rows[1].SpeedAtLimit.MetersPerSecond;
+        Straight Corner(double minimum, double exit) => TestCars.Straight("s", 400, exit, 20, minimumMps: minimum);
+        Venue venue = Venue.Create("v", [Corner(second * 0.9, second * 0.99), Corner(second * 0.82, second * 1.05), Corner(5, 6)]).Require();
+        IReadOnlyList<CornerGear> corners = VenueRun.For(car, venue).Corners;
+        Assert.Equal([CornerFit.InBand, CornerFit.BetweenGears, CornerFit.BelowBand], corners.Select(corner => corner.Fit));
+        Assert.Equal([2, 3, 1], corners.Select(corner => corner.Gear));
+        Assert.True(corners[1].EngineSpeed.RevolutionsPerMinute < 5500);
+    }
+
+    [Fact]
+    public void Top_speed_tells_limiter_from_drag()
+    {
+        TopSpeed tall = TopSpeed.For(TestCars.Car(TestCars.Train(finalDrive: 3.4))).Require();
+        Assert.Equal(TopSpeedStop.Drag, tall.Best.Stop);
+        TopSpeed shortGeared = TopSpeed.For(TestCars.Car(TestCars.Train(finalDrive: 6))).Require();
+        Assert.Equal(TopSpeedStop.Limiter, shortGeared.Best.Stop);
+        Assert.Equal(8200, shortGeared.Best.EngineSpeed.RevolutionsPerMinute, 6);
+        Assert.Equal(TopSpeedStop.CannotHold, TopSpeed.For(TestCars.Car(), grade: 0.39).Require().Gears[4].Stop);
+    }
+}
