@@ -158,7 +158,7 @@ public class VenueRunTests
             {
                 Assert.True(VenueRun.Ideal(car, venue).Straights[0].Time.Seconds <= real.Time.Seconds + 1e-6);
             }
-        }, iter: 300);
+        }, iter: 100);
 
     [Fact]
     public void No_corner_speed_or_venue_makes_a_figure_that_is_not_finite() => Gen.Select(
@@ -172,7 +172,7 @@ public class VenueRunTests
                 Assert.True(double.IsFinite(run.TopSpeed.MetersPerSecond));
                 Assert.All(run.Trace, point => Assert.True(double.IsFinite(point.TimeS + point.PositionM + point.SpeedMps)));
             }
-        }, iter: 300);
+        }, iter: 100);
 
     [Fact]
     public void Lengths_and_speeds_scale_together()
@@ -223,6 +223,18 @@ public class VenueRunTests
         Assert.Equal([2, 3, 1], corners.Select(corner => corner.Gear));
         Assert.True(corners[1].EngineSpeed.RevolutionsPerMinute < 5500);
     }
+
+    [Fact]
+    public void The_run_begins_in_the_corners_gear() => Gen.Select(Gen.Double[3, 45], Gen.Double[0.7, 1], Gen.Double[3, 6])
+        .Sample((exit, share, final) =>
+        {
+            Venue venue = Venue.Create("v", [TestCars.Straight("s", 400, exit, 40, minimumMps: exit * share)]).Require();
+            VenueRun run = VenueRun.For(TestCars.Car(TestCars.Train(finalDrive: final)), venue);
+            if (run.Faults.All(fault => fault.Kind != GearingFaultKind.StartAboveTopGear))
+            {
+                Assert.Equal(run.Corners[0].Gear, run.Straights[0].Trace[0].Gear);
+            }
+        });
 
     [Fact]
     public void Top_speed_tells_limiter_from_drag()

@@ -20,7 +20,10 @@ public enum CornerFit
 
 /// <summary>The gear for one corner.</summary>
 /// <param name="Straight">The straight that the corner leads onto.</param>
-/// <param name="Gear">Gear number from 1: the lowest that comes to the exit within the limiter.</param>
+/// <param name="Gear">
+/// Gear number from 1: the one that the upshift plan asks for at the exit, or, when that is below the usable band at the
+/// lowest speed, the lowest that comes to the exit within the limiter. The run down the straight begins in it.
+/// </param>
 /// <param name="MinimumSpeed">The corner's lowest speed.</param>
 /// <param name="EngineSpeed">Engine speed in that gear at the lowest speed.</param>
 /// <param name="EngineSpeedAtExit">Engine speed in that gear at the exit.</param>
@@ -40,7 +43,7 @@ public sealed record CornerGear(
     {
         double exitMps = straight.StartSpeed.MetersPerSecond;
         double minimumMps = straight.CornerMinimum?.MetersPerSecond ?? exitMps;
-        int gear = GearAt(gears, exitMps);
+        int gear = Choose(car, gears, minimumMps, exitMps);
         return new CornerGear(
             straight.Name,
             gear + 1,
@@ -52,7 +55,7 @@ public sealed record CornerGear(
 
     internal static CornerFit FitOf(CarModel car, GearLimits gears, double minimumMps, double exitMps)
     {
-        int gear = GearAt(gears, exitMps);
+        int gear = Choose(car, gears, minimumMps, exitMps);
         if (exitMps <= 0 || car.EngineRpm(minimumMps, gears.OverallRatio[gear]) >= car.Car.Engine.UsableFromRpm)
         {
             return CornerFit.InBand; // a standing start is made with the clutch
@@ -63,9 +66,18 @@ public sealed record CornerGear(
         return lowerServesMinimum ? CornerFit.BetweenGears : CornerFit.BelowBand;
     }
 
-    /// <summary>The lowest gear (from 0) that is at its limiter no sooner than the exit.</summary>
-    private static int GearAt(GearLimits gears, double exitMps)
+    /// <summary>
+    /// The gear (from 0) in which the car comes out: the one that the upshift plan asks for at the exit, or, when that is below
+    /// the usable band at the lowest speed, the lowest that comes to the exit within its limiter.
+    /// </summary>
+    internal static int Choose(CarModel car, GearLimits gears, double minimumMps, double exitMps)
     {
+        int planned = gears.Best(exitMps);
+        if (car.EngineRpm(minimumMps, gears.OverallRatio[planned]) >= car.Car.Engine.UsableFromRpm)
+        {
+            return planned;
+        }
+
         int gear = 0;
         while (gear < gears.Count - 1 && gears.LimiterMps[gear] < exitMps)
         {

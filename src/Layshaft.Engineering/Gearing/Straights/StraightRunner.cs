@@ -75,7 +75,7 @@ internal static class StraightRunner
             }
 
             _motion.SpeedMps = Math.Min(_task.StartMps, top);
-            _gear = gears.Best(_motion.SpeedMps);
+            _gear = CornerGear.Choose(car, gears, Math.Min(_task.CornerMps, _motion.SpeedMps), _motion.SpeedMps);
             Figures.FirstGear = _gear;
             Figures.See(_motion, _gear);
             Mark(_gear + 1);

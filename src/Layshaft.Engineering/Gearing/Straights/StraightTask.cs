@@ -7,6 +7,7 @@ internal readonly struct StraightTask
     {
         LengthM = straight.Length.Meters;
         StartMps = straight.StartSpeed.MetersPerSecond;
+        CornerMps = straight.CornerMinimum?.MetersPerSecond ?? StartMps;
         EndMps = straight.EndSpeed.MetersPerSecond;
         BrakingMps2 = straight.Braking.MetersPerSecondSquared;
         BrakingPointM = straight.BrakingDistance is { } distance ? LengthM - distance.Meters : null;
@@ -17,6 +18,9 @@ internal readonly struct StraightTask
     internal double LengthM { get; }
 
     internal double StartMps { get; }
+
+    /// <summary>Lowest speed in the corner before the straight.</summary>
+    internal double CornerMps { get; }
 
     internal double EndMps { get; }
 
