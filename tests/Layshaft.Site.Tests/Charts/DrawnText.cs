@@ -12,22 +12,22 @@ internal static class DrawnText
     public static double Number(XElement element, string attribute) =>
         double.Parse(element.Attribute(attribute)!.Value, CultureInfo.InvariantCulture);
 
-    public static (double Left, double Right) Span(XElement text)
+    /// <summary>The box that a text fills; text turned on its side (the only turn there is) fills an upright one.</summary>
+    public static (double Left, double Right, double Top, double Bottom) Box(XElement text)
     {
-        var x = Number(text, "x");
+        var (x, y) = (Number(text, "x"), Number(text, "y"));
         var width = TextWidth.Of(text.Value) / 1.06;
-        return text.Attribute("text-anchor")?.Value switch
-        {
-            "middle" => (x - (width / 2), x + (width / 2)),
-            "end" => (x - width, x),
-            _ => (x, x + width),
-        };
+        var left = text.Attribute("text-anchor")?.Value switch { "middle" => width / 2, "end" => width, _ => 0 };
+        return text.Attribute("transform") is null
+            ? (x - left, x - left + width, y - Height, y)
+            : (x - Height, x, y + left - width, y + left);
     }
+
+    public static (double Left, double Right) Span(XElement text) => (Box(text).Left, Box(text).Right);
 
     public static bool Overlap(XElement a, XElement b)
     {
-        var (leftA, rightA) = Span(a);
-        var (leftB, rightB) = Span(b);
-        return leftA < rightB && leftB < rightA && Math.Abs(Number(a, "y") - Number(b, "y")) < Height;
+        var (one, other) = (Box(a), Box(b));
+        return one.Left < other.Right && other.Left < one.Right && one.Top < other.Bottom && other.Top < one.Bottom;
     }
 }

@@ -2,6 +2,7 @@ using Layshaft.Site.Charts;
 using Layshaft.Site.Charts.Gearing;
 using Layshaft.Site.Charts.Life;
 using Layshaft.Site.Charts.Photos;
+using Layshaft.Site.Charts.Stack;
 using Layshaft.Site.Charts.Wear;
 using Layshaft.Site.Html;
 
@@ -22,6 +23,7 @@ internal static class EveryChart
         ["survival"] = size => SurvivalChart.Draw(Samples.Survival(), size),
         ["season-line"] = size => SeasonLine.Draw(Samples.Seasons(), size),
         ["photo-callouts"] = size => PhotoCallouts.Draw(Samples.Photo(), size),
+        ["gear-stack"] = size => GearStackDrawing.Draw(Samples.Stack(), size),
     };
 
     public static TheoryData<string, ChartSize> Cases()

@@ -41,7 +41,7 @@ internal static class Marks
                 svg.Circle("grade grade-circle", x, y, radius);
                 break;
             case GradeShape.Triangle:
-                svg.Path("grade grade-triangle", Triangle(x, y + (radius * 0.12), radius * 1.45));
+                svg.Path("grade grade-triangle", Triangle(x, y + (radius * 0.12), radius * 1.34));
                 letterAt = y + (radius * 0.8);
                 break;
             case GradeShape.Square:
