@@ -5,7 +5,7 @@
 #include "parts.inc"
 #local M = 2.75; #local Z1 = 27; #local Z2 = 33; #local H = 14; #local A = M*(Z1+Z2)/2;
 #local R1 = M*(Z1/2-1.25); #local R2 = M*(Z2/2-1.25);
-Camera(<-118, 170, -176>, <0, 24, 0>, 44, <-4,30,-14>, 4)
+Camera(<-66, 262, -150>, <-2, 24, 2>, 40, <-4,30,-14>, 4)
 Light(300)
 Bench(T_Mat)
 // case: floor, wall, flange with its bolts
@@ -24,7 +24,7 @@ object { Ring(20, 26, -5, -1.5, 0.8, T_Milled) translate C1 } object { Ring(22, 
 #end
 #macro Drop_Gear(Z, RR, Turn, Nut)
   union {
-    object { Gear_Rim(Z, M, 0, H, RR-3, Run_Flanks(RR+0.6, RR+M*2.2, H, T_Peened, T_Steel)) }
+    object { Gear_Rim(Z, M, -0.1, H, RR-3, Run_Flanks(RR+0.6, RR+M*2.2, H, T_Turned, T_Peened)) }
     Web(15, 20, RR-3, H, 6, T_Turned)
     #for (I, 0, 5) cylinder { <0,3,(20+RR-5)/2>, <0,10.2,(20+RR-5)/2>, 4.4 texture { pigment { rgb 0.01 } finish { diffuse 0.5 } } rotate y*60*I } #end
     object { Shaft_Splines(22, 12.6, 14.4, 9, H+1, 0.6, T_Steel) }

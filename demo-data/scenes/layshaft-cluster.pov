@@ -5,6 +5,7 @@
 #include "parts.inc"
 Camera(<-120, 190, -265>, <-10, 44, 0>, 43, <-20,70,-30>, 4)
 Light(320)
+light_source { <-220, 330, -420> rgb <1,0.98,0.95>*0.5 area_light x*160, z*160, 2, 2 }
 Bench(T_Mat)
 #local M = 3;
 #macro Cluster_Gear(Z, H, Y0, Dogs)
@@ -20,7 +21,7 @@ Bench(T_Mat)
   #for (I, 0, 5) object { Dog(25, 36, 5.2, 6, 3, 3, 0.6, 0.6, 0.4, 0, T_Peened, T_Bright) rotate y*60*I translate y*16.95 }
     object { Dog(25, 36, 5.2, 6, 3, 3, 0.6, 0.6, 0.4, 0, T_Peened, T_Bright) scale <1,-1,1> rotate y*60*I translate y*0.05 } #end
   rotate y*30 translate y*Y0 } #end
-#macro V_Block() difference { box { <-24,0,-9>, <24,36,9> } box { <-19,0,-10>, <19,38,10> rotate z*45 translate y*38 } box { <-30,-1,-4>, <-20,9,4> } texture { T_Steel } } #end
+#macro V_Block() difference { box { <-24,0,-9>, <24,46,9> } box { <-14,-14,-10>, <30,30,10> rotate z*45 translate y*49 } box { <-30,-1,-4>, <-20,9,4> } texture { T_Steel } } #end
 union {
   object { Disc(13, -112, 112, 1.5, T_Steel) }
   object { Shaft_Splines(20, 14.4, 16.4, 10, 150, 0.6, T_Steel) translate y*-75 }
