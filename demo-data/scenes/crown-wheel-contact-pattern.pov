@@ -1,9 +1,9 @@
-// Crown wheel and pinion: marking compound on the crown wheel, the pattern wiped out of it in
-// the middle of the flanks. Simplified teeth.
+// Crown wheel: marking compound on the flanks, the pattern wiped out of it in the middle where
+// the pinion has touched. Simplified teeth.
 #version 3.7;
 #include "bench.inc"
 #include "parts.inc"
-Camera(<-24, 138, -158>, <-14, 8, -2>, 54, <-6,26,-50>, 4)
+Camera(<-24, 138, -158>, <3, 8, -4>, 50, <-6,26,-50>, 4)
 Light(300)
 Bench(T_Mat)
 #declare T_Compound = texture { pigment { bozo turbulence 0.6 color_map { [0 rgb <0.80,0.52,0.03>] [1 rgb <0.68,0.40,0.02>] } scale 2.5 } normal { bumps 0.35 scale <1.5,0.6,1.5> } finish { diffuse 0.8 specular 0.3 roughness 0.03 reflection { 0.0, 0.08 } } }
@@ -31,9 +31,4 @@ union {
   Ring(38, 79.5, 0, 9.5, 1, T_Turned)
   #for (I, 0, 9) union { cylinder { y*20, y*25.03, 3.4 texture { pigment { rgb 0.015 } } } translate z*45.5 rotate y*36*I } #end
   rotate y*6 translate <6,0,6>
-}
-union {
-  object { Bevel(11, 14, 34, 0.15, 7.5, 70, T_Steel, T_Steel, 0) scale <1,1,1> }
-  object { Disc(20, -14, 2, 1, T_Turned) }
-  rotate x*-78 rotate y*140 translate <-104,26,52>
 }
