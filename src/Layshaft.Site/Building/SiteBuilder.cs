@@ -3,6 +3,7 @@ using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
 using Layshaft.Site.Look;
 using Layshaft.Site.Pages;
+using Layshaft.Site.Pages.Estimates;
 using Layshaft.Site.Pages.Report;
 using Layshaft.Site.Templates;
 
@@ -29,7 +30,7 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
         {
             foreach (var view in OwnerView.Of(composition.Book, unit))
             {
-                foreach (var file in view.Jobs.Where(j => j.Finished is not null).SelectMany(j => Report(view, j)))
+                foreach (var file in view.Jobs.SelectMany(j => JobFiles(view, j)))
                 {
                     yield return file;
                 }
@@ -37,9 +38,22 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
         }
     }
 
-    private IEnumerable<SiteFile> Report(OwnerView view, Job job)
+    // A job has a page once there is something to read: an estimate to answer, then the report in its place.
+    private IEnumerable<SiteFile> JobFiles(OwnerView view, Job job)
     {
-        yield return Page(composition.Addresses.Report(view, job), ReportComposer.Template, () => ReportComposer.Compose(composition, view, job));
+        if (job.Finished is not null)
+        {
+            yield return Page(composition.Addresses.Report(view, job), ReportComposer.Template, () => ReportComposer.Compose(composition, view, job));
+        }
+        else if (EstimateComposer.IsOpen(job) && view.IsOwn(job))
+        {
+            yield return Page(composition.Addresses.Report(view, job), EstimateComposer.Template, () => EstimateComposer.Compose(composition, view, job));
+        }
+        else
+        {
+            yield break;
+        }
+
         yield return Text(
             composition.Addresses.PrintSheet(view, job),
             () => PrintSheet.Stylesheet(composition.Say("print.line", ("number", job.Number), ("unit", view.Unit.Serial), ("shop", composition.Shop.Name))));

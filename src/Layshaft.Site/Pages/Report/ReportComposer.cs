@@ -38,8 +38,10 @@ public static class ReportComposer
             PageFrame.Foot(composition));
     }
 
-    private static TitleBlock TitleBlockOf(ReportContext report)
+    /// <summary>The title block of a job.</summary>
+    public static TitleBlock TitleBlockOf(ReportContext report)
     {
+        ArgumentNullException.ThrowIfNull(report);
         var (composition, job) = (report.Composition, report.Job);
         var technician = composition.Shop.Technicians.FirstOrDefault(t => t.Id == job.Technician)?.Name;
         var cells = new List<NamedValue>

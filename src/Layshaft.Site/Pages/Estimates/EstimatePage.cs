@@ -1,0 +1,35 @@
+using Layshaft.Site.Pages.Report;
+using Layshaft.Site.Pages.Shared;
+
+namespace Layshaft.Site.Pages.Estimates;
+
+/// <summary>An estimate that waits for the customer's go-ahead: what <c>estimate.html</c> places.</summary>
+/// <param name="Head">Head of the page.</param>
+/// <param name="Heading">Main heading.</param>
+/// <param name="Block">Title block.</param>
+/// <param name="Question">What the shop wants to know, in one sentence.</param>
+/// <param name="ValidUntil">Until when the estimate holds.</param>
+/// <param name="Note">The shop's words to go with it; null for none.</param>
+/// <param name="Money">The lines by how pressing they are, with sums.</param>
+/// <param name="Answers">The ways to answer.</param>
+/// <param name="AnswerHeading">Heading of the ways to answer.</param>
+/// <param name="Sections">What was found, and the cautions.</param>
+/// <param name="Foot">Foot of the page.</param>
+public sealed record EstimatePage(
+    PageHead Head,
+    string Heading,
+    TitleBlock Block,
+    string Question,
+    string ValidUntil,
+    string? Note,
+    MoneySection Money,
+    IReadOnlyList<AnswerView> Answers,
+    string AnswerHeading,
+    IReadOnlyList<SectionView> Sections,
+    PageFoot Foot);
+
+/// <summary>A way to answer.</summary>
+/// <param name="Address">A mailto: or tel: address.</param>
+/// <param name="Words">What it says.</param>
+/// <param name="Amount">What it comes to; null where it comes to nothing.</param>
+public sealed record AnswerView(string Address, string Words, string? Amount);
