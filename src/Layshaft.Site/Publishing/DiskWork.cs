@@ -1,0 +1,84 @@
+namespace Layshaft.Site.Publishing;
+
+/// <summary>The steps of a publish on the real disk.</summary>
+/// <param name="waitForDisk">Whether to wait for the disk where a power cut must not lose what was written; tests need not.</param>
+internal sealed class DiskWork(bool waitForDisk = true) : IFileWork
+{
+    public Stream Create(string path) => new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None);
+
+    public void WriteThrough(string path, byte[] content)
+    {
+        using var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None);
+        stream.Write(content);
+        stream.Flush(waitForDisk);
+    }
+
+    public void CreateFolder(string path) => Directory.CreateDirectory(path);
+
+    public void Link(string from, string to)
+    {
+        if (!NativeFiles.TryHardLink(from, to))
+        {
+            File.Copy(from, to, overwrite: false);
+            File.SetLastWriteTimeUtc(to, File.GetLastWriteTimeUtc(from));
+        }
+    }
+
+    public void CopySymbolicLink(string from, string to)
+    {
+        var link = new FileInfo(from);
+        var target = link.LinkTarget ?? throw new IOException($"`{from}` is a link of a kind that cannot be copied; move it out of the site.");
+        if ((link.Attributes & FileAttributes.Directory) != 0)
+        {
+            Directory.CreateSymbolicLink(to, target);
+        }
+        else
+        {
+            File.CreateSymbolicLink(to, target);
+        }
+    }
+
+    public void CopyRights(string from, string to)
+    {
+        if (!OperatingSystem.IsWindows() && File.GetUnixFileMode(from) is var rights && rights != File.GetUnixFileMode(to))
+        {
+            File.SetUnixFileMode(to, rights);
+        }
+    }
+
+    public void Move(string from, string to)
+    {
+        if (Directory.Exists(from) && (File.GetAttributes(from) & FileAttributes.ReparsePoint) == 0)
+        {
+            Directory.Move(from, to);
+        }
+        else
+        {
+            File.Move(from, to, overwrite: false);
+        }
+    }
+
+    public bool TryExchange(string one, string other) => NativeFiles.TryExchange(one, other);
+
+    public void Replace(string path, byte[] content)
+    {
+        var draft = $"{path}-new";
+        File.WriteAllBytes(draft, content);
+        File.Move(draft, path, overwrite: true);
+    }
+
+    public void DeleteFile(string path)
+    {
+        if (Directory.Exists(path))
+        {
+            // A link to a folder: this removes the link, not what it leads to.
+            Directory.Delete(path, recursive: false);
+        }
+        else
+        {
+            File.Delete(path);
+        }
+    }
+
+    public void DeleteFolder(string path) => Directory.Delete(path, recursive: false);
+}

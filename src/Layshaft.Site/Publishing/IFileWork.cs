@@ -1,0 +1,38 @@
+namespace Layshaft.Site.Publishing;
+
+/// <summary>Everything that a publish changes on disk, one step a method, so that a test can let any step be the last.</summary>
+internal interface IFileWork
+{
+    /// <summary>Opens a file that does not exist yet.</summary>
+    Stream Create(string path);
+
+    /// <summary>Writes a file that does not exist yet, so that it outlives a power cut.</summary>
+    void WriteThrough(string path, byte[] content);
+
+    /// <summary>Makes a folder and those above it.</summary>
+    void CreateFolder(string path);
+
+    /// <summary>Gives a file a second name, or copies it with its time where the disk has no second names.</summary>
+    void Link(string from, string to);
+
+    /// <summary>Makes a symbolic link with the same target as another.</summary>
+    void CopySymbolicLink(string from, string to);
+
+    /// <summary>Gives a folder another's rights.</summary>
+    void CopyRights(string from, string to);
+
+    /// <summary>Renames a file, link or folder; nothing may stand at the new name.</summary>
+    void Move(string from, string to);
+
+    /// <summary>Exchanges two folders in one step; false where the system cannot.</summary>
+    bool TryExchange(string one, string other);
+
+    /// <summary>Writes a file whole: beside the old one, and then in its place.</summary>
+    void Replace(string path, byte[] content);
+
+    /// <summary>Removes a file or symbolic link.</summary>
+    void DeleteFile(string path);
+
+    /// <summary>Removes an empty folder.</summary>
+    void DeleteFolder(string path);
+}

@@ -1,0 +1,93 @@
+namespace Layshaft.Site.Publishing;
+
+/// <summary>Which folders a site may be published into.</summary>
+public static class OutputFolder
+{
+    // Never an output folder themselves.
+    private static readonly string[] WellKnown =
+    [
+        "/home", "/root", "/opt", "/srv", "/tmp", "/var", "/var/tmp", "/mnt", "/media", "/run", "/usr/local",
+        "/Users", "/Volumes", "/private", "/private/tmp", "/private/var",
+    ];
+
+    // Nor anything below these.
+    private static readonly string[] System =
+    [
+        "/bin", "/boot", "/dev", "/etc", "/lib", "/lib32", "/lib64", "/proc", "/sbin", "/sys", "/usr/bin", "/usr/lib", "/usr/sbin",
+        "/Applications", "/Library", "/System", "/private/etc",
+        Environment.GetFolderPath(Environment.SpecialFolder.Windows),
+        Environment.GetFolderPath(Environment.SpecialFolder.ProgramFiles),
+        Environment.GetFolderPath(Environment.SpecialFolder.ProgramFilesX86),
+    ];
+
+    private static readonly Environment.SpecialFolder[] Personal =
+    [
+        Environment.SpecialFolder.UserProfile, Environment.SpecialFolder.Desktop, Environment.SpecialFolder.MyDocuments,
+        Environment.SpecialFolder.MyPictures, Environment.SpecialFolder.MyMusic, Environment.SpecialFolder.MyVideos,
+        Environment.SpecialFolder.ApplicationData, Environment.SpecialFolder.LocalApplicationData,
+    ];
+
+    // Where case does not tell names apart, a book must not be missed because of it; elsewhere this refuses a little too much.
+    private const StringComparison Names = StringComparison.OrdinalIgnoreCase;
+
+    /// <summary>What is wrong with an output folder, or null.</summary>
+    /// <param name="folder">The folder, which need not exist.</param>
+    /// <param name="book">The book folder, or null.</param>
+    public static PublishProblem? ProblemWith(string folder, string? book)
+    {
+        if (string.IsNullOrWhiteSpace(folder))
+        {
+            return new("", "Name the folder to publish into.");
+        }
+
+        var real = RealPath(folder);
+        if (File.Exists(real))
+        {
+            return new(folder, "This is a file; name a folder.");
+        }
+
+        if (Path.GetDirectoryName(real) is null || IsAny(WellKnown, real) || IsAny(Personal.Select(Environment.GetFolderPath), real)
+            || System.Any(s => s.Length > 0 && IsSameOrBelow(real, s)))
+        {
+            return new(folder, "This folder belongs to the system or holds more than a site; name a folder for the site alone.");
+        }
+
+        if (Path.GetFileName(real).StartsWith(StateFolder.Prefix, Names))
+        {
+            return new(folder, $"Folders that begin with `{StateFolder.Prefix}` are for publishing itself; choose another name.");
+        }
+
+        if (book is not null && IsSameOrBelow(RealPath(book), real))
+        {
+            return new(folder, "This folder is the book, or the book lies in it; name a folder outside, or one within the book.");
+        }
+
+        return null;
+    }
+
+    /// <summary>The full path with every link in it followed, as far as it exists.</summary>
+    internal static string RealPath(string path)
+    {
+        var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));
+        var root = Path.GetPathRoot(full)!;
+        var real = root;
+        foreach (var part in full[root.Length..].Split(Path.DirectorySeparatorChar, StringSplitOptions.RemoveEmptyEntries))
+        {
+            real = Path.Combine(real, part);
+            if (new DirectoryInfo(real) is { Exists: true, LinkTarget: not null } link
+                && link.ResolveLinkTarget(returnFinalTarget: true) is { } target)
+            {
+                real = RealPath(target.FullName);
+            }
+        }
+
+        return real;
+    }
+
+    private static bool IsAny(IEnumerable<string> folders, string real) =>
+        folders.Any(f => f.Length > 0 && string.Equals(RealPath(f), real, Names));
+
+    private static bool IsSameOrBelow(string inner, string outer) =>
+        string.Equals(inner, outer, Names)
+        || inner.StartsWith(Path.TrimEndingDirectorySeparator(outer) + Path.DirectorySeparatorChar, Names);
+}

@@ -1,0 +1,29 @@
+namespace Layshaft.Site.Publishing;
+
+/// <summary>How to publish.</summary>
+public sealed record PublishOptions
+{
+    /// <summary>The book folder, which a site may never replace; null if there is none.</summary>
+    public string? Book { get; init; }
+
+    /// <summary>A mark of the program: outputs of another program are made anew. See <see cref="ProgramMark"/>.</summary>
+    public string Generator { get; init; } = ProgramMark.Value;
+
+    /// <summary>
+    /// Where in the site the list of its files goes. It names every customer's key, so it belongs into the folder that is
+    /// never uploaded.
+    /// </summary>
+    public string ManifestPath { get; init; } = "shop/layshaft-manifest.json";
+
+    /// <summary>How many outputs are made at once.</summary>
+    public int Parallelism { get; init; } = Environment.ProcessorCount;
+
+    /// <summary>Told after each output that was made; from any thread.</summary>
+    public IProgress<PublishProgress>? Progress { get; init; }
+}
+
+/// <summary>How far a publish is.</summary>
+/// <param name="Done">How many outputs are ready.</param>
+/// <param name="Total">How many have to be made; kept ones are not counted.</param>
+/// <param name="Path">The one that became ready.</param>
+public readonly record struct PublishProgress(int Done, int Total, string Path);

@@ -1,0 +1,51 @@
+namespace Layshaft.Site.Publishing;
+
+/// <summary>How a publish ended.</summary>
+public enum PublishOutcome
+{
+    /// <summary>The new site is in place.</summary>
+    Published,
+
+    /// <summary>Nothing had changed; the site was not touched.</summary>
+    Unchanged,
+
+    /// <summary>It was not begun; the site is as it was.</summary>
+    Refused,
+
+    /// <summary>It was begun and given up; the site is as it was.</summary>
+    Failed,
+}
+
+/// <summary>What a publish did. All lists are in order of path.</summary>
+/// <param name="Outcome">How it ended.</param>
+/// <param name="Problems">Why it was refused or failed; empty otherwise.</param>
+public sealed record PublishResult(PublishOutcome Outcome, IReadOnlyList<PublishProblem> Problems)
+{
+    /// <summary>Files that were not there before.</summary>
+    public IReadOnlyList<string> Added { get; init; } = [];
+
+    /// <summary>Files whose bytes are others now.</summary>
+    public IReadOnlyList<string> Changed { get; init; } = [];
+
+    /// <summary>Files that are gone.</summary>
+    public IReadOnlyList<string> Removed { get; init; } = [];
+
+    /// <summary>Our files that someone had changed or removed by hand, and that are again as we write them.</summary>
+    public IReadOnlyList<string> Restored { get; init; } = [];
+
+    /// <summary>Files and folders (with a slash at the end) that are not ours and were left alone.</summary>
+    public IReadOnlyList<string> Strangers { get; init; } = [];
+
+    /// <summary>What should be known although the publish succeeded.</summary>
+    public IReadOnlyList<PublishProblem> Warnings { get; init; } = [];
+
+    /// <summary>How many outputs were made.</summary>
+    public int Made { get; init; }
+
+    /// <summary>How many outputs were kept without making them again.</summary>
+    public int Kept { get; init; }
+
+    internal static PublishResult Refused(params IReadOnlyList<PublishProblem> problems) => new(PublishOutcome.Refused, problems);
+
+    internal static PublishResult Failed(string path, string message) => new(PublishOutcome.Failed, [new(path, message)]);
+}

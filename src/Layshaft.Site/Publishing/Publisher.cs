@@ -1,0 +1,109 @@
+namespace Layshaft.Site.Publishing;
+
+/// <summary>
+/// Publishes a plan into a folder: whole or not at all, only what changed, and never touching a file that is not ours.
+/// </summary>
+/// <remarks>
+/// The new site is staged beside the old one, in a hidden folder <c>.layshaft-NAME</c>: what changed is made, what did not
+/// gets a second name (a hard link), and so do strangers' files. Then the two folders are exchanged, see
+/// <see cref="FolderSwap"/>, and the old one is cleared. Until the exchange the old site is untouched, whatever happens; after
+/// it the new one is complete. A publish that was killed is cleaned up by the next.
+/// </remarks>
+public sealed class Publisher
+{
+    private readonly PublishOptions _options;
+    private readonly IFileWork _files;
+
+    /// <summary>A publisher.</summary>
+    /// <param name="options">How to publish; the defaults if null.</param>
+    public Publisher(PublishOptions? options = null)
+        : this(options ?? new(), new DiskWork())
+    {
+    }
+
+    internal Publisher(PublishOptions options, IFileWork files) => (_options, _files) = (options, files);
+
+    /// <summary>Publishes a plan.</summary>
+    /// <param name="plan">The site to be.</param>
+    /// <param name="folder">The output folder; it is made if it does not exist.</param>
+    /// <param name="cancel">Gives up, as long as the new site is not in place.</param>
+    /// <exception cref="OperationCanceledException">It was given up; the site is as it was.</exception>
+    /// <remarks>An exception from an output's own <c>Write</c> that is not one of input and output comes through as it is,
+    /// after the staged files were removed; the site is as it was.</remarks>
+    public PublishResult Publish(SitePlan plan, string folder, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(folder);
+        if (ProblemsOf(plan) is { Count: > 0 } problems)
+        {
+            return PublishResult.Refused(problems);
+        }
+
+        if (OutputFolder.ProblemWith(folder, _options.Book) is { } problem)
+        {
+            return PublishResult.Refused(problem);
+        }
+
+        var state = new StateFolder(OutputFolder.RealPath(folder));
+        using var held = TryLock(state, folder, out var notHeld);
+        return held is null ? PublishResult.Refused(notHeld!) : PublishLocked(plan, state, cancel);
+    }
+
+    private PublishResult PublishLocked(SitePlan plan, StateFolder state, CancellationToken cancel)
+    {
+        var warnings = new List<PublishProblem>();
+        try
+        {
+            new FolderSwap(state, _options.ManifestPath, _files).Mend(warnings);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return PublishResult.Refused(new PublishProblem(state.Root, $"What an interrupted publish left cannot be cleared: {e.Message}"));
+        }
+
+        return new PublishRun(plan, state, _options, _files, warnings).Run(cancel);
+    }
+
+    private IReadOnlyList<PublishProblem> ProblemsOf(SitePlan plan)
+    {
+        if (plan.Problems.Count > 0)
+        {
+            return plan.Problems;
+        }
+
+        // The list of files takes a place in the site like any other.
+        return SitePlan.Of([.. plan.Outputs, new(_options.ManifestPath, [], _ => { })]).Problems;
+    }
+
+    private static FileStream? TryLock(StateFolder state, string folder, out PublishProblem? problem)
+    {
+        problem = null;
+        try
+        {
+            if (OperatingSystem.IsWindows())
+            {
+                Directory.CreateDirectory(state.Root);
+            }
+            else
+            {
+                Directory.CreateDirectory(Path.GetDirectoryName(state.Root)!);
+                Directory.CreateDirectory(state.Root, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+            }
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            problem = new(folder, $"A publish works in a folder beside this one, which cannot be made: {e.Message}");
+            return null;
+        }
+
+        try
+        {
+            return new(state.Lock, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            problem = new(folder, $"Another publish into this folder is at work; wait until it has ended. ({e.Message})");
+            return null;
+        }
+    }
+}

@@ -1,0 +1,45 @@
+namespace Layshaft.Site.Publishing;
+
+/// <summary>
+/// The hidden folder beside the output folder that a publish works in: on the same disk, so that renaming works, and
+/// outside the site, so that nothing of it is uploaded.
+/// </summary>
+internal sealed class StateFolder
+{
+    internal StateFolder(string output)
+    {
+        Output = output;
+        Root = Path.Combine(Path.GetDirectoryName(output)!, $"{Prefix}{Path.GetFileName(output)}");
+    }
+
+    internal const string Prefix = ".layshaft-";
+
+    /// <summary>Stands in a complete staged tree, and so tells after a kill which of two trees is the new one.</summary>
+    internal const string MarkName = ".layshaft-staged";
+
+    internal string Output { get; }
+
+    internal string Root { get; }
+
+    internal string Lock => Path.Combine(Root, "lock");
+
+    /// <summary>The tree that becomes the site; after an exchange, the tree that was.</summary>
+    internal string Stage => Path.Combine(Root, "stage");
+
+    /// <summary>The tree that was, where the system cannot exchange two folders in one step.</summary>
+    internal string Old => Path.Combine(Root, "old");
+
+    /// <summary>Files of others that could not stay in the site.</summary>
+    internal string Kept => Path.Combine(Root, "kept");
+
+    /// <summary>What each file was made from and when it was last seen; may be lost at any time.</summary>
+    internal string Reuse => Path.Combine(Root, "reuse.json");
+
+    /// <summary>What the last publish that changed anything added, changed and removed.</summary>
+    internal string Changes => Path.Combine(Root, "changes.txt");
+
+    internal string OutputMark => Path.Combine(Output, MarkName);
+
+    /// <summary>The place of a site's path below a tree's root.</summary>
+    internal static string Place(string root, string path) => Path.Combine(root, path.Replace('/', Path.DirectorySeparatorChar));
+}

@@ -1,0 +1,105 @@
+using Layshaft.Site.Publishing;
+
+namespace Layshaft.Site.Tests.Publishing;
+
+/// <summary>Real steps on disk, of which one fails, and after it all others if the process is to be dead.</summary>
+internal sealed class FaultyFileWork(int failAt = int.MaxValue, bool dead = false, bool exchange = true, bool hardLinks = true) : IFileWork
+{
+    private readonly DiskWork _disk = new(waitForDisk: false);
+    private readonly Lock _lock = new();
+    private int _steps;
+
+    /// <summary>How many steps were asked for.</summary>
+    internal int Steps => _steps;
+
+    /// <summary>Called before each step that is not let fail.</summary>
+    internal Action<string>? Before { get; init; }
+
+    public Stream Create(string path)
+    {
+        Step("create");
+        return _disk.Create(path);
+    }
+
+    public void WriteThrough(string path, byte[] content)
+    {
+        Step("write through");
+        _disk.WriteThrough(path, content);
+    }
+
+    public void CreateFolder(string path)
+    {
+        Step("folder");
+        _disk.CreateFolder(path);
+    }
+
+    public void Link(string from, string to)
+    {
+        Step("link");
+        if (hardLinks)
+        {
+            _disk.Link(from, to);
+        }
+        else
+        {
+            File.Copy(from, to);
+            File.SetLastWriteTimeUtc(to, File.GetLastWriteTimeUtc(from));
+        }
+    }
+
+    public void CopySymbolicLink(string from, string to)
+    {
+        Step("symlink");
+        _disk.CopySymbolicLink(from, to);
+    }
+
+    public void CopyRights(string from, string to)
+    {
+        Step("rights");
+        _disk.CopyRights(from, to);
+    }
+
+    public void Move(string from, string to)
+    {
+        Step("move");
+        _disk.Move(from, to);
+    }
+
+    public bool TryExchange(string one, string other)
+    {
+        Step("exchange");
+        return exchange && _disk.TryExchange(one, other);
+    }
+
+    public void Replace(string path, byte[] content)
+    {
+        Step("replace");
+        _disk.Replace(path, content);
+    }
+
+    public void DeleteFile(string path)
+    {
+        Step("delete");
+        _disk.DeleteFile(path);
+    }
+
+    public void DeleteFolder(string path)
+    {
+        Step("delete folder");
+        _disk.DeleteFolder(path);
+    }
+
+    private void Step(string what)
+    {
+        lock (_lock)
+        {
+            _steps++;
+            if (_steps == failAt || (dead && _steps > failAt))
+            {
+                throw new IOException($"step {_steps}, {what}, was let fail");
+            }
+        }
+
+        Before?.Invoke(what);
+    }
+}

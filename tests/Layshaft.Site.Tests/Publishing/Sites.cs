@@ -1,0 +1,39 @@
+using System.Text;
+using Layshaft.Site.Publishing;
+
+namespace Layshaft.Site.Tests.Publishing;
+
+/// <summary>Small plans, and folders as texts to compare.</summary>
+internal static class Sites
+{
+    internal const string Manifest = "shop/layshaft-manifest.json";
+
+    internal static PublishOptions Options { get; } = new() { Generator = "test", Parallelism = 1 };
+
+    /// <summary>A plan of files whose content is their only input.</summary>
+    internal static SitePlan Plan(params (string Path, string Content)[] files) => SitePlan.Of(files.Select(f =>
+        PlannedOutput.OfText(f.Path, [new("content", f.Content)], () => f.Content)));
+
+    /// <summary>Everything in a folder, one line a file, with its content.</summary>
+    internal static string Show(string folder, bool withManifest = false)
+    {
+        if (!Directory.Exists(folder))
+        {
+            return "(none)";
+        }
+
+        var text = new StringBuilder();
+        foreach (var entry in SiteTree.Walk(folder).Entries.Where(e => withManifest || !e.Path.StartsWith("shop", StringComparison.Ordinal)))
+        {
+            var place = StateFolder.Place(folder, entry.Path);
+            text.Append(entry.Path).Append(entry.Kind switch
+            {
+                TreeKind.Folder => "/",
+                TreeKind.Link => " -> " + new FileInfo(place).LinkTarget,
+                _ => " = " + File.ReadAllText(place),
+            }).Append('\n');
+        }
+
+        return text.ToString();
+    }
+}
