@@ -1,7 +1,10 @@
 using System.CommandLine;
+using Layshaft.Book.Problems;
 using Layshaft.Cli.Terminal;
 using Layshaft.Site.Assessment;
+using Layshaft.Site.Building;
 using Layshaft.Site.Pages;
+using Layshaft.Site.Publishing;
 
 namespace Layshaft.Cli.Commands;
 
@@ -25,7 +28,7 @@ internal static class PublishCommand
         }
 
         var review = BookReview.OfFolder(book.FullName);
-        var site = Site.Building.SitePreparation.Of(review, book.FullName);
+        var site = SitePreparation.Of(review, book.FullName);
         ProblemLines.Write(site.Problems, book, errors);
         if (site.Builder is null)
         {
@@ -33,17 +36,44 @@ internal static class PublishCommand
             return ExitCode.Problems;
         }
 
-        foreach (var file in site.Builder.Files())
+        try
         {
-            var made = file.Make();
-            foreach (var p in made.Problems) { errors.WriteLine(p); }
-            var path = Path.Combine(folder.FullName, file.Path);
-            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            if (made.Bytes is { } bytes) { File.WriteAllBytes(path, bytes.ToArray()); }
+            using var progress = new PublishProgressLines(errors);
+            var result = new Publisher(new PublishOptions { Book = book.FullName, Progress = progress }).Publish(site.Builder.Plan(), folder.FullName);
+            progress.Finish();
+            return Close(result, site.Problems, folder, output, errors);
+        }
+        catch (PageException failed)
+        {
+            errors.WriteLine(failed.Message);
+            output.WriteLine($"The page {failed.Page} could not be made from its template. The site is as it was.");
+            return ExitCode.Problems;
+        }
+    }
+
+    private static int Close(PublishResult result, IReadOnlyList<Problem> problems, DirectoryInfo folder, TextWriter output, TextWriter errors)
+    {
+        foreach (var problem in result.Problems.Concat(result.Warnings))
+        {
+            errors.WriteLine(problem);
         }
 
-        output.WriteLine(ProblemLines.Summary(site.Problems));
+        if (result.Outcome is PublishOutcome.Refused or PublishOutcome.Failed)
+        {
+            output.WriteLine("Nothing was published; the site is as it was.");
+            return ExitCode.Problems;
+        }
+
+        foreach (var stranger in result.Strangers)
+        {
+            output.WriteLine($"Left alone, not ours: {stranger}");
+        }
+
+        output.WriteLine(result.Outcome == PublishOutcome.Unchanged
+            ? "Nothing has changed."
+            : $"{result.Added.Count} files added, {result.Changed.Count} changed, {result.Removed.Count} removed; {result.Kept} kept as they were.");
+        output.WriteLine(ProblemLines.Summary(problems));
         output.WriteLine($"Open {Path.Combine(folder.ToString(), Addresses.ShopIndex)}");
-        return ExitCode.Fine;
+        return problems.Any(p => p.Severity != Severity.Notice) ? ExitCode.Problems : ExitCode.Fine;
     }
 }

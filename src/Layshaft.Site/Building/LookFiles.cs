@@ -1,11 +1,13 @@
+using System.Security.Cryptography;
 using Layshaft.Site.Templates;
 
 namespace Layshaft.Site.Building;
 
 /// <summary>A stylesheet or font of the look.</summary>
 /// <param name="Name">Path below <c>look/</c>, with forward slashes.</param>
+/// <param name="Hash">SHA-256 of its content.</param>
 /// <param name="Read">Reads it.</param>
-public sealed record LookFile(string Name, Func<byte[]> Read);
+public sealed record LookFile(string Name, string Hash, Func<byte[]> Read);
 
 /// <summary>Stylesheets and fonts: the shop's own laid over ours by the same name.</summary>
 public static class LookFiles
@@ -28,7 +30,7 @@ public static class LookFiles
             foreach (var path in Directory.EnumerateFiles(look, "*", SearchOption.AllDirectories).Where(p => Endings.Contains(Path.GetExtension(p))))
             {
                 var name = Path.GetRelativePath(look, path).Replace(Path.DirectorySeparatorChar, '/');
-                byName[name] = new LookFile(name, () => File.ReadAllBytes(path));
+                byName[name] = new LookFile(name, Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(path))), () => File.ReadAllBytes(path));
             }
         }
 

@@ -16,12 +16,13 @@ internal static class PictureFiles
             yield break;
         }
 
+        var input = Fingerprints.OfFile(files, path);
         var made = new Lazy<PhotoRenditions?>(() => Render(path, files));
         foreach (var size in new[] { usable.Large, usable.Small }.Distinct())
         {
             yield return new SiteFile(
                 composition.Addresses.Picture(view, job, photo.File, size.Width),
-                () => MadeFile.Of(made.Value?.Sizes.FirstOrDefault(s => s.Width == size.Width)?.Jpeg ?? PicturePlaceholder.Jpeg(size)));
+                () => MadeFile.Of(made.Value?.Sizes.FirstOrDefault(s => s.Width == size.Width)?.Jpeg ?? PicturePlaceholder.Jpeg(size))) { Inputs = [input] };
         }
     }
 

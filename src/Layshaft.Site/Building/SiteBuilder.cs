@@ -5,6 +5,7 @@ using Layshaft.Site.Look;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.Estimates;
 using Layshaft.Site.Pages.Report;
+using Layshaft.Site.Publishing;
 using Layshaft.Site.Templates;
 
 namespace Layshaft.Site.Building;
@@ -14,9 +15,17 @@ namespace Layshaft.Site.Building;
 /// <param name="engine">Renders templates.</param>
 /// <param name="files">The book's files, for its pictures.</param>
 /// <param name="folders">The template folders, for stylesheets and fonts.</param>
-public sealed class SiteBuilder(Composition composition, TemplateEngine engine, IBookFiles files, TemplateFolders folders)
+/// <param name="fingerprint">Stands for everything that pages are composed from: templates, texts and keys.</param>
+public sealed class SiteBuilder(Composition composition, TemplateEngine engine, IBookFiles files, TemplateFolders folders, string fingerprint)
 {
     private static readonly string[] Trees = [Addresses.Customers, Addresses.Shop, Addresses.Reference];
+
+    /// <summary>The site as the publisher plans it.</summary>
+    public SitePlan Plan()
+    {
+        PlanInput[] everything = [Fingerprints.OfBook(files), Fingerprints.OfPictures(composition.Pictures), new PlanInput("site", fingerprint)];
+        return SitePlan.Of(Files().Select(f => f.ToPlan(everything)));
+    }
 
     /// <summary>All files, by tree and page.</summary>
     public IEnumerable<SiteFile> Files()
@@ -71,7 +80,7 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
         yield return Text($"{tree}/look/shop.css", () => ShopColours.Stylesheet(composition.Shop));
         foreach (var file in LookFiles.In(folders))
         {
-            yield return new SiteFile($"{tree}/look/{file.Name}", () => MadeFile.Of(file.Read()));
+            yield return new SiteFile($"{tree}/look/{file.Name}", () => MadeFile.Of(file.Read())) { Inputs = [new PlanInput(file.Name, file.Hash)] };
         }
     }
 

@@ -62,7 +62,8 @@ public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem
             new Addresses(view => keys.For(FormattableString.Invariant($"{view.Unit.Id}/{view.Index}"), view.Unit.LinkRenewed)),
             pictures,
             notes);
-        return new SitePreparation(new SiteBuilder(composition, new TemplateEngine(templates, texts), review.Files, folders), all);
+        var fingerprint = $"{templates.Fingerprint} {texts.Fingerprint} {keys.For("fingerprint")}";
+        return new SitePreparation(new SiteBuilder(composition, new TemplateEngine(templates, texts), review.Files, folders, fingerprint), all);
     }
 
     private static Dictionary<string, string> NotesOf(ShopBook book, Book.Reading.IBookFiles files, ProblemList problems)
