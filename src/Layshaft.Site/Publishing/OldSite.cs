@@ -5,12 +5,17 @@ namespace Layshaft.Site.Publishing;
 /// <summary>The output folder as it stands before a publish: what is in it, what of that we wrote, what is whole.</summary>
 internal sealed class OldSite
 {
+    // The coarsest times that a disk keeps (FAT) are of two seconds.
+    private static readonly TimeSpan Coarsest = TimeSpan.FromSeconds(2);
+
     private readonly string _root;
     private readonly Dictionary<string, ReuseEntry> _reuse;
+    private readonly long _trustBefore;
     private readonly Dictionary<string, bool> _intact = new(StringComparer.Ordinal);
 
-    private OldSite(string root, SiteTree tree, SiteManifest manifest, byte[] manifestBytes, Dictionary<string, ReuseEntry> reuse) =>
-        (_root, Tree, Manifest, ManifestBytes, _reuse) = (root, tree, manifest, manifestBytes, reuse);
+    private OldSite(
+        string root, SiteTree tree, SiteManifest manifest, byte[] manifestBytes, Dictionary<string, ReuseEntry> reuse, long trustBefore) =>
+        (_root, Tree, Manifest, ManifestBytes, _reuse, _trustBefore) = (root, tree, manifest, manifestBytes, reuse, trustBefore);
 
     internal SiteTree Tree { get; }
 
@@ -18,6 +23,12 @@ internal sealed class OldSite
     internal SiteManifest Manifest { get; }
 
     internal byte[] ManifestBytes { get; }
+
+    /// <summary>
+    /// Whether some file's time lies so close to when the times were noted that a change just after would not show in it;
+    /// such files are read, and noting the times anew spares the next publish that.
+    /// </summary>
+    internal bool HasFreshTimes { get; private set; }
 
     /// <summary>Looks at a folder, or says why it cannot be published into.</summary>
     internal static OldSite? Look(string root, string manifestPath, string reusePath, out PublishProblem? problem)
@@ -29,7 +40,8 @@ internal sealed class OldSite
             var bytes = File.ReadAllBytes(StateFolder.Place(root, manifestPath));
             if (SiteManifest.Parse(bytes) is { } manifest)
             {
-                return new(root, tree, manifest, bytes, ReuseRecord.Read(reusePath));
+                var noted = File.GetLastWriteTimeUtc(reusePath).Ticks;
+                return new(root, tree, manifest, bytes, ReuseRecord.Read(reusePath), noted - Coarsest.Ticks);
             }
 
             problem = new(manifestPath, "This list of our files is damaged, so we cannot tell which are ours. Move the folder away and publish anew.");
@@ -43,7 +55,7 @@ internal sealed class OldSite
             return null;
         }
 
-        return new(root, tree, new([]), [], []);
+        return new(root, tree, new([]), [], [], 0);
     }
 
     /// <summary>Whether a file that we wrote is still as we wrote it. Looks at size and time, and reads it only if the time is another.</summary>
@@ -52,11 +64,22 @@ internal sealed class OldSite
         if (!_intact.TryGetValue(entry.Path, out var intact))
         {
             _intact[entry.Path] = intact = Tree.Find(entry.Path) is { Kind: TreeKind.File } found && found.Size == entry.Size
-                && ((_reuse.TryGetValue(entry.Path, out var seen) && seen.Sha256 == entry.Sha256 && seen.Modified == found.Modified)
-                    || HashOf(StateFolder.Place(_root, entry.Path)) == entry.Sha256);
+                && (IsAsNoted(entry, found) || HashOf(StateFolder.Place(_root, entry.Path)) == entry.Sha256);
         }
 
         return intact;
+    }
+
+    private bool IsAsNoted(ManifestEntry entry, TreeEntry found)
+    {
+        if (!_reuse.TryGetValue(entry.Path, out var seen) || seen.Sha256 != entry.Sha256 || seen.Modified != found.Modified)
+        {
+            return false;
+        }
+
+        var settled = found.Modified < _trustBefore;
+        HasFreshTimes |= !settled;
+        return settled;
     }
 
     /// <summary>The key that a file was made from, if that is known.</summary>

@@ -53,10 +53,10 @@ internal sealed class PublishRun(
                 _swap.Discard();
             }
 
-            Remember(outputs);
+            Remember(outputs, old.HasFreshTimes);
             return result with { Warnings = [.. warnings] };
         }
-        catch (OutputException e)
+        catch (StagingException e)
         {
             return PublishResult.Failed(e.Path, e.Message);
         }
@@ -99,10 +99,10 @@ internal sealed class PublishRun(
         Tidy(() => files.Replace(state.Changes, Encoding.UTF8.GetBytes(ChangesText(result))));
     }
 
-    private void Remember(IReadOnlyList<StagedOutput> outputs) => Tidy(() =>
+    private void Remember(IReadOnlyList<StagedOutput> outputs, bool anew) => Tidy(() =>
     {
         var record = ReuseRecord.Write(outputs.Select(o => new ReuseEntry(o.Entry.Path, o.Key, o.Entry.Sha256, o.Modified)));
-        if (!File.Exists(state.Reuse) || !File.ReadAllBytes(state.Reuse).AsSpan().SequenceEqual(record))
+        if (anew || !File.Exists(state.Reuse) || !File.ReadAllBytes(state.Reuse).AsSpan().SequenceEqual(record))
         {
             files.Replace(state.Reuse, record);
         }

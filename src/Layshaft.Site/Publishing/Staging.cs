@@ -8,8 +8,8 @@ namespace Layshaft.Site.Publishing;
 /// <param name="Modified">Its file's time, in ticks.</param>
 internal sealed record StagedOutput(ManifestEntry Entry, string Key, bool Made, bool Staged, long Modified);
 
-/// <summary>An output could not be made.</summary>
-internal sealed class OutputException(string path, Exception inner)
+/// <summary>An output of a known path could not be made.</summary>
+internal sealed class StagingException(string path, Exception inner)
     : Exception($"This file could not be made; the old site is as it was. {inner.Message}", inner)
 {
     internal string Path { get; } = path;
@@ -81,7 +81,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         catch (AggregateException e)
         {
             // Of several that failed at once, always tell of the same one.
-            var failed = e.InnerExceptions.OfType<OutputException>().MinBy(f => f.Path, StringComparer.Ordinal) ?? e.InnerExceptions[0];
+            var failed = e.InnerExceptions.OfType<StagingException>().MinBy(f => f.Path, StringComparer.Ordinal) ?? e.InnerExceptions[0];
             System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(failed);
         }
     }
@@ -98,7 +98,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new OutputException(output.Path, e);
+            throw new StagingException(output.Path, e);
         }
 
         // The same bytes as before: the old file stays, and with it its time, which web servers and uploads go by.

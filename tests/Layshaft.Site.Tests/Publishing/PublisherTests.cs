@@ -162,6 +162,34 @@ public sealed class PublisherTests : IDisposable
     }
 
     [Fact]
+    public void A_change_by_hand_that_keeps_size_and_time_is_found_if_it_came_right_after_the_publish()
+    {
+        var plan = Sites.Plan(("a.html", "a"));
+        Publish(plan);
+        var time = File.GetLastWriteTimeUtc(_temp.At("reports/a.html"));
+        _temp.Write("reports/a.html", "X");
+        File.SetLastWriteTimeUtc(_temp.At("reports/a.html"), time);
+        Assert.Equal(["a.html"], Publish(plan).Restored);
+    }
+
+    [Fact]
+    public void Files_whose_time_is_settled_are_not_read_again()
+    {
+        var plan = Sites.Plan(("a.html", "a"));
+        Publish(plan);
+        Publish(plan);
+
+        // As if all that were an hour ago: only then is a time that stayed the same taken as proof.
+        var early = DateTime.UtcNow.AddHours(-1);
+        var record = File.ReadAllText(_temp.At(".layshaft-reports/reuse.json"));
+        var old = File.GetLastWriteTimeUtc(_temp.At("reports/a.html")).Ticks;
+        _temp.Write("reports/a.html", "X");
+        File.SetLastWriteTimeUtc(_temp.At("reports/a.html"), early);
+        _temp.Write(".layshaft-reports/reuse.json", record.Replace($"{old}", $"{early.Ticks}", StringComparison.Ordinal));
+        Assert.Equal(PublishOutcome.Unchanged, Publish(plan).Outcome);
+    }
+
+    [Fact]
     public void A_file_that_left_the_plan_but_was_changed_by_hand_is_left_as_a_stranger()
     {
         Publish(Sites.Plan(("a.html", "a"), ("b.html", "b")));
