@@ -1,0 +1,68 @@
+using Layshaft.Site.Assessment;
+using Layshaft.Site.Building;
+using Layshaft.Site.Publishing;
+using Microsoft.Playwright;
+
+namespace Layshaft.Browser.Tests;
+
+/// <summary>The demo book, published once for all tests, and a browser to look at it.</summary>
+public sealed class PublishedDemo : IAsyncLifetime
+{
+    private readonly DirectoryInfo home = Directory.CreateTempSubdirectory("layshaft-browser-");
+    private IPlaywright? playwright;
+
+    public IBrowser Chromium { get; private set; } = null!;
+
+    public string Site => Path.Combine(home.FullName, "site");
+
+    /// <summary>Every page, by its path in the site.</summary>
+    public IReadOnlyList<string> Pages => [.. Directory
+        .EnumerateFiles(Site, "*.html", SearchOption.AllDirectories)
+        .Select(p => Path.GetRelativePath(Site, p).Replace('\\', '/'))
+        .Order(StringComparer.Ordinal)];
+
+    /// <summary>The reports on finished jobs.</summary>
+    public IReadOnlyList<string> Reports => [.. Pages.Where(p => p.StartsWith("customers/", StringComparison.Ordinal) && p.Count(c => c == '/') == 3)];
+
+    public async Task InitializeAsync()
+    {
+        var book = Path.Combine(home.FullName, "book");
+        Copy(Path.Combine(AppContext.BaseDirectory, "demo-data"), book);
+        var site = SitePreparation.Of(BookReview.OfFolder(book), book);
+        Assert.True(site.Builder is not null, string.Join('\n', site.Problems));
+        var result = new Publisher(new PublishOptions { Book = book }).Publish(site.Builder.Plan(), Site);
+        Assert.Equal(PublishOutcome.Published, result.Outcome);
+        playwright = await Playwright.CreateAsync();
+        Chromium = await Browser.Launch(playwright);
+    }
+
+    public async Task DisposeAsync()
+    {
+        if (Chromium is not null)
+        {
+            await Chromium.DisposeAsync();
+        }
+
+        playwright?.Dispose();
+        home.Delete(recursive: true);
+    }
+
+    /// <summary>The address of a page on disk.</summary>
+    public string Address(string page) => new Uri(Path.Combine(Site, page)).AbsoluteUri;
+
+    private static void Copy(string from, string to)
+    {
+        foreach (var file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories))
+        {
+            var target = Path.Combine(to, Path.GetRelativePath(from, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+            File.Copy(file, target);
+        }
+    }
+}
+
+[CollectionDefinition(Name)]
+public sealed class OneDemo : ICollectionFixture<PublishedDemo>
+{
+    public const string Name = "published demo";
+}
