@@ -53,6 +53,13 @@ internal readonly record struct JpegHeader(HeaderOutcome Outcome, int Width, int
         }
     }
 
+    /// <summary>Whether the passes of a picture stored in passes are all there; true of any other.</summary>
+    public static bool IsWhole(SkiaSharp.SKData data)
+    {
+        using var content = data.AsStream();
+        return !Read(content).InPasses || JpegPasses.AreComplete(data.AsSpan());
+    }
+
     private static JpegHeader Frame(Stream content, Span<byte> bytes, bool inPasses)
     {
         if (content.ReadAtLeast(bytes[..6], 6, throwOnEndOfStream: false) < 6)

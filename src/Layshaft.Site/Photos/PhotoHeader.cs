@@ -19,30 +19,30 @@ internal static class PhotoHeader
             return Heif(HeifHeader.Read(content), format, content.Length);
         }
 
-        var (outcome, width, height, bytesAPixel) = Measure(content, format);
+        var (outcome, width, height, bytesAPixel, orientation) = Measure(content, format);
         if (outcome != HeaderOutcome.Read)
         {
             return (outcome, null);
         }
 
         var working = Working(content.Length, bytesAPixel, width, height) + ((long)width * 4 * RowsInFlight);
-        var facts = new PhotoFacts(format, width, height, PhotoOrientation.TopLeft, ColourProfile.Srgb, working);
+        var facts = new PhotoFacts(format, width, height, orientation, ColourProfile.Srgb, working);
         return facts.Pixels > limits.MaxPixels ? (HeaderOutcome.Read, facts) : WithCodec(content, facts);
     }
 
-    private static (HeaderOutcome Outcome, int Width, int Height, long BytesAPixel) Measure(Stream content, PhotoFormat format)
+    private static (HeaderOutcome Outcome, int Width, int Height, long BytesAPixel, PhotoOrientation Orientation) Measure(Stream content, PhotoFormat format)
     {
         switch (format)
         {
             case PhotoFormat.Jpeg:
                 var jpeg = JpegHeader.Read(content);
-                return (jpeg.Outcome, jpeg.Width, jpeg.Height, jpeg.InPasses ? 2 * jpeg.Components : 0);
+                return (jpeg.Outcome, jpeg.Width, jpeg.Height, jpeg.InPasses ? 2 * jpeg.Components : 0, PhotoOrientation.TopLeft);
             case PhotoFormat.Png:
                 var png = PngHeader.Read(content);
-                return (png.Outcome, png.Width, png.Height, PngBytesAPixel);
+                return (png.Outcome, png.Width, png.Height, PngBytesAPixel, png.Orientation);
             default:
                 var webp = WebPHeader.Read(content);
-                return (webp.Outcome, webp.Width, webp.Height, WebPBytesAPixel);
+                return (webp.Outcome, webp.Width, webp.Height, WebPBytesAPixel, PhotoOrientation.TopLeft);
         }
     }
 
@@ -53,7 +53,8 @@ internal static class PhotoHeader
     private static (HeaderOutcome Outcome, PhotoFacts? Facts) WithCodec(Stream content, PhotoFacts facts)
     {
         content.Position = 0;
-        using var codec = SKCodec.Create(content, out var result);
+        using var stream = new SKManagedStream(content, disposeManagedStream: false);
+        using var codec = SKCodec.Create(stream, out var result);
         if (codec is null)
         {
             return (result == SKCodecResult.IncompleteInput ? HeaderOutcome.CutShort : HeaderOutcome.Damaged, null);
@@ -66,9 +67,10 @@ internal static class PhotoHeader
             return (HeaderOutcome.Damaged, null); // Two readers, two sizes: the cap would be no cap
         }
 
-        var orientation = codec.EncodedOrigin is var origin and >= SKEncodedOrigin.TopLeft and <= SKEncodedOrigin.LeftBottom
+        // The codec knows the Exif of JPEG and WebP, not that of PNG
+        var orientation = codec.EncodedOrigin is var origin and > SKEncodedOrigin.TopLeft and <= SKEncodedOrigin.LeftBottom
             ? (PhotoOrientation)origin
-            : PhotoOrientation.TopLeft;
+            : facts.Orientation;
         return (HeaderOutcome.Read, facts with { Orientation = orientation, Profile = ColourSpaces.Name(space) });
     }
 

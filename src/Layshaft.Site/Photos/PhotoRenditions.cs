@@ -56,6 +56,11 @@ public sealed record PhotoRenditions(PhotoFacts Facts, IReadOnlyList<Rendition> 
             return new(null, PhotoProblems.Damaged(fileName, facts.Format));
         }
 
+        if (facts.Format == PhotoFormat.Jpeg && !JpegHeader.IsWhole(data!))
+        {
+            return new(null, PhotoProblems.CutShort(fileName));
+        }
+
         using var largest = Largest(rows, edges[0]);
         return largest is not null ? new(Write(largest, rows, edges, facts, settings), problem)
             : rows.IsDamaged ? new(null, PhotoProblems.Damaged(fileName, facts.Format))

@@ -2,39 +2,50 @@ using System.Buffers.Binary;
 
 namespace Layshaft.Site.Photos;
 
-/// <summary>The size in a PNG's first chunk (ISO/IEC 15948, 11.2.2), and whether its last chunk is there.</summary>
-/// <param name="Outcome">Whether the chunk was read and the file ends as a PNG should.</param>
+/// <summary>What the chunks of a PNG say, and whether they are all there (ISO/IEC 15948, 5.3 and 11.2.2).</summary>
+/// <param name="Outcome">Whether all chunks are there; the rest means nothing if not.</param>
 /// <param name="Width">Columns.</param>
 /// <param name="Height">Rows.</param>
-internal readonly record struct PngHeader(HeaderOutcome Outcome, int Width, int Height)
+/// <param name="Orientation">By the Exif chunk, which the decoder does not look at.</param>
+internal readonly record struct PngHeader(HeaderOutcome Outcome, int Width, int Height, PhotoOrientation Orientation)
 {
-    private const int TailSearched = 4096;
+    private const int LargestExif = 1 << 16;
 
-    /// <summary>Reads the first chunk, then looks for the end mark near the end of the file.</summary>
+    /// <summary>Goes from chunk to chunk up to the last, skipping over the pixels.</summary>
     public static PngHeader Read(Stream content)
     {
+        var (width, height, orientation) = (0, 0, PhotoOrientation.TopLeft);
         Span<byte> bytes = stackalloc byte[16];
-        content.Position = 8;
-        if (content.ReadAtLeast(bytes, 16, throwOnEndOfStream: false) < 16)
+        for (long at = 8; ; at += 12L + BinaryPrimitives.ReadUInt32BigEndian(bytes))
         {
-            return new(HeaderOutcome.CutShort, 0, 0);
+            if (at > content.Length - 12)
+            {
+                return new(HeaderOutcome.CutShort, 0, 0, orientation);
+            }
+
+            content.Position = at;
+            var got = content.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+            var name = bytes[4..8];
+            if (at == 8)
+            {
+                width = got == 16 ? BinaryPrimitives.ReadInt32BigEndian(bytes[8..]) : 0;
+                height = got == 16 ? BinaryPrimitives.ReadInt32BigEndian(bytes[12..]) : 0;
+                if (!name.SequenceEqual("IHDR"u8) || width <= 0 || height <= 0)
+                {
+                    return new(HeaderOutcome.Damaged, 0, 0, orientation);
+                }
+            }
+            else if (name.SequenceEqual("eXIf"u8))
+            {
+                var exif = new byte[Math.Min(LargestExif, BinaryPrimitives.ReadUInt32BigEndian(bytes))];
+                content.Position = at + 8;
+                var length = content.ReadAtLeast(exif, exif.Length, throwOnEndOfStream: false);
+                orientation = ExifOrientation.Read(exif.AsSpan(0, length));
+            }
+            else if (name.SequenceEqual("IEND"u8))
+            {
+                return new(HeaderOutcome.Read, width, height, orientation);
+            }
         }
-
-        var width = BinaryPrimitives.ReadInt32BigEndian(bytes[8..]);
-        var height = BinaryPrimitives.ReadInt32BigEndian(bytes[12..]);
-        if (!bytes[4..8].SequenceEqual("IHDR"u8) || width <= 0 || height <= 0)
-        {
-            return new(HeaderOutcome.Damaged, 0, 0);
-        }
-
-        return new(Ends(content) ? HeaderOutcome.Read : HeaderOutcome.CutShort, width, height);
-    }
-
-    private static bool Ends(Stream content)
-    {
-        var tail = new byte[(int)Math.Min(TailSearched, content.Length)];
-        content.Position = content.Length - tail.Length;
-        content.ReadExactly(tail);
-        return tail.AsSpan().LastIndexOf("IEND"u8) >= 0;
     }
 }

@@ -1,0 +1,135 @@
+using System.Globalization;
+using Layshaft.Site.Photos;
+using SkiaSharp;
+using static Layshaft.Site.Tests.Photos.RenditionPixels;
+
+namespace Layshaft.Site.Tests.Photos;
+
+public class RepeatTests
+{
+    [Theory]
+    [InlineData("de-DE")]
+    [InlineData("tr-TR")]
+    [InlineData("ar-SA")]
+    public void Every_culture_gives_the_same_bytes(string culture)
+    {
+        var photo = SyntheticPhoto.Jpeg(800, 600, 1);
+        var before = CultureInfo.CurrentCulture;
+        var expected = Make(photo, "a.jpg");
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
+            Same(expected, Make(photo, "a.jpg"));
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+
+    [Theory]
+    [InlineData(true, 1L << 30)]
+    [InlineData(false, 1L << 30)]
+    [InlineData(true, 1L)]
+    public void One_thread_or_four_and_little_memory_give_the_same_bytes(bool progressive, long memory)
+    {
+        using var folder = new TempFolder();
+        var paths = Files(folder);
+        var batch = new PhotoBatch { Settings = new() { LongEdges = [500, 150], Progressive = progressive }, MemoryBytes = memory };
+
+        var alone = Run(batch with { Degree = 1 }, paths);
+        var together = Run(batch with { Degree = 4 }, paths);
+
+        Assert.Equal(paths.Order(), together.Keys.Order());
+        foreach (var path in paths)
+        {
+            Same(alone[path].Renditions!, together[path].Renditions!);
+            Same(alone[path].Renditions!, PhotoRenditions.Make(path, batch.Settings).Renditions!);
+        }
+    }
+
+    [Fact]
+    public void A_bad_photo_among_good_ones_stops_nothing()
+    {
+        using var folder = new TempFolder();
+        var paths = Files(folder).Append(Path.Combine(folder.Path, "missing.jpg")).ToList();
+
+        var results = Run(new PhotoBatch { Settings = new() { LongEdges = [100] } }, paths);
+
+        Assert.Equal(paths.Count, results.Count);
+        Assert.Equal(PhotoProblemKind.Unreadable, results[paths[^1]].Problem!.Kind);
+        Assert.All(paths.SkipLast(1), p => Assert.NotNull(results[p].Renditions));
+    }
+
+    [Fact]
+    public void A_cancelled_batch_stops()
+    {
+        using var folder = new TempFolder();
+        using var cancel = new CancellationTokenSource();
+        cancel.Cancel();
+
+        Assert.Throws<OperationCanceledException>(() => new PhotoBatch().Run(Files(folder), (_, _) => { }, cancel.Token));
+    }
+
+    [Fact]
+    public void A_photo_is_never_enlarged_and_sizes_are_not_repeated()
+    {
+        using var small = TestPicture.Quadrants(300, 200);
+
+        Assert.Equal([(300, 200)], Make(TestPicture.Encode(small), "a.jpg").Sizes.Select(s => (s.Width, s.Height)));
+        Assert.Equal([(300, 200), (100, 67)], Make(TestPicture.Encode(small), "a.jpg", new() { LongEdges = [100, 1600] }).Sizes.Select(s => (s.Width, s.Height)));
+        Assert.Equal([(1, 1)], Make(TestPicture.Encode(TestPicture.Flat(1, 1, SKColors.Red)), "a.jpg").Sizes.Select(s => (s.Width, s.Height)));
+        Assert.Equal([(100, 1)], Make(TestPicture.Encode(TestPicture.Flat(900, 2, SKColors.Red)), "a.jpg", new() { LongEdges = [100] }).Sizes.Select(s => (s.Width, s.Height)));
+    }
+
+    [Fact]
+    public void Progressive_is_what_the_settings_say()
+    {
+        var photo = SyntheticPhoto.Jpeg(400, 300, 1);
+
+        Assert.True(IsProgressive(Make(photo, "a.jpg").Sizes[0]));
+        Assert.False(IsProgressive(Make(photo, "a.jpg", new() { Progressive = false }).Sizes[0]));
+        Assert.Throws<ArgumentException>(() => Make(photo, "a.jpg", new() { LongEdges = [] }));
+        Assert.Throws<ArgumentException>(() => Make(photo, "a.jpg", new() { JpegQuality = 101 }));
+    }
+
+    private static bool IsProgressive(Rendition rendition) => JpegHeader.Read(new MemoryStream(rendition.Jpeg.ToArray())).InPasses;
+
+    private static List<string> Files(TempFolder folder)
+    {
+        var paths = new List<string>();
+        for (var i = 0; i < 6; i++)
+        {
+            paths.Add(Path.Combine(folder.Path, $"{i}.jpg"));
+            File.WriteAllBytes(paths[^1], PlantedMetadata.InJpeg(SyntheticPhoto.Jpeg(900, 700, i), 1 + i));
+        }
+
+        paths.Add(Path.Combine(folder.Path, "turned.heic"));
+        File.WriteAllBytes(paths[^1], Asset("turn-5.heic"));
+        return paths;
+    }
+
+    private static Dictionary<string, RenditionResult> Run(PhotoBatch batch, List<string> paths)
+    {
+        var results = new Dictionary<string, RenditionResult>();
+        batch.Run(paths, (path, result) =>
+        {
+            lock (results)
+            {
+                results.Add(path, result);
+            }
+        });
+        return results;
+    }
+
+    private static void Same(PhotoRenditions expected, PhotoRenditions actual)
+    {
+        Assert.Equal((expected.Facts, expected.AverageColour), (actual.Facts, actual.AverageColour));
+        Assert.Equal(expected.Sizes.Count, actual.Sizes.Count);
+        foreach (var (a, b) in expected.Sizes.Zip(actual.Sizes))
+        {
+            Assert.Equal((a.Width, a.Height), (b.Width, b.Height));
+            Assert.True(a.Jpeg.Span.SequenceEqual(b.Jpeg.Span));
+        }
+    }
+}
