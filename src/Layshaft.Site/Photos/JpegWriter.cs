@@ -6,6 +6,8 @@ namespace Layshaft.Site.Photos;
 /// <summary>Writes a picture as JPEG: 4:2:0, Huffman tables fitted to it, nothing but the picture in it.</summary>
 internal static class JpegWriter
 {
+    private const string OpaqueRgba = "RGBP"; // P skips the fourth byte: a channel less to carry, a sixth of the time
+
     /// <summary>The file's bytes.</summary>
     public static byte[] Write(Picture picture, RenditionSettings settings) =>
         settings.Progressive ? Progressive(picture, settings.JpegQuality) : Sequential(picture, settings.JpegQuality);
@@ -23,9 +25,9 @@ internal static class JpegWriter
     private static byte[] Progressive(Picture picture, int quality)
     {
         using var image = new MagickImage();
-        image.ReadPixels(picture.Bytes, new PixelReadSettings((uint)picture.Width, (uint)picture.Height, StorageType.Char, PixelMapping.RGBA));
-        image.HasAlpha = false;
+        image.ReadPixels(picture.Bytes, new PixelReadSettings((uint)picture.Width, (uint)picture.Height, StorageType.Char, OpaqueRgba));
         image.Quality = (uint)quality;
+        image.Settings.ColorType = ColorType.TrueColor; // Does not look first whether it might be grey
         image.Settings.Interlace = Interlace.Jpeg;
         image.Settings.SetDefine(MagickFormat.Jpeg, "sampling-factor", "2x2");
         image.Format = MagickFormat.Jpeg;

@@ -22,14 +22,14 @@ internal sealed class LanczosWeights
     {
         var shrink = Math.Max(1.0, (double)from / to);
         var reach = Lobes * shrink;
-        Taps = (((int)Math.Ceiling(2 * reach) + 1 + 3) / 4) * 4; // Fours fill the vectors
+        Taps = (((int)Math.Ceiling(2 * reach) + 3) / 4) * 4; // Fours fill the vectors
         _weights = new short[to * Taps];
         _starts = new int[to];
         var exact = new double[Taps];
         for (var i = 0; i < to; i++)
         {
             var centre = (i + 0.5) * from / to;
-            var start = Math.Max(0, Math.Min((int)Math.Floor(centre - reach), from - Taps));
+            var start = Math.Max(0, Math.Min((int)Math.Ceiling(centre - reach - 0.5), from - Taps));
             _starts[i] = start;
             for (var t = 0; t < Taps; t++)
             {
@@ -42,6 +42,12 @@ internal sealed class LanczosWeights
 
     /// <summary>Weights for each pixel, a multiple of four.</summary>
     public int Taps { get; }
+
+    /// <summary>All weights, one pixel's after the other's.</summary>
+    public ReadOnlySpan<short> All => _weights;
+
+    /// <summary>All starts; the last is the greatest.</summary>
+    public ReadOnlySpan<int> Starts => _starts;
 
     /// <summary>The first stored pixel that pixel <paramref name="i"/> is made of.</summary>
     public int Start(int i) => _starts[i];

@@ -83,6 +83,19 @@ public class RepeatTests
     }
 
     [Fact]
+    public void Sizes_foretold_are_the_sizes_made()
+    {
+        foreach (var (width, height, orientation) in new[] { (300, 200, 1), (301, 177, 6), (90, 40, 5), (50, 700, 8), (900, 2, 3) })
+        {
+            using var bitmap = TestPicture.Quadrants(width, height);
+            var settings = new RenditionSettings { LongEdges = [40, 100] };
+            var made = Make(PlantedMetadata.InJpeg(TestPicture.Encode(bitmap), orientation), "a.jpg", settings);
+
+            Assert.Equal(made.Sizes.Select(s => (s.Width, s.Height)), PhotoRenditions.SizesOf(made.Facts, settings));
+        }
+    }
+
+    [Fact]
     public void Progressive_is_what_the_settings_say()
     {
         var photo = SyntheticPhoto.Jpeg(400, 300, 1);
