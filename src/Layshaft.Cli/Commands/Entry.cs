@@ -31,6 +31,20 @@ public static class Entry
             return ExitCode.WrongUse;
         }
 
-        return parsed.Invoke(configuration);
+        try
+        {
+            return parsed.Invoke(configuration);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            errors.WriteLine(e.Message);
+            return ExitCode.Problems;
+        }
+        catch (Exception e)
+        {
+            // The last resort: whatever it is, the person at the bench gets a sentence, and the old site is as it was.
+            errors.WriteLine($"This is a fault of Layshaft's, not of the book: {e}");
+            return ExitCode.Problems;
+        }
     }
 }
