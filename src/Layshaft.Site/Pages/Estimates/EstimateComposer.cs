@@ -68,7 +68,7 @@ public static class EstimateComposer
                 composition.Say(NeedKey(g.Need)),
                 [.. g.Account.Lines.Select(l => MoneyTable.Row(l, report.Gearbox, composition, withIfLeft: true))],
                 composition.Say("estimate.sum"),
-                MoneyTable.Amount(g.Account.Net, composition)));
+                MoneyTable.Bare(g.Account.Net, composition)));
         return new MoneySection(
             composition.Say("money.caption", ("currency", composition.Shop.Currency)),
             [.. groups],

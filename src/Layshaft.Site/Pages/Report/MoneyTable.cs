@@ -29,18 +29,22 @@ internal static class MoneyTable
 {
     public static string Amount(decimal amount, Composition composition) => composition.Figures.Money(amount, composition.Shop.Currency);
 
+    /// <summary>An amount without its currency, for a table whose caption names it.</summary>
+    public static string Bare(decimal amount, Composition composition) => composition.Figures.Money(amount, composition.Shop.Currency)
+        .Replace(composition.Shop.Currency, string.Empty, StringComparison.Ordinal).Trim(' ', '\u00A0', '\u202F');
+
     public static MoneyRow Row(PricedLine line, Gearbox gearbox, Composition composition, bool withIfLeft) => new(
         line.Line.Part is { } part ? gearbox.PartOf(part)!.Name : line.Line.Work!,
         line.IsHours ? composition.Say("money.hours", ("hours", composition.Figures.Number((double)line.Quantity, Decimals(line.Quantity)).Text)) : composition.Figures.Number((double)line.Quantity).Text,
-        Amount(line.Price, composition),
-        Amount(line.Amount, composition),
+        Bare(line.Price, composition),
+        Bare(line.Amount, composition),
         withIfLeft && line.Line.IfLeft is { } ifLeft ? composition.Say("finding.if_left", ("what", ifLeft)) : null);
 
     public static IReadOnlyList<MoneyTotal> Totals(Account account, Composition composition) => composition.Shop.Tax is { } tax
         ?
         [
-            new(composition.Say("money.net"), Amount(account.Net, composition), false),
-            new(composition.Say("money.tax", ("name", tax.Name), ("rate", composition.Figures.Percent(tax.Rate, tax.Rate * 100 % 1 == 0 ? 0 : 1).Text)), Amount(account.Tax, composition), false),
+            new(composition.Say("money.net"), Bare(account.Net, composition), false),
+            new(composition.Say("money.tax", ("name", tax.Name), ("rate", composition.Figures.Percent(tax.Rate, tax.Rate * 100 % 1 == 0 ? 0 : 1).Text)), Bare(account.Tax, composition), false),
             new(composition.Say("money.gross"), Amount(account.Gross, composition), true),
         ]
         : [new(composition.Say("money.sum"), Amount(account.Gross, composition), true)];
