@@ -24,6 +24,12 @@ public sealed class PublishedDemo : IAsyncLifetime
     /// <summary>The reports on finished jobs.</summary>
     public IReadOnlyList<string> Reports => [.. Pages.Where(p => p.StartsWith("customers/", StringComparison.Ordinal) && p.Count(c => c == '/') == 3)];
 
+    /// <summary>The largest page of each kind: the fullest report, the longest history, and so on.</summary>
+    public IReadOnlyList<string> OneOfEachKind => [.. Pages
+        .GroupBy(KindOf)
+        .Select(g => g.MaxBy(p => new FileInfo(Path.Combine(Site, p)).Length)!)
+        .Order(StringComparer.Ordinal)];
+
     public async Task InitializeAsync()
     {
         var book = Path.Combine(home.FullName, "book");
@@ -49,6 +55,16 @@ public sealed class PublishedDemo : IAsyncLifetime
 
     /// <summary>The address of a page on disk.</summary>
     public string Address(string page) => new Uri(Path.Combine(Site, page)).AbsoluteUri;
+
+    // Reports and estimates share an address, histories are one folder up; elsewhere the name up to its first hyphen tells.
+    private string KindOf(string page)
+    {
+        var parts = page.Split('/');
+        return parts[0] != "customers" ? $"{parts[0]}/{parts[^1].Split('-')[0]}"
+            : parts.Length == 3 ? "history"
+            : File.ReadAllText(Path.Combine(Site, page)).Contains("id=\"answer\"", StringComparison.Ordinal) ? "estimate"
+            : "report";
+    }
 
     private static void Copy(string from, string to)
     {
