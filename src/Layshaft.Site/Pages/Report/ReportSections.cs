@@ -14,6 +14,7 @@ internal static class ReportSections
         FindingsSection.Compose,
         WorkSection.Compose,
         MoneySection.Compose,
+        DrivingSection.Compose,
         ReturnSection.Compose,
         CautionSection.Compose,
     ];

@@ -1,10 +1,25 @@
 using Layshaft.Book.Values;
+using Layshaft.Engineering.Life;
+using Layshaft.Site.Assessment.Lives;
+using Use = Layshaft.Book.Values.Use;
 
 namespace Layshaft.Site.Pages.Shared;
 
 /// <summary>Writes amounts of use.</summary>
 public static class UseWords
 {
+    /// <summary>An amount of use that was worked out, to a tenth.</summary>
+    public static string Of(Engineering.Life.Use use, Composition composition) =>
+        Of(new Use(decimal.Round((decimal)use.Amount, 1), use.Measure.Unit()), composition);
+
+    /// <summary>The symbol of the unit, for data.</summary>
+    public static string UnitOf(UseMeasure measure) => measure switch
+    {
+        UseMeasure.Hours => "h",
+        UseMeasure.Kilometres => "km",
+        _ => "events",
+    };
+
     /// <summary>An amount of use with its unit.</summary>
     public static string Of(Use use, Composition composition)
     {

@@ -1,0 +1,23 @@
+using Layshaft.Book.Records;
+
+namespace Layshaft.Site.Assessment.Lives;
+
+/// <summary>The newest day that a book tells of: what a page counts days from, because pages know no clock.</summary>
+public static class BookDay
+{
+    /// <summary>
+    /// The newest day of anything done: received, stripped, estimated, answered, signed, finished, raced, calibrated. Days
+    /// that lie ahead (the next event, a return, an estimate's end) do not count. Null for a book without any.
+    /// </summary>
+    public static DateOnly? Newest(ShopBook book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return book.Jobs.SelectMany(Days)
+            .Concat(book.Units.Values.Select(u => (DateOnly?)u.InService))
+            .Concat(book.Shop.Instruments.Select(i => (DateOnly?)i.Calibrated))
+            .Max();
+    }
+
+    private static IEnumerable<DateOnly?> Days(Job job) =>
+        [job.Received, job.Stripped, job.Estimate?.Sent, job.GoAhead?.On, job.StripList?.On, job.BuildList?.On, job.LastEvent?.On, job.Finished];
+}

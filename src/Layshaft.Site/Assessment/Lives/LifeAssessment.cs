@@ -1,0 +1,94 @@
+using Layshaft.Book.Problems;
+using Layshaft.Book.Records;
+using Layshaft.Engineering.Life;
+using EngineUse = Layshaft.Engineering.Life.Use;
+
+namespace Layshaft.Site.Assessment.Lives;
+
+/// <summary>A unit's use at the last day that the book knows it.</summary>
+/// <param name="Date">The day.</param>
+/// <param name="Use">What it had run in all.</param>
+public readonly record struct KnownUse(DateOnly Date, EngineUse Use);
+
+/// <summary>The lives of all parts of a book, and what each unit ran.</summary>
+/// <param name="Book">The book.</param>
+/// <param name="Entries">What the book records of parts, in order of time.</param>
+/// <param name="Ledger">The lives; their event numbers are those of the entries.</param>
+public sealed record LifeAssessment(ShopBook Book, IReadOnlyList<LedgerEntry> Entries, PartLedger Ledger)
+{
+    private readonly Dictionary<(string Job, string Part), PartLife> seen = Seen(Entries, Ledger);
+
+    /// <summary>Works out the lives.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="jobs">Its jobs, judged, by number.</param>
+    /// <param name="problems">Receives what does not fit together, each at its line.</param>
+    public static LifeAssessment Of(ShopBook book, IReadOnlyDictionary<string, JobAssessment> jobs, ProblemList problems)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(jobs);
+        ArgumentNullException.ThrowIfNull(problems);
+        var entries = LedgerEntries.Of(book, jobs);
+        var ledger = PartLedger.Of([.. entries.Select(e => e.Event)]);
+        foreach (var found in ledger.Contradictions)
+        {
+            // A life that does not add up is left out of trends and statistics; a mere gap is not always to be closed.
+            var severity = found.Kind == LedgerContradictionKind.Gap ? Severity.Notice : Severity.LeftOut;
+            problems.Add(new Problem("part-history", entries[found.Events[^1]].Place, found.Words, string.Empty, severity));
+        }
+
+        return new LifeAssessment(book, entries, ledger);
+    }
+
+    /// <summary>The life of the part that a job found in place; null when the job did not look at it.</summary>
+    public PartLife? LifeIn(Job job, string part)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return seen.GetValueOrDefault((job.Number, part));
+    }
+
+    /// <summary>The stays in a unit of all parts that sat in one place of it, in order.</summary>
+    public IEnumerable<(PartLife Life, LifeSpan Span)> StaysIn(Unit unit, string part)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        return Ledger.Lives.Where(l => l.Part.Part == part)
+            .SelectMany(l => l.Spans.Where(s => s.Unit == unit.Id).Select(s => (l, s)))
+            .OrderBy(s => s.s.From).ThenBy(s => s.s.To);
+    }
+
+    /// <summary>What a unit had run at the last day that the book knows it.</summary>
+    public KnownUse LastUse(Unit unit)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        return Book.JobsOf(unit.Id).LastOrDefault() is { } job
+            ? new KnownUse(job.Received, job.Use.Counted())
+            : new KnownUse(unit.InService, unit.UseAtStart.Counted());
+    }
+
+    /// <summary>
+    /// What a unit ran, year by year. The book does not say in which months a unit is run, so its use is spread over the
+    /// whole year.
+    /// </summary>
+    public SeasonUse UseOf(Unit unit)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        var first = new UseReading(unit.InService, (double)unit.UseAtStart.Amount);
+        return SeasonUse.Of(
+            unit.UseAtStart.Unit.Measure(),
+            [first, .. Book.JobsOf(unit.Id).Select(j => new UseReading(j.Received, (double)j.Use.Amount))],
+            SeasonCalendar.AllYear);
+    }
+
+    private static Dictionary<(string Job, string Part), PartLife> Seen(IReadOnlyList<LedgerEntry> entries, PartLedger ledger)
+    {
+        var seen = new Dictionary<(string Job, string Part), PartLife>();
+        foreach (var life in ledger.Lives)
+        {
+            foreach (var entry in life.Events.Select(e => entries[e]).Where(e => e is { Job: not null, Event.Kind: FittingKind.StillRunning, Event.Part.Serial: null }))
+            {
+                seen.TryAdd((entry.Job!.Number, entry.Event.Part.Part), life);
+            }
+        }
+
+        return seen;
+    }
+}

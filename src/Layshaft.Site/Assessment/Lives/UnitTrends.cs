@@ -1,0 +1,68 @@
+using Layshaft.Book.Records;
+using Layshaft.Book.Values;
+using Layshaft.Engineering.Life;
+
+namespace Layshaft.Site.Assessment.Lives;
+
+/// <summary>The wear of the parts that are in a unit now.</summary>
+public static class UnitTrends
+{
+    /// <summary>Everything that was measured on them, each with its trend or the reason why there is none.</summary>
+    /// <param name="unit">The unit.</param>
+    /// <param name="lives">The lives of all parts.</param>
+    /// <param name="jobs">The jobs, judged, by number.</param>
+    public static IReadOnlyList<TrendAssessment> Of(Unit unit, LifeAssessment lives, IReadOnlyDictionary<string, JobAssessment> jobs)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        ArgumentNullException.ThrowIfNull(lives);
+        ArgumentNullException.ThrowIfNull(jobs);
+        JobAssessment[] own = [.. lives.Book.JobsOf(unit.Id).Select(j => jobs[j.Number])];
+        return
+        [
+            .. lives.Book.GearboxOf(unit).Parts.SelectMany(p => p.Measures.Select(m => Of(unit, p, m, lives, own))).OfType<TrendAssessment>(),
+        ];
+    }
+
+    private static TrendAssessment? Of(Unit unit, Part part, Measure measure, LifeAssessment lives, JobAssessment[] jobs)
+    {
+        var known = lives.LastUse(unit);
+        if (lives.Ledger.InPlace(unit.Id, part.Id) is not { } life || life.UseAt(unit.Id, known.Use) is not { } now)
+        {
+            return null;
+        }
+
+        TrendReading[] readings =
+        [
+            .. jobs.Where(j => ReferenceEquals(lives.LifeIn(j.Job, part.Id), life))
+                .SelectMany(j => j.Findings.Where(f => f.Part.Id == part.Id).SelectMany(f => f.Measures).Where(m => m.Measure.Id == measure.Id).Select(m => (j.Job, Measured: m)))
+                .Select(r => life.UseAt(unit.Id, r.Job.Use.Counted()) is { } use ? new TrendReading(r.Job, use.Amount, r.Measured) : null)
+                .OfType<TrendReading>(),
+        ];
+        if (readings.Length == 0)
+        {
+            return null;
+        }
+
+        var result = life.IsDoubtful
+            ? null
+            : Fit(readings, measure, life, now.Amount);
+        return new TrendAssessment(
+            part, measure, life, readings, now, known.Date, result,
+            result is WearTrendLine line ? LookAgain.Of(line, lives.UseOf(unit), known.Date) : null);
+    }
+
+    // Two readings of a part that was fitted new are enough with its new size as a third; that size is nominal, so the line
+    // is held to it only when there is no other way.
+    private static WearTrendResult Fit(TrendReading[] readings, Measure measure, PartLife life, double now)
+    {
+        WearReading[] points = [.. readings.Select(r => new WearReading(r.PartUse, r.Measured.Wear.Measured.Value.InSi()))];
+        var limit = WearLimit.Between(measure.New.InSi(), measure.Limit.InSi());
+        var zero = measure.New.Like(0).InSi();
+        var uncertainty = readings.Max(r => r.Measured.Wear.Measured.StandardUncertainty.InSi() - zero);
+        var choices = new WearTrendChoices { UseNow = now, ReadingUncertainty = Math.Max(0, uncertainty) };
+        var free = WearTrend.Of(points, limit, choices);
+        return free is WearTrendUnsaid { Reason: WearTrendUnsaidReason.TwoReadings } && life.TotalIsWhole
+            ? WearTrend.Of(points, limit, choices with { ThroughNewValue = true }) is WearTrendLine held && held.UseAtLimitBounds.Lower is not null ? held : free
+            : free;
+    }
+}

@@ -1,0 +1,94 @@
+using System.Globalization;
+using Layshaft.Book.Records;
+using Layshaft.Engineering.Measurement;
+using Layshaft.Site.Assessment;
+using Layshaft.Site.Charts;
+using Layshaft.Site.Charts.Life;
+using Layshaft.Site.Pages.Shared;
+using Layshaft.Site.Pages.Tables;
+using ChartSeason = Layshaft.Site.Charts.Life.Season;
+using EngineUse = Layshaft.Engineering.Life.Use;
+
+namespace Layshaft.Site.Pages.History;
+
+/// <summary>The seasons of a unit: every job on a line, each with the way to its report.</summary>
+internal static class JobsSection
+{
+    public static SectionView? Compose(HistoryContext history, TableView jobs, TableView seasons)
+    {
+        var composition = history.Composition;
+        if (history.Jobs.Count == 0)
+        {
+            return BlocksView.Section("seasons", composition.Say("history.seasons"), Block.Say(composition.Say("history.no_jobs")));
+        }
+
+        return BlocksView.Section(
+            "seasons",
+            composition.Say("history.seasons"),
+            [new Block { Chart = Line(history) }, new Block { Table = jobs }, .. seasons.Rows.Count > 0 ? [new Block { Table = seasons }] : Array.Empty<Block>()]);
+    }
+
+    public static TableView Table(HistoryContext history)
+    {
+        var composition = history.Composition;
+        return TableView.Of(
+            "jobs",
+            composition.Say("history.jobs.caption"),
+            [
+                composition.Say("history.job"), composition.Say("history.received"), composition.Say("history.finished"), composition.Say("history.use_then"),
+                composition.Say("history.worst"), composition.Say("history.renewed"), composition.Say("history.verdict"),
+            ],
+            history.Jobs.Reverse().Select(j => (IReadOnlyList<Cell>)
+            [
+                history.LinkTo(j.Job) is { } link ? Cell.To(j.Job.Number, link) : Cell.Of(j.Job.Number),
+                Cell.Day(j.Job.Received, composition),
+                j.Job.Finished is null ? Cell.Of(composition.Say("history.on_the_bench")) : Cell.Day(j.Job.Finished, composition),
+                Cell.Use(new EngineUse((double)j.Job.Use.Amount, Assessment.Lives.UseMeasures.Measure(j.Job.Use.Unit)), composition),
+                Cell.Of(Worst(j) is { } grade ? GradeViews.Of(grade, composition) : null),
+                Cell.Count(j.Job.Renewed.Count),
+                Cell.Of(j.Job.Finished is null ? null : j.Job.Verdict),
+            ]));
+    }
+
+    public static TableView Seasons(HistoryContext history)
+    {
+        var composition = history.Composition;
+        var use = history.Lives.UseOf(history.Unit);
+        return TableView.Of(
+            "seasons",
+            composition.Say("history.seasons.caption"),
+            [composition.Say("history.season"), composition.Say("history.ran")],
+            use.Seasons.Select(s => (IReadOnlyList<Cell>)[Cell.Of(s.Season.ToString()), Cell.Use(new EngineUse(s.Amount, use.Measure), composition)]));
+    }
+
+    private static Html.RawHtml Line(HistoryContext history)
+    {
+        var composition = history.Composition;
+        var last = history.Lives.LastUse(history.Unit).Date.Year;
+        var frame = new ChartFrame("seasons-line", composition.Say("history.seasons"), composition.Say("history.line.description", ("count", history.Jobs.Count)));
+        return ChartPair.Of(
+            new SeasonLineInput(
+                frame,
+                [.. Enumerable.Range(history.Unit.InService.Year, last - history.Unit.InService.Year + 1).Select(y => new ChartSeason(new DateOnly(y, 1, 1).DayNumber, new DateOnly(y, 12, 31).DayNumber, y.ToString(CultureInfo.InvariantCulture)))],
+                [.. history.Jobs.Select(j => Mark(j, history))]),
+            (input, size) => SeasonLine.Draw(input with { Frame = frame with { IdPrefix = $"seasons-line-{size.ToString().ToLowerInvariant()}" } }, size));
+    }
+
+    private static JobMark Mark(JobAssessment job, HistoryContext history)
+    {
+        var composition = history.Composition;
+        var what = job.Job.Finished is null ? composition.Say("history.mark.open")
+            : composition.Say("history.mark.renewed", ("count", RenewedBesideSeals(job)));
+        var words = composition.Say("history.mark", ("date", composition.Figures.Date(job.Job.Received)), ("use", UseWords.Of(job.Job.Use, composition)), ("what", what));
+        return new JobMark(
+            job.Job.Received.DayNumber,
+            words,
+            history.LinkTo(job.Job),
+            composition.Say("history.mark.link", ("number", job.Job.Number), ("words", words)),
+            Worst(job) is { } grade ? GradeViews.Mark(grade, composition) : null);
+    }
+
+    private static int RenewedBesideSeals(JobAssessment job) => job.Job.Renewed.Count(r => job.Gearbox.PartOf(r.Part)!.Kind != PartKind.Seal);
+
+    private static Grade? Worst(JobAssessment job) => job.Findings.Select(f => (Grade?)f.Grade).Max();
+}

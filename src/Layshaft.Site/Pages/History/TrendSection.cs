@@ -1,0 +1,139 @@
+using Layshaft.Engineering.Life;
+using Layshaft.Site.Assessment.Lives;
+using Layshaft.Site.Pages.Shared;
+using Layshaft.Site.Pages.Tables;
+
+namespace Layshaft.Site.Pages.History;
+
+/// <summary>How the parts in a unit wear: each trend that can be said, and where nothing can be said, why.</summary>
+internal sealed class TrendSection(HistoryContext history)
+{
+    private readonly Composition composition = history.Composition;
+    private readonly IReadOnlyList<TrendAssessment> trends =
+    [
+        .. UnitTrends.Of(history.Unit, history.Lives, history.Composition.Assessment.Jobs)
+            .OrderBy(t => t.Line is null).ThenBy(t => t.Line?.LookAgainWithin ?? 0).ThenBy(t => t.Line?.Remaining ?? 0),
+    ];
+
+    public SectionView? Compose(TableView table)
+    {
+        if (trends.Count == 0)
+        {
+            return BlocksView.Section("trends", composition.Say("history.trends"), Block.Say(composition.Say("history.trends.none")));
+        }
+
+        TrendAssessment[] said = [.. trends.Where(t => t.Line is not null)];
+        return BlocksView.Section(
+            "trends",
+            composition.Say("history.trends"),
+            [
+                .. said.Length > 0 ? [Block.Say(composition.Say("history.trends.how")), new Block { Table = table }] : Array.Empty<Block>(),
+                .. said.Select(Shown),
+                .. Unsaid(),
+            ]);
+    }
+
+    /// <summary>Every measurement of a part that is in the unit now.</summary>
+    public TableView Readings() => TableView.Of(
+        "readings",
+        composition.Say("history.readings.caption"),
+        [
+            composition.Say("history.part"), composition.Say("history.measure"), composition.Say("history.job"), composition.Say("history.received"),
+            composition.Say("history.part_use"), composition.Say("history.value"), composition.Say("history.uncertainty"), composition.Say("history.share"),
+        ],
+        trends.SelectMany(t => t.Readings.Select(r => (IReadOnlyList<Cell>)
+        [
+            Cell.Of(t.Part.Name),
+            Cell.Of(t.Measure.Name),
+            Cell.Of(r.Job.Number),
+            Cell.Day(r.Job.Received, composition),
+            Cell.Use(new Use(r.PartUse, t.UseNow.Measure), composition),
+            Size(t, r),
+            r.Measured.Wear.Measured.Number.UncertaintyIsKnown ? Uncertainty(t, r) : Cell.Empty,
+            Cell.Of(composition.Figures.Percent(r.Measured.Wear.ShareUsed.Value), r.Measured.Wear.ShareUsed.Value * 100),
+        ])));
+
+    /// <summary>The trends that can be said, the most pressing first.</summary>
+    public TableView Table() => TableView.Of(
+        "trends",
+        composition.Say("history.trends.caption"),
+        [
+            composition.Say("history.part"), composition.Say("history.measure"), composition.Say("history.last_share"), composition.Say("history.look_within"),
+            composition.Say("history.look_by"), composition.Say("history.limit_in"),
+        ],
+        trends.Where(t => t.Line is not null).Select(t => (IReadOnlyList<Cell>)
+        [
+            Cell.Of(t.Part.Name),
+            Cell.Of(t.Measure.Name),
+            Cell.Of(composition.Figures.Percent(t.Readings[^1].Measured.Wear.ShareUsed.Value), t.Readings[^1].Measured.Wear.ShareUsed.Value * 100),
+            Cell.Use(t.UseNow with { Amount = Math.Floor(t.Line!.LookAgainWithin) }, composition),
+            Cell.Day(t.LookAgain!.By, composition),
+            Cell.Use(t.UseNow with { Amount = Math.Floor(t.Line!.Remaining) }, composition),
+        ]));
+
+    private Block Shown(TrendAssessment trend) => new()
+    {
+        Heading = composition.Say("history.trend.heading", ("part", trend.Part.Name), ("measure", trend.Measure.Name)),
+        Lines = [.. Words(trend)],
+        Chart = TrendDrawing.Of(trend, composition),
+    };
+
+    private IEnumerable<string> Words(TrendAssessment trend)
+    {
+        var (line, look) = (trend.Line!, trend.LookAgain!);
+        yield return line.LimitReached
+            ? composition.Say("history.trend.reached")
+            : line.RemainingBounds.Upper is { } latest
+                ? composition.Say("history.trend.between", ("expected", Amount(trend, line.Remaining)), ("least", Amount(trend, line.LookAgainWithin)), ("most", Amount(trend, latest)))
+                : composition.Say("history.trend.open", ("expected", Amount(trend, line.Remaining)), ("least", Amount(trend, line.LookAgainWithin)));
+        yield return line.LookAgainWithin <= 0
+            ? composition.Say("history.trend.look_now")
+            : look.By is { } by
+                ? composition.Say("history.trend.look", ("use", Amount(trend, line.LookAgainWithin)), ("date", composition.Figures.Date(by)))
+                : composition.Say("history.trend.look_use", ("use", Amount(trend, line.LookAgainWithin)));
+        if (line.Fit.ThroughOrigin)
+        {
+            yield return composition.Say("history.trend.held");
+        }
+    }
+
+    // One sentence for each reason, with the parts that it holds for.
+    private IEnumerable<Block> Unsaid()
+    {
+        var groups = trends.Where(t => t.Line is null).GroupBy(Reason).OrderBy(g => g.Key, StringComparer.Ordinal).ToArray();
+        if (groups.Length > 0)
+        {
+            yield return new Block
+            {
+                Heading = composition.Say("history.unsaid"),
+                Lines = [.. groups.Select(g => composition.Say(g.Key, ("parts", string.Join("; ", g.GroupBy(t => t.Part.Name).Select(p => composition.Say("history.unsaid.part", ("part", p.Key), ("measures", string.Join(", ", p.Select(t => t.Measure.Name)))))))))],
+            };
+        }
+    }
+
+    private static string Reason(TrendAssessment trend) => trend.Result is not WearTrendUnsaid unsaid ? "history.unsaid.doubtful" : unsaid.Reason switch
+    {
+        WearTrendUnsaidReason.Flat => "history.unsaid.flat",
+        WearTrendUnsaidReason.Shrinking => "history.unsaid.shrinking",
+        WearTrendUnsaidReason.OneUse => "history.unsaid.one_use",
+        WearTrendUnsaidReason.TwoReadings => "history.unsaid.two",
+        _ => "history.unsaid.one",
+    };
+
+    // Whole hours, dropped to the safe side.
+    private string Amount(TrendAssessment trend, double amount) => UseWords.Of(trend.UseNow with { Amount = Math.Floor(amount) }, composition);
+
+    private Cell Size(TrendAssessment trend, TrendReading reading)
+    {
+        var measured = reading.Measured.Wear.Measured.Value;
+        var decimals = Measured.DecimalsOf(reading.Measured.Instrument?.Resolution, trend.Measure.New, trend.Measure.Limit);
+        return Cell.Of(Measured.Figure(measured, decimals, composition.Figures), ShownUnit.For(measured, composition).Of(measured));
+    }
+
+    private Cell Uncertainty(TrendAssessment trend, TrendReading reading)
+    {
+        var around = reading.Measured.Wear.Measured.ExpandedUncertainty;
+        var decimals = Measured.DecimalsOf(reading.Measured.Instrument?.Resolution, trend.Measure.New, trend.Measure.Limit);
+        return Cell.Of(Measured.Figure(around, decimals, composition.Figures), ShownUnit.For(around, composition).Of(around));
+    }
+}

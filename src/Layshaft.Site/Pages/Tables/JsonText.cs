@@ -1,0 +1,85 @@
+using System.Buffers;
+using System.Globalization;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+
+namespace Layshaft.Site.Pages.Tables;
+
+/// <summary>Writes a page's tables as JSON: each number with its unit.</summary>
+public static class JsonText
+{
+    /// <summary>The text: title, address of the page, and its tables.</summary>
+    /// <param name="title">Title of the page.</param>
+    /// <param name="page">File name of the page beside which it lies.</param>
+    /// <param name="tables">The tables.</param>
+    public static byte[] Of(string title, string page, IReadOnlyList<TableView> tables)
+    {
+        ArgumentNullException.ThrowIfNull(tables);
+        var bytes = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(bytes, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Default }))
+        {
+            json.WriteStartObject();
+            json.WriteString("title", title);
+            json.WriteString("page", page);
+            json.WriteStartArray("tables");
+            foreach (var table in tables)
+            {
+                Write(json, table);
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        return [.. bytes.WrittenSpan, .. Encoding.ASCII.GetBytes("\n")];
+    }
+
+    private static void Write(Utf8JsonWriter json, TableView table)
+    {
+        json.WriteStartObject();
+        json.WriteString("id", table.Id);
+        json.WriteString("caption", table.Caption);
+        json.WriteStartArray("columns");
+        foreach (var column in table.Columns)
+        {
+            json.WriteStringValue(column.Name);
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("rows");
+        foreach (var row in table.Rows)
+        {
+            json.WriteStartArray();
+            foreach (var cell in row.Cells)
+            {
+                Write(json, cell);
+            }
+
+            json.WriteEndArray();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Cell cell)
+    {
+        if (cell is { IsNumber: true, Data: { } number })
+        {
+            json.WriteStartObject();
+            json.WritePropertyName("value");
+            json.WriteRawValue(decimal.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture));
+            if (cell.Unit is { } unit)
+            {
+                json.WriteString("unit", unit);
+            }
+
+            json.WriteEndObject();
+        }
+        else
+        {
+            json.WriteStringValue(cell.Data);
+        }
+    }
+}

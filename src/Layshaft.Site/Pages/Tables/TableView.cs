@@ -1,0 +1,35 @@
+namespace Layshaft.Site.Pages.Tables;
+
+/// <summary>A table: shown on a page, and written beside it as CSV and JSON.</summary>
+/// <param name="Id">Short name, unique on its page: part of a file's name.</param>
+/// <param name="Caption">What it holds.</param>
+/// <param name="Columns">The heads of its columns; the first names the row.</param>
+/// <param name="Rows">The rows, each with as many cells as there are columns.</param>
+public sealed record TableView(string Id, string Caption, IReadOnlyList<Column> Columns, IReadOnlyList<Row> Rows)
+{
+    /// <summary>Makes a table; a column is set to the right when all its filled cells are numbers.</summary>
+    public static TableView Of(string id, string caption, IReadOnlyList<string> heads, IEnumerable<IReadOnlyList<Cell>> rows)
+    {
+        ArgumentNullException.ThrowIfNull(heads);
+        Row[] all = [.. rows.Select(r => new Row(r))];
+        if (all.Any(r => r.Cells.Count != heads.Count))
+        {
+            throw new ArgumentException("Each row needs a cell for each column.", nameof(rows));
+        }
+
+        return new TableView(
+            id,
+            caption,
+            [.. heads.Select((h, i) => new Column(h, all.Any(r => r.Cells[i].Data is not null) && all.All(r => r.Cells[i] is { IsNumber: true } or { Data: null })))],
+            all);
+    }
+}
+
+/// <summary>The head of a column.</summary>
+/// <param name="Name">What it holds.</param>
+/// <param name="IsNumber">Whether it is set to the right.</param>
+public sealed record Column(string Name, bool IsNumber);
+
+/// <summary>A row.</summary>
+/// <param name="Cells">Its cells.</param>
+public sealed record Row(IReadOnlyList<Cell> Cells);
