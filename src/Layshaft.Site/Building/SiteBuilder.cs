@@ -4,7 +4,9 @@ using Layshaft.Book.Records;
 using Layshaft.Site.Look;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.Estimates;
+using Layshaft.Site.Pages.History;
 using Layshaft.Site.Pages.Report;
+using Layshaft.Site.Pages.ShopPages;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Templates;
 
@@ -35,11 +37,16 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
             yield return file;
         }
 
+        foreach (var file in ShopFiles())
+        {
+            yield return file;
+        }
+
         foreach (var unit in composition.Book.Units.Values)
         {
             foreach (var view in OwnerView.Of(composition.Book, unit))
             {
-                foreach (var file in view.Jobs.SelectMany(j => JobFiles(view, j)))
+                foreach (var file in History(view).Concat(view.Jobs.SelectMany(j => JobFiles(view, j))))
                 {
                     yield return file;
                 }
@@ -63,6 +70,12 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
             yield break;
         }
 
+        var title = () => composition.Say("report.title", ("number", job.Number), ("unit", view.Unit.Serial), ("shop", composition.Shop.Name));
+        foreach (var file in SheetFiles.Beside(composition.Addresses.Report(view, job), title, ReportTables.Names, () => ReportTables.Of(composition, view, job), composition))
+        {
+            yield return file;
+        }
+
         yield return Text(
             composition.Addresses.PrintSheet(view, job),
             () => PrintSheet.Stylesheet(composition.Say("print.line", ("number", job.Number), ("unit", view.Unit.Serial), ("shop", composition.Shop.Name))));
@@ -74,6 +87,12 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
             }
         }
     }
+
+    private IEnumerable<SiteFile> History(OwnerView view) =>
+        SheetFiles.Of(composition.Addresses.History(view), HistoryComposer.Tables, () => HistoryComposer.Compose(composition, view), engine, composition);
+
+    private IEnumerable<SiteFile> ShopFiles() =>
+        ShopPageList.All.SelectMany(p => SheetFiles.Of(p.Path, p.Tables, () => p.Compose(composition), engine, composition));
 
     private IEnumerable<SiteFile> Look(string tree)
     {

@@ -23,11 +23,11 @@ public sealed record HistoryContext(Composition Composition, OwnerView View, Lif
     /// <summary>The jobs that he may see, judged, earliest first.</summary>
     public IReadOnlyList<JobAssessment> Jobs => [.. View.Jobs.Select(j => Composition.Assessment.Jobs[j.Number])];
 
-    /// <summary>The link to the report on a job; null while it is open.</summary>
+    /// <summary>The link to the report on a job, or to its estimate; null while there is nothing to read.</summary>
     public string? LinkTo(Job job)
     {
         ArgumentNullException.ThrowIfNull(job);
-        return job.Finished is null ? null : Addresses.Link(Page, Composition.Addresses.Report(View, job));
+        return JobPages.Exists(View, job) ? Addresses.Link(Page, Composition.Addresses.Report(View, job)) : null;
     }
 
     /// <summary>

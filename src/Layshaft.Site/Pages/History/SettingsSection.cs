@@ -50,7 +50,7 @@ internal static class SettingsSection
 
             var grown = Length.FromMillimeters(Math.Round(packs[^1].Pack.Millimeters - packs[0].Pack.Millimeters, 4));
             var (from, to) = (composition.Figures.Date(packs[0].Job.Received), composition.Figures.Date(packs[^1].Job.Received));
-            yield return grown == Length.Zero
+            yield return grown.Millimeters == 0
                 ? composition.Say("history.pack.same", ("setting", setting.Name), ("pack", Thickness(packs[^1].Pack, composition)), ("from", from), ("to", to))
                 : composition.Say(
                     grown > Length.Zero ? "history.pack.grown" : "history.pack.shrunk",

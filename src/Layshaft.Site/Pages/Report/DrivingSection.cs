@@ -29,10 +29,10 @@ public sealed record DrivingSection(IReadOnlyList<string> Facts, IReadOnlyList<H
                 "driving",
                 composition.Say("advice.heading"),
                 "sections/driving.html",
-                new DrivingSection([.. Facts(driving, composition)], [.. advice.Select(a => NoteRenderer.Render(a.Words, 3).Html)]));
+                new DrivingSection([.. FactsOf(driving, composition)], [.. advice.Select(a => NoteRenderer.Render(a.Words, 3).Html)]));
     }
 
-    private static IEnumerable<string> Facts(DrivingAssessment driving, Composition composition)
+    private static IEnumerable<string> FactsOf(DrivingAssessment driving, Composition composition)
     {
         GearWear[] measured = [.. driving.Wear.Where(w => w.Worse is not null).OrderByDescending(w => w.Worse)];
         if (measured.Length >= 2)

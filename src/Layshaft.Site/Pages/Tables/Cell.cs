@@ -15,6 +15,9 @@ namespace Layshaft.Site.Pages.Tables;
 /// <param name="Strong">Whether it is to be noticed.</param>
 public sealed record Cell(string Text, string? Data, bool IsNumber = false, string? Unit = null, string? Link = null, GradeView? Grade = null, bool Strong = false)
 {
+    /// <summary>The number for a program; null for words or nothing.</summary>
+    public decimal? Number => IsNumber && Data is { } data ? decimal.Parse(data, NumberStyles.Float, CultureInfo.InvariantCulture) : null;
+
     /// <summary>An empty cell.</summary>
     public static Cell Empty { get; } = new(string.Empty, null);
 

@@ -1,24 +1,30 @@
 using System.Globalization;
 using CsvHelper;
-using CsvHelper.Configuration;
 
 namespace Layshaft.Site.Pages.Tables;
 
 /// <summary>Writes a table as CSV (RFC 4180): numbers bare, each with its unit in the next column.</summary>
 public static class CsvText
 {
-    private static readonly char[] Formulas = ['=', '+', '-', '@', '\t', '\r'];
+    // With the mark, because a spreadsheet takes a file without it for another encoding than UTF-8; and words that begin
+    // like a formula are made harmless.
+    private static readonly CsvWriterOptions Options = CsvWriterOptions.Default with
+    {
+        WriteByteOrderMark = true,
+        Injection = CsvInjection.Escape,
+        FormatProvider = CultureInfo.InvariantCulture,
+    };
 
-    /// <summary>The table's text.</summary>
+    /// <summary>The file.</summary>
     /// <param name="table">The table.</param>
     /// <param name="unitHead">Makes the head of a column of units from the head of the column before it.</param>
-    public static string Of(TableView table, Func<string, string> unitHead)
+    public static byte[] Of(TableView table, Func<string, string> unitHead)
     {
         ArgumentNullException.ThrowIfNull(table);
         ArgumentNullException.ThrowIfNull(unitHead);
         bool[] withUnit = [.. table.Columns.Select((_, i) => table.Rows.Any(r => r.Cells[i].Unit is not null))];
-        using var text = new StringWriter(CultureInfo.InvariantCulture);
-        using (var csv = new CsvWriter(text, new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\r\n" }))
+        using var bytes = new MemoryStream();
+        using (var csv = CsvWriter.Create(bytes, Options, true))
         {
             for (var i = 0; i < table.Columns.Count; i++)
             {
@@ -29,26 +35,36 @@ public static class CsvText
                 }
             }
 
-            csv.NextRecord();
+            csv.EndRecord();
             foreach (var row in table.Rows)
             {
-                for (var i = 0; i < row.Cells.Count; i++)
-                {
-                    var cell = row.Cells[i];
-                    csv.WriteField(cell.IsNumber ? cell.Data : Harmless(cell.Data));
-                    if (withUnit[i])
-                    {
-                        csv.WriteField(cell.Unit);
-                    }
-                }
-
-                csv.NextRecord();
+                Write(csv, row, withUnit);
             }
         }
 
-        return text.ToString();
+        return bytes.ToArray();
     }
 
-    // A spreadsheet takes words that begin like this for a formula.
-    private static string? Harmless(string? words) => words is { Length: > 0 } && Formulas.Contains(words[0]) ? "'" + words : words;
+    private static void Write(CsvWriter csv, Row row, bool[] withUnit)
+    {
+        for (var i = 0; i < row.Cells.Count; i++)
+        {
+            var cell = row.Cells[i];
+            if (cell.Number is { } number)
+            {
+                csv.WriteField(number, default);
+            }
+            else
+            {
+                csv.WriteField(cell.Data);
+            }
+
+            if (withUnit[i])
+            {
+                csv.WriteField(cell.Unit);
+            }
+        }
+
+        csv.EndRecord();
+    }
 }

@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -65,11 +64,10 @@ public static class JsonText
 
     private static void Write(Utf8JsonWriter json, Cell cell)
     {
-        if (cell is { IsNumber: true, Data: { } number })
+        if (cell.Number is { } number)
         {
             json.WriteStartObject();
-            json.WritePropertyName("value");
-            json.WriteRawValue(decimal.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture));
+            json.WriteNumber("value", number);
             if (cell.Unit is { } unit)
             {
                 json.WriteString("unit", unit);

@@ -1,0 +1,108 @@
+using Layshaft.Engineering.Measurement;
+using Layshaft.Site.Assessment;
+using Layshaft.Site.Assessment.Lives;
+using Layshaft.Site.Pages.Shared;
+using Layshaft.Site.Pages.Tables;
+using UnitsNet;
+
+namespace Layshaft.Site.Pages.Report;
+
+/// <summary>The figures of a report for a program: what was measured, renewed, set and charged.</summary>
+public static class ReportTables
+{
+    /// <summary>The tables of every report, by their short names.</summary>
+    public static IReadOnlyList<string> Names { get; } = ["measured", "renewed", "settings", "charged"];
+
+    /// <summary>The tables of one report; what its reader may not see is left empty.</summary>
+    public static IReadOnlyList<TableView> Of(Composition composition, OwnerView view, Book.Records.Job job)
+    {
+        ArgumentNullException.ThrowIfNull(composition);
+        ArgumentNullException.ThrowIfNull(view);
+        ArgumentNullException.ThrowIfNull(job);
+        var report = new ReportContext(composition, view, composition.Assessment.Jobs[job.Number]);
+        return [Measurements(report), Renewed(report), Settings(report), Charged(report)];
+    }
+
+    private static TableView Measurements(ReportContext report)
+    {
+        var composition = report.Composition;
+        return TableView.Of(
+            "measured",
+            composition.Say("report.findings"),
+            [
+                composition.Say("work.part"), composition.Say("history.measure"), composition.Say("history.value"), composition.Say("history.uncertainty"),
+                composition.Say("life.data.new"), composition.Say("life.data.limit"), composition.Say("history.share"), composition.Say("life.data.grade"),
+            ],
+            report.Assessment.Findings.SelectMany(f => f.Measures.Count == 0
+                ? [[Cell.Of(f.Part.Name), Cell.Empty, Cell.Empty, Cell.Empty, Cell.Empty, Cell.Empty, Cell.Empty, Cell.Of(GradeViews.Of(f.Grade, composition))]]
+                : f.Measures.Select(m => Row(f, m, composition))));
+    }
+
+    private static IReadOnlyList<Cell> Row(FindingAssessment finding, MeasureAssessment measure, Composition composition)
+    {
+        var decimals = Measured.DecimalsOf(measure.Instrument?.Resolution, measure.Measure.New, measure.Measure.Limit);
+        var measured = measure.Wear.Measured;
+        var share = measure.Wear.ShareUsed.Value;
+        return
+        [
+            Cell.Of(finding.Part.Name),
+            Cell.Of(measure.Measure.Name),
+            Size(measured.Value, decimals, composition),
+            measured.Number.UncertaintyIsKnown ? Size(measured.ExpandedUncertainty, decimals, composition) : Cell.Empty,
+            Size(measure.Measure.New, decimals, composition),
+            Size(measure.Measure.Limit, decimals, composition),
+            Cell.Of(composition.Figures.Percent(share), share * 100),
+            Cell.Of(GradeViews.Of(finding.Grade, composition)),
+        ];
+    }
+
+    private static TableView Renewed(ReportContext report)
+    {
+        var composition = report.Composition;
+        return TableView.Of(
+            "renewed",
+            composition.Say("report.work"),
+            [composition.Say("work.part"), composition.Say("work.serial"), composition.Say("life.data.used")],
+            report.Job.Renewed.Select(r => (IReadOnlyList<Cell>)
+            [
+                Cell.Of(report.Gearbox.PartOf(r.Part)!.Name), Cell.Of(r.Serial), Cell.Use(r.Use?.Counted(), composition),
+            ]));
+    }
+
+    private static TableView Settings(ReportContext report)
+    {
+        var composition = report.Composition;
+        return TableView.Of(
+            "settings",
+            composition.Say("history.settings.caption"),
+            [composition.Say("history.setting"), composition.Say("history.found"), composition.Say("history.built")],
+            report.Job.Settings.Select(s => (IReadOnlyList<Cell>)
+            [
+                Cell.Of(report.Gearbox.SettingOf(s.Setting)!.Name), Mean(s.Found, composition), Mean(s.Built, composition),
+            ]));
+    }
+
+    private static TableView Charged(ReportContext report)
+    {
+        var composition = report.Composition;
+        var shown = report.IsOwn && composition.Shop.ShowPrices && report.Job.Finished is not null;
+        return TableView.Of(
+            "charged",
+            composition.Say("money.caption", ("currency", composition.Shop.Currency)),
+            [composition.Say("money.what"), composition.Say("money.quantity"), composition.Say("money.price"), composition.Say("money.amount")],
+            (shown ? Account.Of(Account.Charged(report.Job), report.Gearbox, composition.Shop).Lines : []).Select(l => (IReadOnlyList<Cell>)
+            [
+                Cell.Of(l.Line.Part is { } part ? report.Gearbox.PartOf(part)!.Name : l.Line.Work),
+                Cell.Of(composition.Figures.Number((double)l.Quantity, 2), (double)l.Quantity) with { Unit = l.IsHours ? "h" : null },
+                Cell.Money(l.Price, composition),
+                Cell.Money(l.Amount, composition),
+            ]));
+    }
+
+    private static Cell Size(IQuantity size, int decimals, Composition composition) =>
+        Cell.Of(Measured.Figure(size, decimals, composition.Figures), ShownUnit.For(size, composition).Of(size));
+
+    private static Cell Mean(IReadOnlyList<IQuantity> readings, Composition composition) => readings.Count == 0
+        ? Cell.Empty
+        : Size(MeasuredQuantity.From(readings, Instrument.Unknown).Value, 3, composition);
+}

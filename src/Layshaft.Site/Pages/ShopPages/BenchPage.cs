@@ -1,0 +1,116 @@
+using Layshaft.Book.Records;
+using Layshaft.Site.Assessment;
+using Layshaft.Site.Pages.Estimates;
+using Layshaft.Site.Pages.Tables;
+
+namespace Layshaft.Site.Pages.ShopPages;
+
+/// <summary>The bench: every open job, its stage, what it waits for; unanswered estimates; the way to everything else.</summary>
+public static class BenchPage
+{
+    /// <summary>The tables of the page, by their short names.</summary>
+    public static IReadOnlyList<string> Tables { get; } = ["bench", "unanswered", "customers"];
+
+    /// <summary>Composes the page.</summary>
+    public static SheetPage Compose(Composition composition)
+    {
+        var shop = ShopContext.Of(composition);
+        TableView[] tables = [Bench(shop), Unanswered(shop), Customers(shop)];
+        return shop.Page(
+            ShopContext.Bench,
+            "shop.bench",
+            tables,
+            tables[0].Rows.Count > 0
+                ? BlocksView.Section("bench", shop.Say("shop.open", ("count", tables[0].Rows.Count)), new Block { Table = tables[0] }, Notes(shop))
+                : BlocksView.Section("bench", shop.Say("shop.open", ("count", 0)), Block.Say(shop.Say("shop.open.none"))),
+            tables[1].Rows.Count > 0
+                ? BlocksView.Section("unanswered", shop.Say("shop.unanswered"), new Block { Table = tables[1] })
+                : BlocksView.Section("unanswered", shop.Say("shop.unanswered"), Block.Say(shop.Say("shop.unanswered.none"))),
+            BlocksView.Section("customers", shop.Say("shop.customers"), new Block { Lines = [shop.Say("shop.customers.words")], Table = tables[2] }));
+    }
+
+    private static TableView Bench(ShopContext shop) => TableView.Of(
+        "bench",
+        shop.Say("shop.bench.caption"),
+        [
+            shop.Say("shop.job"), shop.Say("shop.unit"), shop.Say("shop.customer"), shop.Say("shop.stage"), shop.Say("shop.waits"),
+            shop.Say("shop.received"), shop.Say("shop.days"), shop.Say("shop.technician"),
+        ],
+        shop.OpenJobs.Select(j => (IReadOnlyList<Cell>)
+        [
+            shop.JobCell(j, ShopContext.Bench),
+            shop.UnitCell(shop.Book.Units[j.Unit], ShopContext.Bench),
+            Cell.Of(CustomerOf(j, shop).Name),
+            Cell.Of(shop.Say(StageKey(j.Stage))),
+            Cell.Of(j.WaitsFor ?? (j.Stage == JobStage.AwaitingGoAhead ? shop.Say("shop.waits.answer") : null)),
+            Cell.Day(j.Received, shop.Composition),
+            Cell.Count(shop.AsOf.DayNumber - j.Received.DayNumber),
+            Cell.Of(shop.Composition.Shop.Technicians.FirstOrDefault(t => t.Id == j.Technician)?.Name),
+        ]));
+
+    private static TableView Unanswered(ShopContext shop) => TableView.Of(
+        "unanswered",
+        shop.Say("shop.unanswered.caption"),
+        [
+            shop.Say("shop.job"), shop.Say("shop.customer"), shop.Say("shop.telephone"), shop.Say("shop.sent"), shop.Say("shop.valid_until"),
+            shop.Say("shop.days_left"), shop.Say("shop.amount"),
+        ],
+        shop.OpenJobs.Where(EstimateComposer.IsOpen).Select(j => (Job: j, Until: EstimateComposer.ValidUntil(j.Estimate!, shop.Composition.Shop))).OrderBy(j => j.Until).Select(j => (IReadOnlyList<Cell>)
+        [
+            shop.JobCell(j.Job, ShopContext.Bench),
+            Cell.Of(CustomerOf(j.Job, shop).Name),
+            Cell.Of(CustomerOf(j.Job, shop).Telephone),
+            Cell.Day(j.Job.Estimate!.Sent, shop.Composition),
+            Cell.Day(j.Until, shop.Composition),
+            j.Until < shop.AsOf ? Cell.Of(shop.Say("shop.run_out")) with { Strong = true } : Cell.Count(j.Until.DayNumber - shop.AsOf.DayNumber),
+            Cell.Money(Account.Of(j.Job.Estimate!.Lines, shop.Book.GearboxOf(shop.Book.Units[j.Job.Unit]), shop.Composition.Shop).Gross, shop.Composition),
+        ]));
+
+    private static TableView Customers(ShopContext shop) => TableView.Of(
+        "customers",
+        shop.Say("shop.customers.caption"),
+        [shop.Say("shop.unit"), shop.Say("shop.gearbox"), shop.Say("shop.customer"), shop.Say("shop.owned"), shop.Say("shop.last_page")],
+        shop.Book.Units.Values.SelectMany(u => OwnerView.Of(shop.Book, u).Reverse().Select(v => (IReadOnlyList<Cell>)
+        [
+            Cell.To(u.Serial, Addresses.Link(ShopContext.Bench, shop.Composition.Addresses.History(v))),
+            Cell.Of(shop.Book.GearboxOf(u).Name),
+            Cell.Of(shop.Book.Customers[v.Owner.Customer].Name),
+            Cell.Of(shop.Say(v.IsCurrent ? "shop.owned.now" : "shop.owned.before", ("date", shop.Composition.Figures.Date(v.Owner.From)))),
+            v.Jobs.LastOrDefault(j => v.IsOwn(j) && JobPages.Exists(v, j)) is { } last
+                ? Cell.To(shop.Say("shop.page_of", ("number", last.Number)), Addresses.Link(ShopContext.Bench, shop.Composition.Addresses.Report(v, last)))
+                : Cell.Empty,
+        ])));
+
+    // For the shop's eyes: what stands beside the open jobs, and beside their customers and units.
+    private static Block Notes(ShopContext shop) => new()
+    {
+        Fold = shop.Say("shop.notes"),
+        Lines = [.. shop.OpenJobs.SelectMany(j => NotesOf(j, shop).Select(n => shop.Say("shop.note", ("number", j.Number), ("words", n)))).DefaultIfEmpty(shop.Say("shop.notes.none"))],
+    };
+
+    private static IEnumerable<string> NotesOf(Job job, ShopContext shop)
+    {
+        var unit = shop.Book.Units[job.Unit];
+        string?[] notes =
+        [
+            job.InternalNotes is { } file && shop.Composition.Notes.TryGetValue($"{job.Folder}/{file}", out var text) ? text.Trim() : null,
+            job.GoAhead?.Note,
+            .. job.Findings.Select(f => f.InternalNote),
+            unit.InternalNotes,
+            CustomerOf(job, shop).InternalNotes,
+        ];
+        return notes.OfType<string>();
+    }
+
+    private static Customer CustomerOf(Job job, ShopContext shop) => shop.Book.Customers[shop.Book.Units[job.Unit].OwnerOn(job.Received).Customer];
+
+    private static string StageKey(JobStage stage) => stage switch
+    {
+        JobStage.BookedIn => "shop.stage.booked_in",
+        JobStage.Inspected => "shop.stage.inspected",
+        JobStage.AwaitingGoAhead => "shop.stage.awaiting",
+        JobStage.Rebuilding => "shop.stage.rebuilding",
+        JobStage.Declined => "shop.stage.declined",
+        _ => "shop.stage.finished",
+    };
+}

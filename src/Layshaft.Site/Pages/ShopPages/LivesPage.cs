@@ -1,0 +1,159 @@
+using Layshaft.Book.Records;
+using Layshaft.Engineering.Life;
+using Layshaft.Site.Assessment.Lives;
+using Layshaft.Site.Pages.Shared;
+using Layshaft.Site.Pages.Tables;
+
+namespace Layshaft.Site.Pages.ShopPages;
+
+/// <summary>How long parts last over the whole shop: by kind, by gear, by the driver's experience.</summary>
+public static class LivesPage
+{
+    /// <summary>The share that has failed by B10.</summary>
+    private const double Tenth = 0.1;
+
+    /// <summary>The tables of the page, by their short names.</summary>
+    public static IReadOnlyList<string> Tables { get; } = ["kinds", "gears", "drivers", "lives"];
+
+    /// <summary>Composes the page.</summary>
+    public static SheetPage Compose(Composition composition)
+    {
+        var shop = ShopContext.Of(composition);
+        var kinds = ShopLives.Of(composition.Assessment.Lives);
+        TableView[] tables =
+        [
+            Table("kinds", kinds.Select(k => (KindName(k, shop), k.All, k.Measure)), shop),
+            Table("gears", kinds.SelectMany(k => k.ByGear.Select(g => (shop.Say("shop.lives.of_gear", ("kind", KindName(k, shop)), ("gear", GearWords.Of(g.Gear, composition))), g.Life, k.Measure))), shop),
+            Table("drivers", kinds.Where(k => k.All.Sampling.Sample.Failures > 0).SelectMany(k => k.ByDriver.Select(d => (shop.Say("shop.lives.of_driver", ("kind", KindName(k, shop)), ("driver", shop.Say(DriverKey(d.Driver)))), d.Life, k.Measure))), shop),
+            Lives(shop),
+        ];
+        return shop.Page(
+            ShopContext.Lives,
+            "shop.lives",
+            tables,
+            BlocksView.Section(
+                "kinds",
+                shop.Say("shop.lives.kinds"),
+                [
+                    Block.Say(shop.Say("shop.lives.counted"), shop.Say("shop.lives.left_out", ("count", kinds.Sum(k => k.All.Sampling.LeftOut.Count)))),
+                    new Block { Table = tables[0] },
+                    .. kinds.Where(k => k.All.Sampling.Sample.Failures > 0).Select(k => Shown(k, shop)),
+                ]),
+            tables[1].Rows.Count > 0 ? BlocksView.Section("gears", shop.Say("shop.lives.gears"), new Block { Table = tables[1], Fold = shop.Say("shop.lives.gears.fold") }) : null,
+            tables[2].Rows.Count > 0 ? BlocksView.Section("drivers", shop.Say("shop.lives.drivers"), [new Block { Table = tables[2] }, Block.Say([.. Compared(kinds, shop)])]) : null,
+            BlocksView.Section("lives", shop.Say("shop.lives.all"), new Block { Table = tables[3], Fold = shop.Say("shop.lives.all.fold") }));
+    }
+
+    private static TableView Table(string id, IEnumerable<(string Name, GroupLife Life, UseMeasure Measure)> groups, ShopContext shop) => TableView.Of(
+        id,
+        shop.Say($"shop.lives.{id}.caption"),
+        [shop.Say("shop.lives.group"), shop.Say("shop.lives.units"), shop.Say("shop.lives.failures"), shop.Say("shop.lives.longest"), shop.Say("shop.lives.median"), shop.Say("shop.lives.b10"), shop.Say("shop.lives.b10_low"), shop.Say("shop.lives.b10_high")],
+        groups.Select(g => (IReadOnlyList<Cell>)
+        [
+            Cell.Of(g.Name),
+            Cell.Count(g.Life.Sampling.Sample.Lives.Count),
+            Cell.Count(g.Life.Sampling.Sample.Failures),
+            Amount(g.Life.Curve.SeenTo, g.Measure, shop),
+            Amount(g.Life.Curve.Median, g.Measure, shop),
+            Amount(Fit(g.Life)?.LifeAt(Tenth), g.Measure, shop),
+            Amount(Fit(g.Life)?.LifeBounds(Tenth).Lower, g.Measure, shop),
+            Amount(Fit(g.Life)?.LifeBounds(Tenth).Upper, g.Measure, shop),
+        ]));
+
+    private static TableView Lives(ShopContext shop)
+    {
+        var lives = shop.Composition.Assessment.Lives;
+        return TableView.Of(
+            "lives",
+            shop.Say("shop.lives.all.caption"),
+            [shop.Say("shop.part"), shop.Say("history.serial"), shop.Say("shop.lives.where"), shop.Say("shop.lives.ran"), shop.Say("shop.lives.end")],
+            lives.Ledger.Lives.Where(l => l.End != LifeEnd.Running || l.Part.Serial is not null).Select(l => (IReadOnlyList<Cell>)
+            [
+                Cell.Of(shop.Book.GearboxOf(shop.Book.Units[l.Spans[^1].Unit]).PartOf(l.Part.Part)!.Name),
+                Cell.Of(l.Part.Serial),
+                Cell.Of(string.Join(", ", l.Spans.Select(s => shop.Book.Units[s.Unit].Serial))),
+                l.Total.Measures is [var measure] ? Cell.Use(new Use(l.Total.In(measure)!.Value, measure), shop.Composition) : Cell.Empty,
+                Cell.Of(shop.Say(EndKey(l))),
+            ]));
+    }
+
+    private static Block Shown(KindLife kind, ShopContext shop) => new()
+    {
+        Heading = KindName(kind, shop),
+        Lines = [Words(kind, shop)],
+        Chart = SurvivalDrawing.Of(kind, KindName(kind, shop), shop.Composition),
+    };
+
+    private static string Words(KindLife kind, ShopContext shop)
+    {
+        if (kind.All.Estimate is not WeibullFit fit)
+        {
+            var unsaid = (LifeUnsaid)kind.All.Estimate;
+            return unsaid.Reason == LifeUnsaidReason.TooFewFailures
+                ? shop.Say("shop.lives.too_few", ("failures", unsaid.Failures), ("units", unsaid.Units), ("least", unsaid.LeastFailures))
+                : shop.Say("shop.lives.no_spread");
+        }
+
+        var bounds = fit.LifeBounds(Tenth);
+        return shop.Say(
+            "shop.lives.said",
+            ("b10", Text(fit.LifeAt(Tenth), kind.Measure, shop)),
+            ("low", bounds.Lower is { } low ? Text(low, kind.Measure, shop) : shop.Say("shop.lives.open")),
+            ("high", bounds.Upper is { } high ? Text(high, kind.Measure, shop) : shop.Say("shop.lives.open")),
+            ("shape", shop.Composition.Figures.Number(fit.Shape, 1).Text));
+    }
+
+    private static IEnumerable<string> Compared(IReadOnlyList<KindLife> kinds, ShopContext shop)
+    {
+        foreach (var kind in kinds.Where(k => k.ByDriver.Count > 1 && k.All.Sampling.Sample.Failures > 0))
+        {
+            var result = LogRank.Compare([.. kind.ByDriver.Select(d => new LifeGroup(shop.Say(DriverKey(d.Driver)), d.Life.Sampling.Sample))]);
+            yield return result is LogRankTest test
+                ? shop.Say(test.PValue <= 0.05 ? "shop.lives.differ" : "shop.lives.alike", ("kind", KindName(kind, shop)), ("chance", shop.Composition.Figures.Percent(test.PValue, 1).Text))
+                : shop.Say("shop.lives.not_compared", ("kind", KindName(kind, shop)), ("failures", kind.All.Sampling.Sample.Failures));
+        }
+    }
+
+    private static WeibullFit? Fit(GroupLife life) => life.Estimate as WeibullFit;
+
+    private static Cell Amount(double? amount, UseMeasure measure, ShopContext shop) => Cell.Use(amount is { } a ? new Use(a, measure) : null, shop.Composition);
+
+    private static string Text(double amount, UseMeasure measure, ShopContext shop) => UseWords.Of(new Use(amount, measure), shop.Composition);
+
+    private static string KindName(KindLife kind, ShopContext shop) => shop.Say(
+        kind.Measure switch { UseMeasure.Hours => "shop.lives.in_hours", UseMeasure.Kilometres => "shop.lives.in_kilometres", _ => "shop.lives.in_events" },
+        ("kind", shop.Say(KindKey(kind.Kind))));
+
+    private static string KindKey(PartKind kind) => kind switch
+    {
+        PartKind.Gear => "life.kind.gear",
+        PartKind.DogRing => "life.kind.dog_ring",
+        PartKind.Hub => "life.kind.hub",
+        PartKind.Selector => "life.kind.selector",
+        PartKind.Bearing => "life.kind.bearing",
+        PartKind.Shaft => "life.kind.shaft",
+        PartKind.DropGear => "life.kind.drop_gear",
+        PartKind.FinalDrive => "life.kind.final_drive",
+        PartKind.Case => "life.kind.case",
+        _ => "life.kind.seal",
+    };
+
+    private static string DriverKey(DriverExperience driver) => driver switch
+    {
+        DriverExperience.FirstSeason => "life.driver.first",
+        DriverExperience.SomeSeasons => "life.driver.some",
+        _ => "life.driver.many",
+    };
+
+    private static string EndKey(PartLife life) => life.End switch
+    {
+        LifeEnd.Running => "history.ended.running",
+        LifeEnd.OnTheShelf => "history.ended.out",
+        _ => life.Reason switch
+        {
+            RenewalReason.Condition => "history.ended.condition",
+            RenewalReason.Precaution => "history.ended.precaution",
+            _ => "history.ended.renewed",
+        },
+    };
+}

@@ -1,0 +1,81 @@
+using Layshaft.Book.Records;
+using Layshaft.Site.Assessment.Lives;
+using Layshaft.Site.Pages.Shared;
+using Layshaft.Site.Pages.Tables;
+
+namespace Layshaft.Site.Pages.ShopPages;
+
+/// <summary>What the shop's own pages are composed from. They are never for upload: notes and costs stand here and nowhere else.</summary>
+/// <param name="Composition">What pages are composed from.</param>
+/// <param name="AsOf">The newest day of the book: days are counted to it.</param>
+public sealed record ShopContext(Composition Composition, DateOnly AsOf)
+{
+    /// <summary>The bench.</summary>
+    public const string Bench = Addresses.ShopIndex;
+
+    /// <summary>What is due.</summary>
+    public const string Service = Addresses.Shop + "/service.html";
+
+    /// <summary>Part life.</summary>
+    public const string Lives = Addresses.Shop + "/lives.html";
+
+    /// <summary>Parts to order, shims, instruments.</summary>
+    public const string Stores = Addresses.Shop + "/stores.html";
+
+    /// <summary>The seasons.</summary>
+    public const string Seasons = Addresses.Shop + "/seasons.html";
+
+    private static readonly (string Page, string Key)[] Links =
+        [(Bench, "shop.bench"), (Service, "shop.service"), (Lives, "shop.lives"), (Stores, "shop.stores"), (Seasons, "shop.seasons")];
+
+    /// <summary>The book.</summary>
+    public ShopBook Book => Composition.Book;
+
+    /// <summary>The jobs that are not finished, the longest in first.</summary>
+    public IEnumerable<Job> OpenJobs => Book.Jobs.Where(j => j.Finished is null && j.Stage != JobStage.Declined);
+
+    /// <summary>The context of a book.</summary>
+    public static ShopContext Of(Composition composition)
+    {
+        ArgumentNullException.ThrowIfNull(composition);
+        return new ShopContext(composition, BookDay.Newest(composition.Book) ?? DateOnly.MinValue);
+    }
+
+    /// <summary>A sentence of the texts.</summary>
+    public string Say(string key, params (string Name, object Value)[] values) => Composition.Say(key, values);
+
+    /// <summary>The view of a unit's owner of today.</summary>
+    public OwnerView CurrentView(Unit unit) => OwnerView.Of(Book, unit)[^1];
+
+    /// <summary>A unit's serial, with the way to its history as its owner of today sees it.</summary>
+    public Cell UnitCell(Unit unit, string page)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        return Cell.To(unit.Serial, Addresses.Link(page, Composition.Addresses.History(CurrentView(unit))));
+    }
+
+    /// <summary>A job's number, with the way to its page as the customer sees it.</summary>
+    public Cell JobCell(Job job, string page)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        var unit = Book.Units[job.Unit];
+        var view = OwnerView.Of(Book, unit).First(v => v.IsOwn(job));
+        return JobPages.Exists(view, job) ? Cell.To(job.Number, Addresses.Link(page, Composition.Addresses.Report(view, job))) : Cell.Of(job.Number);
+    }
+
+    /// <summary>Makes a page.</summary>
+    public SheetPage Page(string page, string headingKey, IReadOnlyList<TableView> tables, params IEnumerable<SectionView?> sections) => new(
+        PageFrame.Head(
+            Composition,
+            page,
+            Say("shop.title", ("page", Say(headingKey)), ("shop", Composition.Shop.Name)),
+            null,
+            [],
+            [.. Links.Where(l => l.Page != page).Select(l => new LinkView(Addresses.Link(page, l.Page), Say(l.Key)))]),
+        Say(headingKey),
+        null,
+        null,
+        [new SectionView("as-of", Say("shop.as_of.heading"), "sections/lines.html", new LinesView([Say("shop.as_of", ("date", Composition.Figures.Date(AsOf)))])), .. sections.OfType<SectionView>(), DataFiles.Section(page, tables, Composition)],
+        tables,
+        PageFrame.Foot(Composition));
+}

@@ -1,0 +1,40 @@
+using Layshaft.Engineering.Life;
+using Layshaft.Site.Assessment.Lives;
+using Layshaft.Site.Charts;
+using Layshaft.Site.Charts.Life;
+using Layshaft.Site.Html;
+using Layshaft.Site.Pages.Shared;
+
+namespace Layshaft.Site.Pages.ShopPages;
+
+/// <summary>Draws the share of a kind of part still good over use.</summary>
+internal static class SurvivalDrawing
+{
+    private const int CurvePoints = 40;
+
+    public static RawHtml Of(KindLife kind, string name, Composition composition)
+    {
+        var (sample, curve) = (kind.All.Sampling.Sample, kind.All.Curve);
+        var fit = kind.All.Estimate as WeibullFit;
+        var id = $"life-{kind.Kind}-{kind.Measure}".ToLowerInvariant();
+        var frame = new ChartFrame(id, name, composition.Say("shop.lives.description", ("count", sample.Lives.Count), ("failures", sample.Failures)));
+        var input = new SurvivalInput(
+            frame,
+            [.. curve.Steps.Select(s => new SurvivalStep(s.At, s.Survival, s.Limits.Lower, s.Limits.Upper))],
+            [.. sample.Lives.Where(l => !l.Failed).Select(l => l.Amount)],
+            curve.SeenTo,
+            fit is null ? null : new NamedPoints([.. Enumerable.Range(0, CurvePoints + 1).Select(i => curve.SeenTo * i / CurvePoints).Select(u => new ChartPoint(u, fit.SurvivalAt(u)))], composition.Say("shop.lives.fit")),
+            fit is null ? null : B10(fit, composition),
+            new Axis(composition.Say("history.axis.use", ("unit", UseWords.UnitOf(kind.Measure))), v => composition.Figures.Number(v, v == Math.Floor(v) ? 0 : 1).Text),
+            new Axis(composition.Say("shop.lives.surviving"), v => composition.Figures.Percent(v).Text),
+            composition.Say("shop.lives.steps"),
+            composition.Say("shop.lives.still_good"));
+        return ChartPair.Of(input, (i, size) => SurvivalChart.Draw(i with { Frame = frame with { IdPrefix = $"{id}-{size.ToString().ToLowerInvariant()}" } }, size));
+    }
+
+    private static BoundedMark B10(WeibullFit fit, Composition composition)
+    {
+        var bounds = fit.LifeBounds(0.1);
+        return new BoundedMark(fit.LifeAt(0.1), bounds.Lower, bounds.Upper, composition.Say("shop.lives.b10_mark", ("use", UseWords.Of(new Use(fit.LifeAt(0.1), fit.Measure), composition))));
+    }
+}

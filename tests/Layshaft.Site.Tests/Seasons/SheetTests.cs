@@ -1,0 +1,119 @@
+using System.Globalization;
+using System.Text.Json;
+using Layshaft.Site.Assessment.Lives;
+using Layshaft.Site.Pages.History;
+using Layshaft.Site.Pages;
+using Layshaft.Site.Pages.ShopPages;
+using Layshaft.Site.Pages.Tables;
+
+namespace Layshaft.Site.Tests.Seasons;
+
+/// <summary>Histories, the shop's pages, and the files beside them.</summary>
+public sealed class SheetTests
+{
+    [Fact]
+    public void The_same_book_gives_the_same_bytes_in_any_culture()
+    {
+        var before = CultureInfo.CurrentCulture;
+        var plain = SmallBook.Publish();
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
+            Assert.Equal(plain, SmallBook.Publish());
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+
+    [Fact]
+    public void Every_page_makes_exactly_the_tables_that_it_lists()
+    {
+        var composition = SmallBook.Compose(SmallBook.Review());
+        foreach (var page in ShopPageList.All)
+        {
+            Assert.Equal(page.Tables, page.Compose(composition).Tables.Select(t => t.Id));
+        }
+
+        var view = OwnerView.Of(composition.Book, composition.Book.Units["a"])[1];
+        Assert.Equal(HistoryComposer.Tables, HistoryComposer.Compose(composition, view).Tables.Select(t => t.Id));
+    }
+
+    [Fact]
+    public void A_history_tells_jobs_trends_and_the_growing_pack()
+    {
+        var page = SmallBook.Publish()["customers/key-a-1/index.html"];
+        Assert.Contains("href=\"0001/index.html\"", page, StringComparison.Ordinal);
+        Assert.Contains("the pack has grown by 0.10\u202Fmm", page, StringComparison.Ordinal);
+        Assert.Contains("Look again within", page, StringComparison.Ordinal);
+        Assert.Contains("Measured once", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_bench_counts_days_from_the_newest_day_in_the_book()
+    {
+        var composition = SmallBook.Compose(SmallBook.Review());
+        var bench = BenchPage.Compose(composition).Tables[0];
+        Assert.Equal(["0004", "B-2", "Second Owner", "Estimate sent", "the customer's answer", "2025-12-01", "2", null], bench.Rows.Single().Cells.Select(c => c.Data));
+        var unanswered = BenchPage.Compose(composition).Tables[1];
+        Assert.Equal(["0004", "Second Owner", null, "2025-12-03", "2025-12-31", "28", "200.00"], unanswered.Rows.Single().Cells.Select(c => c.Data));
+    }
+
+    [Fact]
+    public void An_order_is_what_open_jobs_need_beyond_the_stock()
+    {
+        var order = StoresPage.Compose(SmallBook.Compose(SmallBook.Review())).Tables[0];
+        Assert.Equal(["Dog ring 1 and 2", "Tester Four", "0", "2", "0", "2", "77.31", "0004"], order.Rows.Single().Cells.Select(c => c.Data));
+    }
+
+    [Fact]
+    public void The_json_beside_a_page_gives_each_number_with_its_unit()
+    {
+        using var json = JsonDocument.Parse(SmallBook.Publish()["customers/key-a-1/index.json"]);
+        var readings = json.RootElement.GetProperty("tables").EnumerateArray().Single(t => t.GetProperty("id").GetString() == "readings");
+        var first = readings.GetProperty("rows")[0];
+        Assert.Equal("h", first[4].GetProperty("unit").GetString());
+        Assert.Equal(20, first[4].GetProperty("value").GetDouble());
+        Assert.Equal("mm", first[5].GetProperty("unit").GetString());
+        Assert.Equal(0.35, first[5].GetProperty("value").GetDouble());
+    }
+
+    [Fact]
+    public void A_csv_file_keeps_numbers_bare_and_words_harmless()
+    {
+        var composition = SmallBook.Compose(SmallBook.Review());
+        var table = TableView.Of(
+            "t",
+            "caption",
+            ["What", "How much"],
+            [
+                [Cell.Of("=1+1"), Cell.Of(composition.Figures.Length(UnitsNet.Length.FromMillimeters(-0.5), 2), -0.5)],
+                [Cell.Of("a, \"b\""), Cell.Empty],
+            ]);
+        var text = System.Text.Encoding.UTF8.GetString(CsvText.Of(table, head => head + " unit"));
+        Assert.Equal("\uFEFFWhat,How much,How much unit\r\n'=1+1,-0.5,mm\r\n\"a, \"\"b\"\"\",,\r\n", text);
+    }
+
+    [Fact]
+    public void Advice_is_printed_where_its_rule_holds_and_nowhere_else()
+    {
+        var site = SmallBook.Publish();
+        Assert.Contains("ADVICE-NONE", site["customers/key-a-1/0003/index.html"].Replace("\n", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.DoesNotContain("ADVICE", site["customers/key-a-1/0002/index.html"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Rings_worn_from_the_low_gears_upwards_call_for_the_advice_on_low_gears()
+    {
+        var assessment = SmallBook.Assess(("jobs/2025/0003/job.yaml", SmallBook.Job("a", "2025-11-01", "60 h", "complaint: x\n" + SmallBook.Rings(1.05, 0.95, 0.6, 0.4))));
+        Assert.Equal([Book.Records.WearPattern.LowGearsWorst], DrivingAssessment.Of(assessment.Jobs["0003"]).Rules);
+    }
+
+    [Fact]
+    public void The_side_that_the_technician_found_decides_where_too_few_gears_were_measured_on_both()
+    {
+        var text = SmallBook.Job("a", "2025-11-01", "60 h", "complaint: x\nfindings:\n  - { part: ring-34, side: coast, grade: renew }\n  - { part: ring-12, grade: reuse }\n");
+        Assert.Equal([Book.Records.WearPattern.CoastSide], DrivingAssessment.Of(SmallBook.Assess(("jobs/2025/0003/job.yaml", text)).Jobs["0003"]).Rules);
+    }
+}
