@@ -21,7 +21,7 @@ internal static class SmallBook
         technicians:
           - { id: amy, name: Amy }
         instruments:
-          - { id: scope, name: Microscope, resolution: 0.01 mm, error_limit: 0.01 mm, repeatability: 0.01 mm, calibrated: 2024-01-10 }
+          - { id: scope, name: Microscope, resolution: 0.01 mm, error_limit: 0.01 mm, repeatability: 0.01 mm, calibrated: 2022-12-01, calibrate_every: 10 years }
         advice:
           - { when: low gears worst, words: "ADVICE-LOW move it quickly." }
           - { when: nothing worn, words: "ADVICE-NONE carry on." }
@@ -114,7 +114,7 @@ internal static class SmallBook
             ["gearboxes/four.yaml"] = Gearbox,
             ["customers/first.yaml"] = "name: PLANTED-FIRST-NAME\ntelephone: PLANTED-FIRST-PHONE\ninternal_notes: PLANTED-CUSTOMER-NOTE\n",
             ["customers/second.yaml"] = "name: Second Owner\n",
-            ["venues/hill.yaml"] = "name: PLANTED-VENUE\nlength: 1000 m\nstraights:\n  - { name: Up, length: 500 m, corner: finish }\n",
+            ["venues/hill.yaml"] = "name: PLANTED-VENUE\nkind: hill climb\nlength: 1000 m\nstraights:\n  - { name: Up, length: 500 m, corner: finish }\n",
             ["units/a.yaml"] = UnitA,
             ["units/b.yaml"] = UnitB,
             ["jobs/2023/0001/job.yaml"] = Job("a", "2023-11-01", "20 h", "complaint: PLANTED-COMPLAINT\ndriver: first season\nverdict: As good as new.\nfinished: 2023-11-10\ninternal_notes: internal.md\nlast_event: { venue: hill, on: 2023-10-01, name: PLANTED-EVENT, final_drive: 34/9 }\nestimate: { sent: 2023-11-02, lines: [{ work: PLANTED-WORK, price: 4321.99 }] }\ngo_ahead: { answer: yes, on: 2023-11-03, note: PLANTED-ANSWER }\nsettings:\n  - { setting: float, pack: [1.00 mm, 0.20 mm], built: [0.07 mm], instrument: scope }\n" + Rings(0.50, 0.55, 0.42, 0.40)),
@@ -166,7 +166,7 @@ internal static class SmallBook
         Assert.True(review.Assessment is not null, string.Join("\n", review.Problems));
         var composition = Compose(review);
         var folders = TemplateFolders.BesideProgram();
-        var builder = new SiteBuilder(composition, new TemplateEngine(TemplateSet.Load(folders), composition.Texts), review.Files, folders);
+        var builder = new SiteBuilder(composition, new TemplateEngine(TemplateSet.Load(folders), composition.Texts), review.Files, folders, "test");
         var made = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var file in builder.Files())
         {

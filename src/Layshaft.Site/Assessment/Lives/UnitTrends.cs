@@ -62,7 +62,7 @@ public static class UnitTrends
         var choices = new WearTrendChoices { UseNow = now, ReadingUncertainty = Math.Max(0, uncertainty) };
         var free = WearTrend.Of(points, limit, choices);
         return free is WearTrendUnsaid { Reason: WearTrendUnsaidReason.TwoReadings } && life.TotalIsWhole
-            ? WearTrend.Of(points, limit, choices with { ThroughNewValue = true }) is WearTrendLine held && held.UseAtLimitBounds.Lower is not null ? held : free
+            ? WearTrend.Of(points, limit, choices with { ThroughNewValue = true }) is WearTrendLine held && held.LookAgainWithin > 0 ? held : free
             : free;
     }
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Layshaft.Book.Records;
 using Layshaft.Engineering.Measurement;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Charts;
@@ -78,7 +77,7 @@ internal static class JobsSection
     {
         var composition = history.Composition;
         var what = job.Job.Finished is null ? composition.Say("history.mark.open")
-            : composition.Say("history.mark.renewed", ("count", RenewedBesideSeals(job)));
+            : composition.Say("history.mark.renewed", ("count", job.Job.Renewed.Count));
         var words = composition.Say("history.mark", ("date", composition.Figures.Date(job.Job.Received)), ("use", UseWords.Of(job.Job.Use, composition)), ("what", what));
         return new JobMark(
             job.Job.Received.DayNumber,
@@ -87,8 +86,6 @@ internal static class JobsSection
             composition.Say("history.mark.link", ("number", job.Job.Number), ("words", words)),
             Worst(job) is { } grade ? GradeViews.Mark(grade, composition) : null);
     }
-
-    private static int RenewedBesideSeals(JobAssessment job) => job.Job.Renewed.Count(r => job.Gearbox.PartOf(r.Part)!.Kind != PartKind.Seal);
 
     private static Grade? Worst(JobAssessment job) => job.Findings.Select(f => (Grade?)f.Grade).Max();
 }

@@ -15,6 +15,9 @@ internal static class TrendDrawing
     // The axis ends here at the latest, in times of what was run: a line says little so far from its readings.
     private const double FarthestLook = 2.5;
 
+    public static string Heading(TrendAssessment trend, Composition composition) =>
+        composition.Say("history.trend.heading", ("part", trend.Part.Name), ("measure", trend.Measure.Name));
+
     public static RawHtml Of(TrendAssessment trend, Composition composition)
     {
         var (line, unit) = (trend.Line!, ShownUnit.For(trend.Measure.New, composition));
@@ -28,7 +31,7 @@ internal static class TrendDrawing
         var id = string.Concat($"trend-{trend.Part.Id}-{trend.Measure.Id}".Select(c => char.IsAsciiLetterOrDigit(c) || c == '-' ? c : '-'));
         var frame = new ChartFrame(
             id,
-            composition.Say("history.trend.heading", ("part", trend.Part.Name), ("measure", trend.Measure.Name)),
+            Heading(trend, composition),
             composition.Say("history.trend.description", ("count", trend.Readings.Count)));
         var input = new TrendInput(
             frame,

@@ -8,6 +8,9 @@ namespace Layshaft.Site.Pages.History;
 /// <summary>How the parts in a unit wear: each trend that can be said, and where nothing can be said, why.</summary>
 internal sealed class TrendSection(HistoryContext history)
 {
+    // The most pressing ones are drawn in the open; a dozen drawings in a row would hide what matters.
+    private const int ShownOpen = 3;
+
     private readonly Composition composition = history.Composition;
     private readonly IReadOnlyList<TrendAssessment> trends =
     [
@@ -28,7 +31,7 @@ internal sealed class TrendSection(HistoryContext history)
             composition.Say("history.trends"),
             [
                 .. said.Length > 0 ? [Block.Say(composition.Say("history.trends.how")), new Block { Table = table }] : Array.Empty<Block>(),
-                .. said.Select(Shown),
+                .. said.Select((t, i) => Shown(t, folded: i >= ShownOpen)),
                 .. Unsaid(),
             ]);
     }
@@ -71,9 +74,10 @@ internal sealed class TrendSection(HistoryContext history)
             Cell.Use(t.UseNow with { Amount = Math.Floor(t.Line!.Remaining) }, composition),
         ]));
 
-    private Block Shown(TrendAssessment trend) => new()
+    private Block Shown(TrendAssessment trend, bool folded) => new()
     {
-        Heading = composition.Say("history.trend.heading", ("part", trend.Part.Name), ("measure", trend.Measure.Name)),
+        Heading = folded ? null : TrendDrawing.Heading(trend, composition),
+        Fold = folded ? TrendDrawing.Heading(trend, composition) : null,
         Lines = [.. Words(trend)],
         Chart = TrendDrawing.Of(trend, composition),
     };
@@ -97,16 +101,17 @@ internal sealed class TrendSection(HistoryContext history)
         }
     }
 
-    // One sentence for each reason, with the parts that it holds for.
+    // One sentence for each reason, over the parts that it holds for.
     private IEnumerable<Block> Unsaid()
     {
         var groups = trends.Where(t => t.Line is null).GroupBy(Reason).OrderBy(g => g.Key, StringComparer.Ordinal).ToArray();
-        if (groups.Length > 0)
+        foreach (var (group, index) in groups.Select((g, i) => (g, i)))
         {
             yield return new Block
             {
-                Heading = composition.Say("history.unsaid"),
-                Lines = [.. groups.Select(g => composition.Say(g.Key, ("parts", string.Join("; ", g.GroupBy(t => t.Part.Name).Select(p => composition.Say("history.unsaid.part", ("part", p.Key), ("measures", string.Join(", ", p.Select(t => t.Measure.Name)))))))))],
+                Heading = index == 0 ? composition.Say("history.unsaid") : null,
+                Lines = [composition.Say(group.Key)],
+                Items = [.. group.GroupBy(t => t.Part.Name).Select(p => composition.Say("history.unsaid.part", ("part", p.Key), ("measures", string.Join(", ", p.Select(t => t.Measure.Name)))))],
             };
         }
     }

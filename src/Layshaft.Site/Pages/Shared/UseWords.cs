@@ -8,9 +8,9 @@ namespace Layshaft.Site.Pages.Shared;
 /// <summary>Writes amounts of use.</summary>
 public static class UseWords
 {
-    /// <summary>An amount of use that was worked out, to a tenth.</summary>
+    /// <summary>An amount of use that was worked out: hours to a tenth, kilometres and events whole.</summary>
     public static string Of(Engineering.Life.Use use, Composition composition) =>
-        Of(new Use(decimal.Round((decimal)use.Amount, 1), use.Measure.Unit()), composition);
+        Of(new Use(decimal.Round((decimal)use.Amount, use.Measure == UseMeasure.Hours ? 1 : 0), use.Measure.Unit()), composition);
 
     /// <summary>The symbol of the unit, for data.</summary>
     public static string UnitOf(UseMeasure measure) => measure switch
@@ -30,7 +30,7 @@ public static class UseWords
         {
             UseUnit.Hours => composition.Say("use.hours", ("amount", number)),
             UseUnit.Kilometres => composition.Say("use.kilometres", ("amount", number)),
-            _ => composition.Say("use.events", ("amount", number)),
+            _ => composition.Say(use.Amount == 1 ? "use.event" : "use.events", ("amount", number)),
         };
     }
 }

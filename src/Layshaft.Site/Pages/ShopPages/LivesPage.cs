@@ -97,9 +97,9 @@ public static class LivesPage
         var bounds = fit.LifeBounds(Tenth);
         return shop.Say(
             "shop.lives.said",
-            ("b10", Text(fit.LifeAt(Tenth), kind.Measure, shop)),
-            ("low", bounds.Lower is { } low ? Text(low, kind.Measure, shop) : shop.Say("shop.lives.open")),
-            ("high", bounds.Upper is { } high ? Text(high, kind.Measure, shop) : shop.Say("shop.lives.open")),
+            ("b10", Text(Math.Round(fit.LifeAt(Tenth)), kind.Measure, shop)),
+            ("low", bounds.Lower is { } low ? Text(Math.Floor(low), kind.Measure, shop) : shop.Say("shop.lives.open")),
+            ("high", bounds.Upper is { } high ? Text(Math.Ceiling(high), kind.Measure, shop) : shop.Say("shop.lives.open")),
             ("shape", shop.Composition.Figures.Number(fit.Shape, 1).Text));
     }
 

@@ -74,8 +74,8 @@ public sealed record ShopContext(Composition Composition, DateOnly AsOf)
             [.. Links.Where(l => l.Page != page).Select(l => new LinkView(Addresses.Link(page, l.Page), Say(l.Key)))]),
         Say(headingKey),
         null,
-        null,
-        [new SectionView("as-of", Say("shop.as_of.heading"), "sections/lines.html", new LinesView([Say("shop.as_of", ("date", Composition.Figures.Date(AsOf)))])), .. sections.OfType<SectionView>(), DataFiles.Section(page, tables, Composition)],
+        Say("shop.as_of", ("date", Composition.Figures.Date(AsOf))),
+        [.. sections.OfType<SectionView>(), DataFiles.Section(page, tables, Composition)],
         tables,
-        PageFrame.Foot(Composition));
+        PageFrame.Foot(Composition) with { Closing = null });
 }

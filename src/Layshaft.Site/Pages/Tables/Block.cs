@@ -3,7 +3,7 @@ using Layshaft.Site.Pages.Shared;
 
 namespace Layshaft.Site.Pages.Tables;
 
-/// <summary>A piece of a section; whatever is not set is not shown. In this order: heading, lines, chart, table, links.</summary>
+/// <summary>A piece of a section; whatever is not set is not shown. In this order: heading, lines, list, drawing, table, links.</summary>
 public sealed record Block
 {
     /// <summary>A heading of its own.</summary>
@@ -11,6 +11,9 @@ public sealed record Block
 
     /// <summary>Paragraphs.</summary>
     public IReadOnlyList<string> Lines { get; init; } = [];
+
+    /// <summary>A list, an item a line.</summary>
+    public IReadOnlyList<string> Items { get; init; } = [];
 
     /// <summary>A drawing.</summary>
     public RawHtml? Chart { get; init; }

@@ -13,10 +13,16 @@ namespace Layshaft.Site.Pages.Tables;
 /// <param name="Link">Where it leads; null for nowhere.</param>
 /// <param name="Grade">The grade that it shows; null for none.</param>
 /// <param name="Strong">Whether it is to be noticed.</param>
-public sealed record Cell(string Text, string? Data, bool IsNumber = false, string? Unit = null, string? Link = null, GradeView? Grade = null, bool Strong = false)
+/// <param name="Whole">Whether its words stay on one line.</param>
+public sealed record Cell(string Text, string? Data, bool IsNumber = false, string? Unit = null, string? Link = null, GradeView? Grade = null, bool Strong = false, bool Whole = false)
 {
+    private const int Long = 48;
+
     /// <summary>The number for a program; null for words or nothing.</summary>
     public decimal? Number => IsNumber && Data is { } data ? decimal.Parse(data, NumberStyles.Float, CultureInfo.InvariantCulture) : null;
+
+    /// <summary>Whether it holds a sentence, which needs room.</summary>
+    public bool IsLong => !IsNumber && !Whole && Text.Length > Long;
 
     /// <summary>An empty cell.</summary>
     public static Cell Empty { get; } = new(string.Empty, null);
@@ -25,13 +31,13 @@ public sealed record Cell(string Text, string? Data, bool IsNumber = false, stri
     public static Cell Of(string? text) => text is null ? Empty : new Cell(text, text);
 
     /// <summary>Words that lead somewhere.</summary>
-    public static Cell To(string text, string link) => new(text, text, Link: link);
+    public static Cell To(string text, string link) => new(text, text, Link: link, Whole: true);
 
     /// <summary>A day.</summary>
     public static Cell Day(DateOnly? day, Composition composition)
     {
         ArgumentNullException.ThrowIfNull(composition);
-        return day is { } d ? new Cell(composition.Figures.Date(d), FigureWriter.IsoDate(d)) : Empty;
+        return day is { } d ? new Cell(composition.Figures.Date(d), FigureWriter.IsoDate(d), Whole: true) : Empty;
     }
 
     /// <summary>A count.</summary>

@@ -7,6 +7,12 @@ namespace Layshaft.Site.Pages.Tables;
 /// <param name="Rows">The rows, each with as many cells as there are columns.</param>
 public sealed record TableView(string Id, string Caption, IReadOnlyList<Column> Columns, IReadOnlyList<Row> Rows)
 {
+    // From so many columns on a phone's width would squeeze words into one syllable a line.
+    private const int Many = 5;
+
+    /// <summary>Whether it is too wide for a phone, where it keeps its width and is moved sideways.</summary>
+    public bool IsWide => Columns.Count >= Many;
+
     /// <summary>Makes a table; a column is set to the right when all its filled cells are numbers.</summary>
     public static TableView Of(string id, string caption, IReadOnlyList<string> heads, IEnumerable<IReadOnlyList<Cell>> rows)
     {
