@@ -35,6 +35,12 @@ public sealed record MeasuredValue(double Value, UncertaintyBudget Budget, doubl
     /// <summary>Expanded uncertainty at <see cref="Confidence"/>.</summary>
     public double ExpandedUncertainty => Budget.ExpandedUncertainty(Confidence);
 
+    /// <summary>Lower end of the uncertainty interval.</summary>
+    public double Lower => Value - ExpandedUncertainty;
+
+    /// <summary>Upper end of the uncertainty interval.</summary>
+    public double Upper => Value + ExpandedUncertainty;
+
     /// <summary>
     /// Works out a result from readings and instrument. A stated repeatability s₀ gives the type A part s₀/√n for any number
     /// of readings (JCGM 100:2008, 4.2.4), unless the readings scatter significantly more (χ² at 5 %); without one the

@@ -23,4 +23,7 @@ public enum SettingKind
 
     /// <summary>Thickness of a shim pack.</summary>
     ShimPack,
+
+    /// <summary>Depth, height or place of a part.</summary>
+    Position,
 }
