@@ -42,6 +42,11 @@ internal static class FindingChecks
         }
 
         var measure = part.MeasureOf(measurement.Measure)!;
+        if (check.Draft.Shop?.Instruments.FirstOrDefault(i => i.Id == measurement.Instrument) is { } instrument)
+        {
+            check.Like(instrument.Resolution, measure.New, measurement.Origin.At("instrument"), "the new size");
+        }
+
         foreach (var reading in measurement.Readings)
         {
             var place = measurement.Origin.At("readings");

@@ -1,15 +1,11 @@
-using System.Globalization;
-using Layshaft.Book.Places;
 using Layshaft.Book.Records;
 using Layshaft.Book.Values;
+using UnitsNet;
 
 namespace Layshaft.Book.Checks;
 
 internal static class GearboxChecks
 {
-    // Two teeth more or fewer than the standard sum can be had by profile shift; more can't (common practice, no source).
-    private const double MostTeethOff = 2.0;
-
     public static void Run(Checker check, Gearbox box)
     {
         check.Unique(box.RatioSets, r => r.Id, "ratio sets");
@@ -25,10 +21,7 @@ internal static class GearboxChecks
 
         if (box.DropGears is { } drop)
         {
-            foreach (var pair in drop.Pairs)
-            {
-                Meshes(check, drop.Cut, pair, drop.Origin.At("pairs"));
-            }
+            MeshChecks.Pairs(check, drop.Cut, drop.Pairs, drop.Origin.At("pairs"));
         }
 
         foreach (var part in box.Parts)
@@ -36,8 +29,14 @@ internal static class GearboxChecks
             PartOf(check, box, part);
         }
 
+        MeshChecks.Spans(check, box);
         foreach (var setting in box.Settings)
         {
+            if ((setting.Target.Low ?? setting.Target.High) is Temperature)
+            {
+                check.Problems.Add("wrong-quantity", setting.Origin.At("target"), "A temperature is no setting.", "Write it under 'condition' of the setting that it belongs to.");
+            }
+
             check.Names(setting.Shims, box.Shims.Select(s => s.Id), setting.Origin.At("shims"), "stock of shims", box.Name);
         }
     }
@@ -58,25 +57,7 @@ internal static class GearboxChecks
 
         if (box.MainGears is { } cut)
         {
-            foreach (var pair in set.Gears)
-            {
-                Meshes(check, cut, pair, set.Origin.At("gears"));
-            }
-        }
-    }
-
-    private static void Meshes(Checker check, GearPair cut, Teeth pair, Place place)
-    {
-        var standardSum = 2 * cut.CentreDistance.Meters / cut.Module.Meters;
-        if (Math.Abs(pair.Driver + pair.Driven - standardSum) > MostTeethOff)
-        {
-            check.Problems.Add(
-                "does-not-mesh",
-                place,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{pair} does not mesh at this centre distance: {pair.Driver + pair.Driven} teeth, where about {standardSum:0.#} fit."),
-                "Check the tooth counts, the module and the centre distance.");
+            MeshChecks.Pairs(check, cut, set.Gears, set.Origin.At("gears"));
         }
     }
 
@@ -104,6 +85,12 @@ internal static class GearboxChecks
     {
         if (!check.Like(measure.Limit, measure.New, measure.Origin.At("limit"), "the new size"))
         {
+            return;
+        }
+
+        if (measure.New is Temperature)
+        {
+            check.Problems.Add("wrong-quantity", measure.Origin.At("new"), "Wear is not measured as a temperature.", "Write a length, an angle, a force or a torque.");
             return;
         }
 

@@ -39,6 +39,11 @@ internal static class JobSettingChecks
 
         var asked = box.SettingOf(setting.Setting)!;
         var model = (asked.Target.Low ?? asked.Target.High)!;
+        if (check.Draft.Shop?.Instruments.FirstOrDefault(i => i.Id == setting.Instrument) is { } instrument)
+        {
+            check.Like(instrument.Resolution, model, setting.Origin.At("instrument"), "the target");
+        }
+
         foreach (var (key, values) in new[] { ("found", setting.Found), ("trial", setting.Trial), ("built", setting.Built) })
         {
             foreach (var value in values)
@@ -47,6 +52,7 @@ internal static class JobSettingChecks
             }
         }
 
+        PackChecks.Run(check, box, asked, setting);
         foreach (var (key, pack) in new[] { ("found_pack", setting.FoundPack), ("trial_pack", setting.TrialPack), ("pack", setting.Pack) })
         {
             if (pack.Count > 0 && asked.Shims is null)

@@ -27,6 +27,9 @@ public sealed record Instrument(
     /// <summary>The last day on which the calibration holds.</summary>
     public DateOnly Due => Interval.After(Calibrated);
 
+    /// <summary>What is known of it, for the uncertainty of what it measures.</summary>
+    public Engineering.Measurement.Instrument Figures => new() { ErrorLimit = ErrorLimit, Resolution = Resolution, Repeatability = Repeatability };
+
     /// <summary>How it is written.</summary>
     public static RecordShape<Instrument> Shape { get; } = new("an instrument", "Something to measure with.", f => new Instrument(
         f.Origin,

@@ -43,20 +43,11 @@ public static class FindingAssessor
     {
         var measure = part.MeasureOf(measurement.Measure)!;
         var instrument = shop.Instruments.FirstOrDefault(i => i.Id == measurement.Instrument);
-        var measured = MeasuredQuantity.From(measurement.Readings, Figures(instrument));
+        var measured = MeasuredQuantity.From(measurement.Readings, instrument?.Figures ?? Engineering.Measurement.Instrument.Unknown);
         var wear = PartWear.Of(measured, measure.New, measure.New, measure.Limit);
         var overdue = instrument is not null && (job.Stripped ?? job.Received) > instrument.Due;
         return new MeasureAssessment(measure, measurement, instrument, overdue, wear, policy.Grade(wear));
     }
-
-    private static Engineering.Measurement.Instrument Figures(Book.Records.Instrument? instrument) => instrument is null
-        ? Engineering.Measurement.Instrument.Unknown
-        : new Engineering.Measurement.Instrument
-        {
-            ErrorLimit = instrument.ErrorLimit,
-            Resolution = instrument.Resolution,
-            Repeatability = instrument.Repeatability,
-        };
 
     private static string WordOf(Grade grade) => grade switch
     {
