@@ -5,6 +5,7 @@ using Layshaft.Site.Look;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.Estimates;
 using Layshaft.Site.Pages.History;
+using Layshaft.Site.Pages.Reference;
 using Layshaft.Site.Pages.Report;
 using Layshaft.Site.Pages.ShopPages;
 using Layshaft.Site.Publishing;
@@ -42,6 +43,7 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
             yield return file;
         }
 
+        yield return Page(Addresses.Terms, TermsPage.Template, () => TermsPage.Compose(composition));
         foreach (var unit in composition.Book.Units.Values)
         {
             foreach (var view in OwnerView.Of(composition.Book, unit))

@@ -21,6 +21,9 @@ public sealed record Addresses(Func<OwnerView, string> KeyOf)
     /// <summary>The shop's first page.</summary>
     public const string ShopIndex = Shop + "/index.html";
 
+    /// <summary>The words for damage, for anyone.</summary>
+    public const string Terms = Reference + "/terms.html";
+
     /// <summary>An owner's folder.</summary>
     public string Folder(OwnerView view) => $"{Customers}/{KeyOf(view)}";
 

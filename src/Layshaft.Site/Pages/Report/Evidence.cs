@@ -1,3 +1,4 @@
+using Layshaft.Book.Records;
 using Layshaft.Engineering.Measurement;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Pages.Shared;
@@ -7,8 +8,9 @@ namespace Layshaft.Site.Pages.Report;
 /// <summary>Says a measurement in words: measured against new and limit, how much of the allowance is used, how sure that is.</summary>
 internal static class Evidence
 {
-    public static IEnumerable<string> Lines(MeasureAssessment measure, Composition composition)
+    public static IEnumerable<string> Lines(MeasureAssessment measure, Part part, ReportContext report)
     {
+        var composition = report.Composition;
         var decimals = Measured.DecimalsOf(measure.Instrument?.Resolution, measure.Measure.New, measure.Measure.Limit);
         var written = Math.Max(Measured.DecimalsWritten(measure.Measure.New), Measured.DecimalsWritten(measure.Measure.Limit));
         yield return composition.Say(
@@ -18,6 +20,20 @@ internal static class Evidence
             ("new", Measured.Figure(measure.Measure.New, written, composition.Figures).Text),
             ("limit", Measured.Figure(measure.Measure.Limit, written, composition.Figures).Text),
             ("share", composition.Figures.Percent(measure.Wear.ShareUsed.Value).Text));
+        if (ToothLoss.Of(measure, part, report.Gearbox, report.Fitted) is { Number.Value: > 0 } loss)
+        {
+            yield return composition.Say("wear.tooth_loss", ("loss", Measured.WithUncertainty(loss, decimals, composition.Figures)));
+        }
+
+        foreach (var flag in Flags(measure, composition))
+        {
+            yield return flag;
+        }
+    }
+
+    /// <summary>What to bear in mind with a figure.</summary>
+    public static IEnumerable<string> Flags(MeasureAssessment measure, Composition composition)
+    {
         if (measure.Wear.Decision.Conformity == Conformity.TooCloseToCall)
         {
             yield return composition.Say("finding.too_close");

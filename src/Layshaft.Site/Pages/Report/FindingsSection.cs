@@ -1,5 +1,6 @@
 using Layshaft.Book.Records;
 using Layshaft.Site.Assessment;
+using Layshaft.Site.Pages.Reference;
 using Layshaft.Site.Pages.Shared;
 
 namespace Layshaft.Site.Pages.Report;
@@ -51,8 +52,8 @@ public sealed record FindingsSection(IReadOnlyList<FindingView> Findings, IReadO
             where.Length > 0 ? where : null,
             GradeViews.Of(assessed.Grade, composition),
             finding.Sentence,
-            [.. assessed.Measures.SelectMany(m => Evidence.Lines(m, composition))],
-            [.. finding.Conditions.Select(c => new ConditionView(c, Glossary.Meaning(c, composition)))],
+            [.. assessed.Measures.SelectMany(m => Evidence.Lines(m, assessed.Part, report))],
+            [.. finding.Conditions.Select(c => DamageTerms.All.FirstOrDefault(t => t.Word == c)).OfType<DamageTerm>().Select(t => TermView.Of(t, composition))],
             finding.Action is { } action ? composition.Say("finding.decision", ("action", action)) : null,
             assessed is { Overruled: true, ByPolicy: { } policy }
                 ? composition.Say("finding.overruled", ("policy", GradeViews.Of(policy, composition).Name), ("given", GradeViews.Of(assessed.Grade, composition).Name), ("reason", finding.Reason ?? string.Empty))
@@ -90,13 +91,8 @@ public sealed record FindingView(
     GradeView Grade,
     string? Sentence,
     IReadOnlyList<string> Evidence,
-    IReadOnlyList<ConditionView> Conditions,
+    IReadOnlyList<TermView> Conditions,
     string? Decision,
     string? Overruled,
     string? IfLeft,
     IReadOnlyList<PictureView> Pictures);
-
-/// <summary>A word for damage with its meaning.</summary>
-/// <param name="Word">The word.</param>
-/// <param name="Meaning">One sentence; null where the texts have none.</param>
-public sealed record ConditionView(string Word, string? Meaning);

@@ -26,4 +26,7 @@ public sealed record ReportContext(Composition Composition, OwnerView View, JobA
 
     /// <summary>The link to a file, from the report.</summary>
     public string LinkTo(string path) => Addresses.Link(Page, path);
+
+    /// <summary>The teeth in the unit as the job leaves it.</summary>
+    public FittedTeeth Fitted => FittedTeeth.After(Composition.Book, Assessment);
 }

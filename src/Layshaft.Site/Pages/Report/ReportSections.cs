@@ -11,8 +11,11 @@ internal static class ReportSections
     private static readonly Func<ReportContext, SectionView?>[] InOrder =
     [
         ComplaintSection.Compose,
+        StackSection.Compose,
         FindingsSection.Compose,
+        WearSection.Compose,
         WorkSection.Compose,
+        SettingsSection.Compose,
         MoneySection.Compose,
         DrivingSection.Compose,
         ReturnSection.Compose,
