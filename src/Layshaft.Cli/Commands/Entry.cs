@@ -18,6 +18,8 @@ public static class Entry
         var root = new RootCommand("Layshaft turns a gearbox shop's book into reports for its customers.");
         root.Subcommands.Add(CheckCommand.Create(output, errors));
         root.Subcommands.Add(PublishCommand.Create(output, errors));
+        root.Subcommands.Add(ShimCommand.Create(output, errors));
+        root.Subcommands.Add(MeasureCommand.Create(output, errors));
         var parsed = root.Parse(arguments);
         var configuration = new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false };
         if (parsed.Errors.Count > 0)

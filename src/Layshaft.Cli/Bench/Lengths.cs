@@ -1,0 +1,43 @@
+using Layshaft.Book.Shapes;
+using Layshaft.Book.Values;
+using UnitsNet;
+
+namespace Layshaft.Cli.Bench;
+
+/// <summary>Reads lengths of the command line.</summary>
+internal static class Lengths
+{
+    /// <summary>One length above 0.</summary>
+    public static Parsed<Length> One(string text, string option)
+    {
+        var parsed = UnitWords.Length.Parse(text);
+        return parsed.Wrong is { } wrong ? Parsed.Bad<Length>($"{option}: {wrong}", parsed.Remedy)
+            : parsed.Value <= Length.Zero ? Parsed.Bad<Length>($"{option}: '{text}' is not above 0.", "Write it like 0.10 mm.")
+            : parsed;
+    }
+
+    /// <summary>Some lengths, with commas between them, none beyond so many millimetres.</summary>
+    public static Parsed<IReadOnlyList<Length>> List(string? text, string option, string example, double most)
+    {
+        string[] items = [.. (text ?? string.Empty).Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)];
+        if (items.Length == 0)
+        {
+            return Parsed.Bad<IReadOnlyList<Length>>($"{option} is missing.", $"Write {option} \"{example}\".");
+        }
+
+        var lengths = items.Select(i => (Text: i, Read: UnitWords.Length.Parse(i))).ToArray();
+        var bad = Array.Find(lengths, l => l.Read.Wrong is not null);
+        return bad.Text is not null
+            ? Parsed.Bad<IReadOnlyList<Length>>($"{option}: {bad.Read.Wrong}", bad.Read.Remedy)
+            : Array.Find(lengths, l => Math.Abs(l.Read.Value.Millimeters) > most) is { Text: { } far } ? Parsed.Bad<IReadOnlyList<Length>>($"{option}: '{far}' can't be.", FormattableString.Invariant($"Lengths here stay within {most} mm."))
+            : Parsed.Good<IReadOnlyList<Length>>([.. lengths.Select(l => l.Read.Value)]);
+    }
+}
+
+/// <summary>Bands of lengths with two ends.</summary>
+internal static class Bands
+{
+    public static Parsed<Engineering.Settings.TargetBand> Of(Band<IQuantity> band, string what) => band is { Low: Length low, High: Length high }
+        ? Parsed.Good(new Engineering.Settings.TargetBand(low, high))
+        : Parsed.Bad<Engineering.Settings.TargetBand>($"{what} needs two lengths.", "Write it like 0.05 to 0.10 mm.");
+}

@@ -1,0 +1,79 @@
+using System.CommandLine;
+using Layshaft.Book.Shapes;
+using Layshaft.Cli.Bench;
+using Layshaft.Cli.Terminal;
+using Layshaft.Site.Assessment;
+
+namespace Layshaft.Cli.Commands;
+
+/// <summary><c>layshaft shim</c>: which pack to fit, from a trial in the book or from figures.</summary>
+internal static class ShimCommand
+{
+    public static Command Create(TextWriter output, TextWriter errors)
+    {
+        var book = BookArgument.Create();
+        var unit = Text("--unit", "UNIT", "A unit of the book; its newest job with a trial is taken.");
+        var setting = Text("--setting", "SETTING", "The setting's id in the gearbox file.");
+        var trialPack = Text("--trial-pack", "SHIMS", "Without a book: the trial pack, such as \"0.50 mm, 0.10 mm\".");
+        var measured = Text("--measured", "VALUES", "What was measured with it: one reading or several.");
+        var target = Text("--target", "BAND", "The band, such as \"0.05 to 0.10 mm\".");
+        var stock = Text("--stock", "SHIMS", "Shims at hand besides the trial pack, such as \"0.10 mm x 6, 0.20 mm x 4\".");
+        var moreShim = Text("--more-shim", "smaller|larger", "What more shim makes of the value; smaller where nothing is said.");
+        var tolerance = Text("--tolerance", "LENGTH", "How far one shim may be off its thickness; 0.005 mm where nothing is said.");
+        var errorLimit = Text("--error-limit", "LENGTH", "How far the gauge may be off.");
+        var json = new Option<bool>("--json") { Description = "Write the answer as data." };
+        var command = new Command("shim", "Work out a shim pack. Example: layshaft shim demo-data --unit t6-014 --setting lay-float")
+        {
+            book, unit, setting, trialPack, measured, target, stock, moreShim, tolerance, errorLimit, json,
+        };
+        command.SetAction(parsed =>
+        {
+            var figures = new ShimFigures(
+                parsed.GetValue(trialPack), parsed.GetValue(measured), parsed.GetValue(target), parsed.GetValue(stock), parsed.GetValue(moreShim), parsed.GetValue(tolerance), parsed.GetValue(errorLimit));
+            return Run(parsed.GetRequiredValue(book), parsed.GetValue(unit), parsed.GetValue(setting), figures, parsed.GetValue(json), output, errors);
+        });
+        return command;
+    }
+
+    private static int Run(DirectoryInfo folder, string? unit, string? setting, ShimFigures figures, bool json, TextWriter output, TextWriter errors)
+    {
+        if (unit is null && setting is null)
+        {
+            return Answer(figures.Read(), json, output, errors);
+        }
+
+        if (unit is null || setting is null)
+        {
+            return BenchOutput.Wrong("--unit and --setting belong together.", "Give both, or neither and the figures instead.", errors);
+        }
+
+        if (!BookArgument.Exists(folder, errors))
+        {
+            return ExitCode.WrongUse;
+        }
+
+        var review = BookReview.OfFolder(folder.FullName);
+        if (review.Assessment is not { } assessment)
+        {
+            ProblemLines.Write(review.Problems, folder, errors);
+            return ExitCode.Problems;
+        }
+
+        return Answer(ShimFromBook.Read(assessment.Book, unit, setting), json, output, errors);
+    }
+
+    private static int Answer(Parsed<ShimQuestion> question, bool json, TextWriter output, TextWriter errors)
+    {
+        if (question.Wrong is { } wrong)
+        {
+            return BenchOutput.Wrong(wrong, question.Remedy, errors);
+        }
+
+        var answer = ShimAnswer.Of(question.Value!);
+        return answer.Wrong is { } impossible
+            ? BenchOutput.Wrong(impossible, answer.Remedy, errors)
+            : BenchOutput.Answer(answer.Value!.Lines(BenchFigures.Create()), answer.Value!.Json, json, output);
+    }
+
+    private static Option<string?> Text(string name, string form, string description) => new(name) { HelpName = form, Description = description };
+}
