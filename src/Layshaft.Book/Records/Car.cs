@@ -40,7 +40,8 @@ public sealed record Car(
     double DrivelineEfficiency,
     Duration ShiftTime,
     MassMomentOfInertia? WheelInertia,
-    RotationalSpeed? PropshaftLimit) : IPlaced
+    RotationalSpeed? PropshaftLimit,
+    bool Public) : IPlaced
 {
     /// <summary>How it is written.</summary>
     public static RecordShape<Car> Shape { get; } = new("a car", "A car, as far as its gearing needs it.", f => new Car(
@@ -65,7 +66,8 @@ public sealed record Car(
         f.Required("driveline_efficiency", Scalars.Part, "Share of the engine's torque that reaches the wheels; an assumption that pages print."),
         f.Required("shift_time", Quantities.Duration, "Time without drive in an upshift."),
         f.OptionalValue("wheel_inertia", Quantities.Inertia, "All wheels with tyres and brakes together."),
-        f.OptionalValue("propshaft_limit", Quantities.Rotation, "Fastest that the propshaft may turn.")));
+        f.OptionalValue("propshaft_limit", Quantities.Rotation, "Fastest that the propshaft may turn."),
+        f.Or("public", Scalars.YesNo, false, "Whether its owner agrees to a public reference page of its speeds; nothing else of it is shown there.")));
 
     private static ChoiceShape<DrivenAxle> AxleWords => new("the driven axle", ("rear", DrivenAxle.Rear), ("front", DrivenAxle.Front), ("all", DrivenAxle.All));
 }

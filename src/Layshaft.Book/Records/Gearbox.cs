@@ -91,19 +91,35 @@ public sealed record GearPair(Origin Origin, Length Module, Angle PressureAngle,
         f.OptionalValue("face_width", Quantities.Length, "Width of the teeth.")));
 }
 
+/// <summary>Where the drop gears sit in the power flow.</summary>
+public enum DropGearPlace
+{
+    /// <summary>Behind the gears, between main shaft and output.</summary>
+    Output,
+
+    /// <summary>Before the gears, between input shaft and layshaft.</summary>
+    Input,
+}
+
 /// <summary>The quick-change gears outside the main case.</summary>
 /// <param name="Origin">Where it stands.</param>
 /// <param name="Cut">How they are cut.</param>
 /// <param name="Pairs">Pairs in stock; each can be swapped unless it says otherwise.</param>
 /// <param name="Swappable">Whether each pair may be fitted the other way round.</param>
-public sealed record DropGears(Origin Origin, GearPair Cut, IReadOnlyList<Teeth> Pairs, bool Swappable) : IPlaced
+/// <param name="Place">Where they sit in the power flow: it tells how fast the dog rings turn.</param>
+public sealed record DropGears(Origin Origin, GearPair Cut, IReadOnlyList<Teeth> Pairs, bool Swappable, DropGearPlace Place) : IPlaced
 {
     /// <summary>How it is written.</summary>
     public static RecordShape<DropGears> Shape { get; } = new("drop gears", "The quick-change gears outside the main case.", f => new DropGears(
         f.Origin,
         f.Required("cut", GearPair.Shape, "How they are cut."),
         f.Required("pairs", new ListShape<Teeth>(Scalars.Teeth, atLeast: 1), "Pairs in stock, each driven/driver."),
-        f.Or("swappable", Scalars.YesNo, true, "Whether each pair may be fitted the other way round.")));
+        f.Or("swappable", Scalars.YesNo, true, "Whether each pair may be fitted the other way round."),
+        f.Or(
+            "place",
+            new ChoiceShape<DropGearPlace>("where the drop gears sit", ("output", DropGearPlace.Output), ("input", DropGearPlace.Input)),
+            DropGearPlace.Output,
+            "Where they sit: output (behind the gears) or input (before them).")));
 }
 
 /// <summary>A step of a strip or build list.</summary>

@@ -1,5 +1,7 @@
 using Layshaft.Book.Problems;
+using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
+using Layshaft.Site.Assessment.Gearing;
 using Layshaft.Site.Assessment.Lives;
 
 namespace Layshaft.Site.Assessment;
@@ -8,16 +10,25 @@ namespace Layshaft.Site.Assessment;
 /// <param name="Book">The book.</param>
 /// <param name="Jobs">Its jobs, judged, by number.</param>
 /// <param name="Lives">The lives of its parts.</param>
+/// <param name="Gearing">The gearing of its events, each worked out when it is asked for.</param>
 /// <param name="Problems">What the working-out found wrong in the book, by file and line.</param>
-public sealed record BookAssessment(ShopBook Book, IReadOnlyDictionary<string, JobAssessment> Jobs, LifeAssessment Lives, IReadOnlyList<Problem> Problems)
+public sealed record BookAssessment(
+    ShopBook Book,
+    IReadOnlyDictionary<string, JobAssessment> Jobs,
+    LifeAssessment Lives,
+    BookGearing Gearing,
+    IReadOnlyList<Problem> Problems)
 {
     /// <summary>Works a book out.</summary>
-    public static BookAssessment Of(ShopBook book)
+    /// <param name="book">The book.</param>
+    /// <param name="files">Its files, for figures that stand in files of their own.</param>
+    public static BookAssessment Of(ShopBook book, IBookFiles files)
     {
         ArgumentNullException.ThrowIfNull(book);
         var problems = new ProblemList();
         var jobs = book.Jobs.ToDictionary(j => j.Number, j => JobAssessment.Of(book, j, problems), StringComparer.Ordinal);
         var lives = LifeAssessment.Of(book, jobs, problems);
-        return new BookAssessment(book, jobs, lives, problems.InOrder());
+        var gearing = BookGearing.Of(book, files, problems);
+        return new BookAssessment(book, jobs, lives, gearing, problems.InOrder());
     }
 }

@@ -33,7 +33,7 @@ public sealed record BookReview(IBookFiles Files, BookAssessment? Assessment, IR
             return new BookReview(files, null, read.Problems);
         }
 
-        var assessment = BookAssessment.Of(read.Book);
+        var assessment = BookAssessment.Of(read.Book, files);
         return new BookReview(files, assessment, [.. read.Problems.Concat(assessment.Problems).OrderBy(p => p.Place)]);
     }
 }

@@ -43,6 +43,11 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
             yield return file;
         }
 
+        foreach (var file in ReferenceFiles.Of(composition, Page))
+        {
+            yield return file;
+        }
+
         yield return Page(Addresses.Terms, TermsPage.Template, () => TermsPage.Compose(composition));
         foreach (var unit in composition.Book.Units.Values)
         {

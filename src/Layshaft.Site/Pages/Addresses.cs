@@ -23,6 +23,18 @@ public sealed record Addresses(Func<OwnerView, string> KeyOf)
 
     /// <summary>The words for damage, for anyone.</summary>
     public const string Terms = Reference + "/terms.html";
+    /// <summary>The first of the public pages.</summary>
+    public const string ReferenceIndex = Reference + "/index.html";
+
+    /// <summary>The public page of a gearbox or a car.</summary>
+    public static string ReferencePage(string id) => $"{Reference}/{id}.html";
+
+    /// <summary>The stylesheet that shows what was chosen on such a page.</summary>
+    public static string ReferenceSheet(string id) => $"{Reference}/{id}.css";
+
+    /// <summary>The wall chart of a gearbox or a car on one of its tyres.</summary>
+    public static string WallPage(string id, int tyre) =>
+        FormattableString.Invariant(tyre == 0 ? $"{Reference}/wall-{id}.html" : (FormattableString)$"{Reference}/wall-{id}-{tyre + 1}.html");
 
     /// <summary>An owner's folder.</summary>
     public string Folder(OwnerView view) => $"{Customers}/{KeyOf(view)}";

@@ -22,6 +22,12 @@ internal sealed class DogWorkReckoning(Car car, Dictionary<int, string> ringOf, 
                     straight.Straight.Name, shift.From, shift.To, shift.SpeedBefore.MetersPerSecond, shift.SpeedAfter.MetersPerSecond);
             }
 
+            // Nothing is driven into a standing start: after the finish the box is taken down at leisure.
+            if (run.Venue.Straights[(i + 1) % run.Corners.Count].StartSpeed <= Speed.Zero)
+            {
+                continue;
+            }
+
             if (straight.Fault is null or { Kind: GearingFaultKind.CornerUnreachable or GearingFaultKind.StartAboveTopGear })
             {
                 AddDownshifts(straight, run.Corners[(i + 1) % run.Corners.Count].Gear, run.Venue.Straights[(i + 1) % run.Corners.Count]);

@@ -4,7 +4,9 @@ namespace Layshaft.Engineering.Gearing;
 
 /// <summary>The limits that a gearing is held against; those not known are left null.</summary>
 /// <param name="Propshaft">Greatest speed of the propeller shaft by its maker (critical speed with its margin).</param>
-/// <param name="GearboxOutput">Greatest speed of the gearbox output shaft by its maker.</param>
+/// <param name="GearboxOutput">
+/// Greatest speed of the gearbox output shaft by its maker: the shaft that leaves the box, behind a drop pair at its back.
+/// </param>
 /// <param name="Engine">Greatest speed of the engine by its builder.</param>
 public sealed record GearingGuards(
     RotationalSpeed? Propshaft = null, RotationalSpeed? GearboxOutput = null, RotationalSpeed? Engine = null)
@@ -23,7 +25,7 @@ public sealed record GearingGuards(
         RotationalSpeed wheel = car.Tyre.WheelSpeedAt(topSpeed);
         RotationalSpeed engine = wheel * car.Drivetrain.OverallRatio(gear);
         Above(GearingCautionKind.PropshaftSpeed, engine / car.Drivetrain.RatioToPropshaft(gear), Propshaft, cautions);
-        Above(GearingCautionKind.GearboxOutputSpeed, engine / car.Drivetrain.RatioToMainshaft(gear), GearboxOutput, cautions);
+        Above(GearingCautionKind.GearboxOutputSpeed, engine / car.Drivetrain.RatioToPropshaft(gear), GearboxOutput, cautions);
         if (onLimiter)
         {
             cautions.Add(new GearingCaution(GearingCautionKind.EngineAtLimiter, engine, car.Engine.Limiter));

@@ -40,7 +40,7 @@ public static class SpeedPerGearChart
             }
 
             DrawLimit(svg, plot, input.EngineLimit);
-            DrawTopSpeed(svg, plot, input.TopSpeed, gears[^1]);
+            DrawTopSpeed(svg, plot, input.TopSpeed, gears.Find(g => g.UpshiftSpeed is null) ?? gears[^1]);
             DrawRun(svg, plot, gears, input, size);
             LabelGears(svg, plot, gears);
         });
@@ -53,7 +53,7 @@ public static class SpeedPerGearChart
         svg.Label("label limit-label", plot.Left + 4, y - 20, limit.Label);
     }
 
-    private static void DrawTopSpeed(SvgWriter svg, Plot plot, LevelMark? top, GearLine lastGear)
+    private static void DrawTopSpeed(SvgWriter svg, Plot plot, LevelMark? top, GearLine kept)
     {
         if (top is null)
         {
@@ -61,7 +61,7 @@ public static class SpeedPerGearChart
         }
 
         var x = plot.X.At(top.Value);
-        var y = plot.Y.At(Polyline.At(lastGear.Points, top.Value));
+        var y = plot.Y.At(Polyline.At(kept.Points, top.Value));
         svg.Line("marker-line", x, plot.Bottom, x, y);
         Marks.Draw(svg, "mark mark-accent", 3, x, y, 4.5);
         svg.Label("label strong", x - 6, plot.Bottom - 10, top.Label, Anchor.End);

@@ -18,6 +18,7 @@ internal static class ReportSections
         SettingsSection.Compose,
         MoneySection.Compose,
         DrivingSection.Compose,
+        GearingSection.Compose,
         ReturnSection.Compose,
         CautionSection.Compose,
     ];

@@ -1,0 +1,70 @@
+using System.CommandLine;
+using Layshaft.Book.Problems;
+using Layshaft.Cli.Terminal;
+using Layshaft.Site.Assessment;
+using Layshaft.Site.Assessment.Gearing;
+
+namespace Layshaft.Cli.Commands;
+
+/// <summary><c>layshaft gear BOOK --car CAR --venue VENUE</c>: which gears to fit, and why.</summary>
+internal static class GearCommand
+{
+    public static Command Create(TextWriter output, TextWriter errors)
+    {
+        var book = BookArgument.Create();
+        var car = new Option<string>("--car") { Description = "The car: a file in cars/, without .yaml.", Required = true, HelpName = "CAR" };
+        var venue = new Option<string>("--venue") { Description = "The venue: a file in venues/, without .yaml.", Required = true, HelpName = "VENUE" };
+        var pair = new Option<string?>("--pair") { Description = "A drop pair to check, driven/driver such as 26/27, or '27 driving 26'.", HelpName = "PAIR" };
+        var final = new Option<string?>("--final") { Description = "A final drive to check, such as 41/11.", HelpName = "FINAL" };
+        var json = new Option<bool>("--json") { Description = "Write everything for another program, each figure with its unit." };
+        var command = new Command("gear", "Rank the gears in stock for a car at a venue. Example: layshaft gear demo-data --car saloon-44 --venue brackwater")
+        {
+            book, car, venue, pair, final, json,
+        };
+        command.SetAction(parsed => Run(
+            parsed.GetRequiredValue(book),
+            new GearingQuery(parsed.GetRequiredValue(car), parsed.GetRequiredValue(venue), parsed.GetValue(pair), parsed.GetValue(final)),
+            parsed.GetValue(json),
+            output,
+            errors));
+        return command;
+    }
+
+    private static int Run(DirectoryInfo folder, GearingQuery query, bool asJson, TextWriter output, TextWriter errors)
+    {
+        if (!BookArgument.Exists(folder, errors))
+        {
+            return ExitCode.WrongUse;
+        }
+
+        var review = BookReview.OfFolder(folder.FullName);
+        if (review.Assessment is not { } assessment)
+        {
+            ProblemLines.Write(review.Problems.Where(p => p.Severity == Severity.Stops), folder, errors);
+            return ExitCode.Problems;
+        }
+
+        var (answer, mistakes) = GearingQueries.Answer(assessment, query);
+        foreach (var mistake in mistakes)
+        {
+            errors.WriteLine(mistake);
+        }
+
+        if (answer is null)
+        {
+            return ExitCode.WrongUse;
+        }
+
+        if (asJson)
+        {
+            output.Write(GearingJson.Write(answer));
+            output.Write('\n');
+        }
+        else
+        {
+            GearingLines.Write(answer, output);
+        }
+
+        return ExitCode.Fine;
+    }
+}

@@ -1,0 +1,140 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+using Layshaft.Book.Problems;
+using Layshaft.Book.Reading;
+using Layshaft.Book.Records;
+using Eng = Layshaft.Engineering.Gearing;
+
+namespace Layshaft.Site.Assessment.Gearing;
+
+/// <summary>
+/// The gearing of a whole book. Figures are checked when it is made; each event is ranked once, and only when somebody asks.
+/// Threads share it.
+/// </summary>
+public sealed class BookGearing
+{
+    private readonly ShopBook book;
+    private readonly Dictionary<string, CarSetup> cars = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Gearbox, string Set), GearboxStock> boxes = [];
+    private readonly Dictionary<(string Venue, string Car), Eng.Venue> courses = [];
+    private readonly Dictionary<string, GearingCase> cases = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<EventGearing?>> events = new(StringComparer.Ordinal);
+
+    private BookGearing(ShopBook book) => this.book = book;
+
+    /// <summary>The cars whose figures can be used, by id.</summary>
+    public IReadOnlyDictionary<string, CarSetup> Cars => cars;
+
+    /// <summary>The ratio sets whose gears can be used, by gearbox and set.</summary>
+    public IReadOnlyDictionary<(string Gearbox, string Set), GearboxStock> Boxes => boxes;
+
+    /// <summary>Takes a book over and checks every figure that gearing needs.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="files">Its files, for torque curves.</param>
+    /// <param name="problems">Receives what is wrong, at its place.</param>
+    public static BookGearing Of(ShopBook book, IBookFiles files, ProblemList problems)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(files);
+        ArgumentNullException.ThrowIfNull(problems);
+        var gearing = new BookGearing(book);
+        foreach (var car in book.Cars.Values)
+        {
+            if (CarSetup.Of(car, files, problems) is { } setup)
+            {
+                gearing.cars[car.Id] = setup;
+            }
+        }
+
+        foreach (var (box, set) in book.Gearboxes.Values.SelectMany(b => b.RatioSets.Select(s => (b, s))))
+        {
+            if (GearboxStock.Of(box, set, problems) is { } stock)
+            {
+                gearing.boxes[(box.Id, set.Id)] = stock;
+            }
+        }
+
+        gearing.TakeEvents(problems);
+        return gearing;
+    }
+
+    /// <summary>The gearing for the event that a job's box is made ready for; null when the job names none, or it cannot be worked out.</summary>
+    /// <param name="job">The job.</param>
+    public EventGearing? For(Job job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return cases.TryGetValue(job.Number, out var found)
+            ? events.GetOrAdd(job.Number, _ => new Lazy<EventGearing?>(() => EventGearing.Of(found, book, job, this))).Value
+            : null;
+    }
+
+    /// <summary>A unit in its car at a venue on a day; null when it has no car, or a figure cannot be used.</summary>
+    /// <param name="unit">The unit.</param>
+    /// <param name="venue">The venue.</param>
+    /// <param name="plan">The event; null for standard air.</param>
+    /// <param name="problems">Receives what is wrong, at its place.</param>
+    public GearingCase? Case(Unit unit, Venue venue, EventPlan? plan, ProblemList problems)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        ArgumentNullException.ThrowIfNull(venue);
+        ArgumentNullException.ThrowIfNull(problems);
+        return unit.Car is { } id && cars.TryGetValue(id, out var setup) && boxes.TryGetValue((unit.Gearbox, unit.RatioSet), out var box)
+            && CourseOf(venue, setup, problems) is { } course
+                ? GearingCase.Of(unit, box, setup, venue, plan, course, problems)
+                : null;
+    }
+
+    private Eng.Venue? CourseOf(Venue venue, CarSetup setup, ProblemList problems)
+    {
+        if (courses.TryGetValue((venue.Id, setup.Car.Id), out var known))
+        {
+            return known;
+        }
+
+        return Course.Of(venue, setup.Car, problems);
+    }
+
+    private void TakeEvents(ProblemList problems)
+    {
+        var looked = new HashSet<(string, string)>();
+        foreach (var job in book.Jobs.Where(j => j.NextEvent is not null))
+        {
+            var (unit, venue) = (book.Units[job.Unit], book.Venues[job.NextEvent!.Venue]);
+            if (unit.Car is not { } car || !cars.TryGetValue(car, out var setup) || !boxes.ContainsKey((unit.Gearbox, unit.RatioSet)))
+            {
+                continue;
+            }
+
+            var isFirst = looked.Add((venue.Id, car));
+            if (isFirst && Course.Of(venue, setup.Car, problems) is { } course)
+            {
+                courses[(venue.Id, car)] = course;
+            }
+
+            if (courses.ContainsKey((venue.Id, car)) && Case(unit, venue, job.NextEvent, problems) is { } made && IsReachable(made, isFirst, problems))
+            {
+                cases[job.Number] = made;
+            }
+        }
+    }
+
+    // A corner that the car cannot come up to means that a figure of the venue or the car is wrong: no ranking is better than a false one.
+    private static bool IsReachable(GearingCase made, bool tell, ProblemList problems)
+    {
+        var reachable = true;
+        foreach (var (straight, fault) in made.Unreachable())
+        {
+            reachable = false;
+            if (tell)
+            {
+                problems.Add(new Problem("gearing", straight.Origin.At(fault.Kind == Eng.GearingFaultKind.CornerUnreachable ? "corner_speed" : "length"), Words(made, straight, fault), "Check the corner's speed, the straight's length and exit speed, and the car's figures; its gearing is left out.", Severity.LeftOut));
+            }
+        }
+
+        return reachable;
+    }
+
+    private static string Words(GearingCase made, Straight straight, Eng.GearingFault fault) => fault.Kind == Eng.GearingFaultKind.CornerUnreachable
+        ? string.Create(CultureInfo.InvariantCulture, $"{straight.Corner} is written as taken at {straight.CornerSpeed!.Value.KilometersPerHour:0} km/h, but {made.Setup.Car.Name} comes to {fault.Figure * 3.6:0} km/h on {straight.Name} with any gearing.")
+        : $"{made.Setup.Car.Name}: {fault.Message}";
+}

@@ -1,0 +1,67 @@
+using Layshaft.Book.Problems;
+using Layshaft.Book.Records;
+using UnitsNet;
+using Eng = Layshaft.Engineering.Gearing;
+
+namespace Layshaft.Site.Assessment.Gearing;
+
+/// <summary>Everything that a gearing is worked out from: a unit in its car at a venue on a day.</summary>
+/// <param name="Unit">The unit.</param>
+/// <param name="Box">Its gears and what is stocked for it.</param>
+/// <param name="Setup">The car.</param>
+/// <param name="Venue">The venue as written.</param>
+/// <param name="Plan">The event; null for the venue in standard air.</param>
+/// <param name="Air">The air.</param>
+/// <param name="Course">The venue as the car drives it.</param>
+/// <param name="Car">The car on the day, with the first pair and final drive of the stock.</param>
+public sealed record GearingCase(
+    Unit Unit, GearboxStock Box, CarSetup Setup, Venue Venue, EventPlan? Plan, EventAir Air, Eng.Venue Course, Eng.Car Car)
+{
+    private static readonly Length UsualWear = Length.FromMillimeters(3);
+
+    /// <summary>Laps or runs of the event; 1 where none is planned.</summary>
+    public int Laps => Plan?.Laps ?? 1;
+
+    /// <summary>The limits that a gearing is held against.</summary>
+    public Eng.GearingGuards Guards => new(Setup.Car.PropshaftLimit, Box.Gearbox.OutputLimit);
+
+    /// <summary>The ways in which the day may differ: the usual ones, tyres worn as far as this car's may be.</summary>
+    public IReadOnlyList<Eng.ConditionChange> Changes =>
+    [
+        .. Eng.ConditionChange.Usual.Select(c => c.Wear > Length.Zero ? c with { Wear = Setup.Car.Tyre.Wear ?? UsualWear } : c),
+    ];
+
+    /// <summary>The car with a drop pair and a final drive.</summary>
+    public Eng.Car With(Eng.ToothPair? pair, Eng.FinalDrive final) => Car.With(Car.Drivetrain.With(pair, final));
+
+    /// <summary>One choice over the venue, stocked or not.</summary>
+    public Eng.GearingCandidate? Try(Eng.ToothPair? pair, Eng.FinalDrive final) =>
+        Eng.GearingRanking.Rank(Question(new Eng.GearingStock([pair], [final])) with { Changes = [] }).Value?.Best;
+
+    /// <summary>Ranks everything that is stocked.</summary>
+    public Eng.Outcome<Eng.GearingRanking> Rank() => Eng.GearingRanking.Rank(Question(Box.Stock));
+
+    /// <summary>The straights on which not even an infinitely variable transmission brings this car to the corner's speed.</summary>
+    public IEnumerable<(Straight Straight, Eng.GearingFault Fault)> Unreachable()
+    {
+        var shortest = With(Box.Stock.DropPairs.MaxBy(p => p?.Ratio ?? 1), Box.Stock.FinalDrives.MaxBy(f => f.Ratio)!);
+        return Eng.VenueRun.Ideal(shortest, Course).Straights.Zip(Venue.Straights).Where(s => s.First.Fault is not null).Select(s => (s.Second, s.First.Fault!));
+    }
+
+    /// <summary>Joins the parts on a day; null when the day cannot be worked out, which the problems then tell.</summary>
+    internal static GearingCase? Of(Unit unit, GearboxStock box, CarSetup setup, Venue venue, EventPlan? plan, Eng.Venue course, ProblemList problems)
+    {
+        if (EventAir.Of(venue, plan, problems) is not { } air)
+        {
+            return null;
+        }
+
+        var standard = setup.Car.Engine.Corrected ? Eng.PowerStandard.Iso1585 : Eng.PowerStandard.None;
+        var car = new FaultPlaces(problems).Take(
+            Eng.Car.Create(setup.Vehicle, setup.Engine, box.Drivetrain, setup.Tyre, new Eng.Conditions(air.Air, standard)),
+            _ => (plan?.Origin ?? venue.Origin).Place);
+        return car is null ? null : new GearingCase(unit, box, setup, venue, plan, air, course, car);
+    }
+
+    private Eng.RankingQuestion Question(Eng.GearingStock stock) => new(Car, Course, stock) { Guards = Guards, Changes = Changes };
+}

@@ -1,0 +1,119 @@
+using Layshaft.Book.Problems;
+using Layshaft.Book.Values;
+using Eng = Layshaft.Engineering.Gearing;
+
+namespace Layshaft.Site.Assessment.Gearing;
+
+/// <summary>A question about gearing as somebody types it.</summary>
+/// <param name="Car">The car's id.</param>
+/// <param name="Venue">The venue's id.</param>
+/// <param name="Pair">A drop pair to check, as <c>26/27</c> or <c>27 driving 26</c>; null for none.</param>
+/// <param name="Final">A final drive to check, as <c>41/11</c>; null for none.</param>
+public sealed record GearingQuery(string Car, string Venue, string? Pair, string? Final);
+
+/// <summary>The answer to a <see cref="GearingQuery"/>.</summary>
+/// <param name="Case">What it is worked out from.</param>
+/// <param name="Ranking">Everything in stock, fastest first.</param>
+/// <param name="Recommended">What is recommended, see <see cref="Recommendation"/>.</param>
+/// <param name="Checked">The choice that was asked about; null when none was.</param>
+public sealed record GearingAnswer(GearingCase Case, Eng.GearingRanking Ranking, Eng.GearingCandidate Recommended, Eng.GearingCandidate? Checked)
+{
+    /// <summary>What a choice costs a lap against the best in stock, in seconds; negative when one that is not stocked is faster.</summary>
+    public double LossSeconds(Eng.GearingCandidate candidate)
+    {
+        ArgumentNullException.ThrowIfNull(candidate);
+        return candidate.StraightsTime.Seconds - Ranking.Best.StraightsTime.Seconds;
+    }
+}
+
+/// <summary>Answers questions about gearing from a book.</summary>
+public static class GearingQueries
+{
+    /// <summary>Answers, or says what to write instead.</summary>
+    /// <param name="book">The book, worked out.</param>
+    /// <param name="query">The question.</param>
+    /// <returns>The answer with no mistakes, or no answer and every mistake.</returns>
+    public static (GearingAnswer? Answer, IReadOnlyList<string> Mistakes) Answer(BookAssessment book, GearingQuery query)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(query);
+        var mistakes = new List<string>();
+        var car = Find(book.Book.Cars, query.Car, "car", mistakes);
+        var venue = Find(book.Book.Venues, query.Venue, "venue", mistakes);
+        var pair = Teeth(query.Pair, "--pair", "26/27", mistakes);
+        var final = Teeth(query.Final, "--final", "41/11", mistakes);
+        if (mistakes.Count > 0)
+        {
+            return (null, mistakes);
+        }
+
+        if (book.Book.Units.Values.FirstOrDefault(u => u.Car == car!.Id) is not { } unit)
+        {
+            return (null, [$"No unit in the book is in {car!.Name}. Write 'car: {car.Id}' in the file of the unit that is in it."]);
+        }
+
+        if (pair is not null && book.Book.GearboxOf(unit).DropGears is null)
+        {
+            return (null, [$"The {book.Book.GearboxOf(unit).Name} in {car!.Name} has no drop gears. Leave --pair out."]);
+        }
+
+        var problems = new ProblemList();
+        if (book.Gearing.Case(unit, venue!, null, problems) is not { } made)
+        {
+            string[] reasons = [.. problems.InOrder().Select(p => p.ToString())];
+            return (null, reasons.Length > 0 ? reasons : [$"The figures of {car!.Name} or of its gearbox cannot be used; 'layshaft check' says which."]);
+        }
+
+        var ranking = made.Rank();
+        return ranking.Value is { } found
+            ? (new GearingAnswer(made, found, Recommendation.Of(found, Fitted(book, made)), Checked(book, made, found, pair, final)), [])
+            : (null, [.. ranking.Faults.Select(f => f.Message)]);
+    }
+
+    // What is not asked about is taken from the unit as it was last left.
+    private static Eng.GearingCandidate? Checked(BookAssessment book, GearingCase made, Eng.GearingRanking ranking, Teeth? pair, Teeth? final)
+    {
+        if (pair is null && final is null)
+        {
+            return null;
+        }
+
+        var fitted = Fitted(book, made);
+        var dropPair = pair is { } p ? GearboxStock.PairOf(p) : fitted.DropPair;
+        var finalDrive = final is { } f ? GearboxStock.FinalOf(f) : fitted.FinalDrive;
+        return ranking.Candidates.FirstOrDefault(c => c.DropPair == dropPair && c.FinalDrive == finalDrive) ?? made.Try(dropPair, finalDrive);
+    }
+
+    private static FittedGears Fitted(BookAssessment book, GearingCase made) => book.Book.JobsOf(made.Unit.Id).LastOrDefault() is { } job
+        ? FittedGears.AsItLeft(book.Book, job)
+        : new FittedGears(made.Unit.DropPair is { } own ? GearboxStock.PairOf(own) : null, GearboxStock.FinalOf(made.Unit.FinalDrive));
+
+    private static T? Find<T>(IReadOnlyDictionary<string, T> known, string id, string what, List<string> mistakes)
+        where T : class
+    {
+        if (known.TryGetValue(id, out var found))
+        {
+            return found;
+        }
+
+        mistakes.Add($"The book has no {what} '{id}'. {NearestWord.Advice(id, [.. known.Keys])}".TrimEnd());
+        return null;
+    }
+
+    private static Teeth? Teeth(string? text, string option, string example, List<string> mistakes)
+    {
+        if (text is null)
+        {
+            return null;
+        }
+
+        var parsed = Book.Values.Teeth.Parse(text);
+        if (parsed.Wrong is null)
+        {
+            return parsed.Value;
+        }
+
+        mistakes.Add($"{option}: {parsed.Wrong} {parsed.Remedy ?? $"Write driven/driver such as {example}, or in words as in '27 driving 26'."}");
+        return null;
+    }
+}

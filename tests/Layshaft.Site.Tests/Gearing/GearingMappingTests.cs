@@ -1,0 +1,125 @@
+using Layshaft.Book.Problems;
+using Layshaft.Book.Values;
+using Layshaft.Site.Assessment.Gearing;
+using UnitsNet;
+using Eng = Layshaft.Engineering.Gearing;
+
+namespace Layshaft.Site.Tests.Gearing;
+
+public class GearingMappingTests
+{
+    private static readonly Assessment.BookAssessment s_book = DemoBook.Review.Assessment!;
+
+    [Fact]
+    public void A_car_keeps_its_figures()
+    {
+        var setup = s_book.Gearing.Cars["saloon-44"];
+        var spec = setup.Vehicle.Spec;
+        Assert.Equal(0.37 * 2.04, spec.DragArea.SquareMeters, 9);
+        Assert.Equal(0.15 * 2.04, spec.DownforceArea.SquareMeters, 9);
+        Assert.Equal(0.89, spec.DrivelineEfficiency, 9);
+        Assert.Equal(Eng.CircumferenceBasis.Measured, setup.Tyre.Basis);
+        Assert.Equal("W", setup.Tyre.SpeedSymbol!.Symbol);
+
+        // Growth of 0.4 % is written for 200 km/h.
+        Assert.Equal(1.936 * 1.004, setup.Tyre.CircumferenceAt(Speed.FromKilometersPerHour(200)).Meters, 9);
+    }
+
+    [Fact]
+    public void A_pair_written_as_driven_over_driver_is_read_so()
+    {
+        // 27 teeth driving 26: the driven gear turns 27/26 = 1.038 times as fast (common practice, no source: an overdrive of 1.03 to 1.04).
+        var pair = GearboxStock.PairOf(Teeth.Parse("26/27").Value);
+        Assert.Equal((27, 26), (pair.Driver, pair.Driven));
+        Assert.True(pair.IsOverdrive);
+        Assert.InRange(1 / pair.Ratio, 1.03, 1.04);
+        Assert.Equal(pair, GearboxStock.PairOf(Teeth.Parse("27 driving 26").Value));
+    }
+
+    [Fact]
+    public void Every_stocked_pair_is_offered_both_ways_round_and_once()
+    {
+        var pairs = s_book.Gearing.Boxes[("ostrel-t6", "standard")].Stock.DropPairs;
+        Assert.Equal(19, pairs.Count); // ten pairs, 26/26 is its own swap
+        Assert.Equal(pairs.Count, pairs.Distinct().Count());
+        Assert.All(pairs, p => Assert.Contains(p!.Swapped, pairs));
+    }
+
+    [Fact]
+    public void Pairs_that_may_not_be_swapped_are_offered_as_written()
+    {
+        var box = s_book.Book.Gearboxes["ostrel-t6"];
+        var fixedBox = box with { DropGears = box.DropGears! with { Swappable = false } };
+        Assert.Equal(10, GearboxStock.Of(fixedBox, box.RatioSets[0], new ProblemList())!.Stock.DropPairs.Count);
+    }
+
+    [Fact]
+    public void A_box_without_drop_gears_ranks_its_final_drives_only()
+    {
+        var box = s_book.Book.Gearboxes["ostrel-t6"] with { DropGears = null };
+        var stock = GearboxStock.Of(box, box.RatioSets[0], new ProblemList())!;
+        Assert.Null(Assert.Single(stock.Stock.DropPairs));
+        var made = MadeFor("0518");
+        var ranking = (made with { Box = stock, Car = made.Car.With(stock.Drivetrain) }).Rank().Require();
+        Assert.Equal(4, ranking.Candidates.Count);
+        Assert.All(ranking.Candidates, c => Assert.Null(c.DropPair));
+    }
+
+    [Fact]
+    public void Drop_gears_before_the_gears_turn_the_dog_rings_faster_or_slower()
+    {
+        Assert.Equal(Eng.DropPairPlace.GearboxInput, s_book.Gearing.Boxes[("calvane-s6", "circuit")].Drivetrain.Place);
+        Assert.Equal(Eng.DropPairPlace.GearboxOutput, s_book.Gearing.Boxes[("ostrel-t6", "standard")].Drivetrain.Place);
+    }
+
+    [Fact]
+    public void The_lowest_speed_before_a_straight_is_that_of_the_corner_before_it()
+    {
+        var course = MadeFor("0518").Course; // Brackwater, a lap: the last corner comes before the first straight
+        Assert.Equal(90, course.Straights[0].CornerMinimum!.Value.KilometersPerHour, 6);
+        Assert.Equal(74, course.Straights[1].CornerMinimum!.Value.KilometersPerHour, 6);
+    }
+
+    [Fact]
+    public void A_hill_begins_at_rest_and_ends_at_full_throttle()
+    {
+        var made = MadeFor("0438");
+        Assert.Equal(Speed.Zero, made.Course.Straights[0].StartSpeed);
+        Assert.Null(made.Course.Straights[0].CornerMinimum);
+        var run = Eng.VenueRun.For(made.With(made.Box.Stock.DropPairs[0], made.Box.Stock.FinalDrives[0]), made.Course);
+        Assert.Null(run.Straights[^1].Fault);
+        Assert.Equal(265, run.Straights[^1].BrakingPoint.Meters, 6);
+    }
+
+    [Fact]
+    public void The_air_is_that_of_the_day_where_it_is_written()
+    {
+        var made = MadeFor("0518");
+        Assert.Equal(AirSource.Temperature, made.Air.Source);
+        Assert.Equal(20, made.Air.Air.Temperature.DegreesCelsius, 6);
+        var standard = s_book.Gearing.Case(made.Unit, made.Venue, null, new ProblemList())!;
+        Assert.Equal(AirSource.Altitude, standard.Air.Source);
+        Assert.True(made.Air.Air.Density < standard.Air.Air.Density);
+    }
+
+    [Fact]
+    public void What_is_fitted_is_what_the_last_visit_before_left()
+    {
+        var job = s_book.Jobs["0628"].Job;
+        var left = FittedGears.AsItLeft(s_book.Book, job);
+        Assert.Equal("27 driving 33", left.DropPair!.ToString());
+        Assert.Equal("39/10", left.FinalDrive.ToString());
+    }
+
+    [Fact]
+    public void Wear_is_told_by_the_gear_that_a_measure_names()
+    {
+        var wear = DogLoad.WearByGear(s_book.Jobs["0628"].Findings);
+        Assert.Equal([1, 2, 3, 4, 5, 6], wear.Keys);
+        Assert.Equal(2, wear.MaxBy(w => w.Value).Key);
+        Assert.InRange(wear[2], 0.95, 1.05); // 1.19 mm of 0.30 mm new and 1.20 mm at the limit
+        Assert.InRange(wear[6], 0.0, 0.2);
+    }
+
+    private static GearingCase MadeFor(string job) => s_book.Gearing.For(s_book.Jobs[job].Job)!.Case;
+}
