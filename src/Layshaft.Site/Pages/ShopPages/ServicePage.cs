@@ -45,9 +45,17 @@ public static class ServicePage
             Cell.Of(shop.Say(StateKey(d.State))) with { Strong = d.State != DueState.NotYet },
             Cell.Day(d.By, shop.Composition),
             Cell.Use(d.At, shop.Composition),
-            Cell.Use(d.Left, shop.Composition),
+            Left(d, shop),
             Cell.Of(shop.OpenJobs.LastOrDefault(j => j.Unit == d.Unit.Id) is { } job ? shop.Say("shop.here.job", ("number", job.Number)) : null),
         ]));
+
+    private static Cell Left(ServiceDue due, ShopContext shop)
+    {
+        var known = shop.Composition.Assessment.Lives.LastUse(due.Unit).Use;
+        return due.At is { } at && at.Measure == known.Measure && at.Amount < known.Amount
+            ? Cell.Use(at with { Amount = at.Amount - known.Amount }, shop.Composition) with { Text = shop.Say("shop.over", ("use", UseWords.Of(known with { Amount = known.Amount - at.Amount }, shop.Composition))), Strong = true }
+            : Cell.Use(due.Left, shop.Composition);
+    }
 
     // What the wear itself asks for, whatever the last job wrote: parts that may reach their limit soonest.
     private static TableView Looks(ShopContext shop)
