@@ -84,26 +84,6 @@ public class PageTests(PublishedDemo demo)
     }
 
     [Fact]
-    public async Task A_finished_job_prints_on_at_most_six_pages()
-    {
-        var counts = new Dictionary<string, int>(StringComparer.Ordinal);
-        await using var context = await Context(1280, ColorScheme.Light);
-        foreach (var path in demo.Reports)
-        {
-            var page = await context.NewPageAsync();
-            await page.GotoAsync(demo.Address(path));
-            foreach (var paper in (string[])["A4", "Letter"])
-            {
-                counts[$"{path} {paper}"] = PdfPages.Count(await page.PdfAsync(new() { Format = paper, PreferCSSPageSize = false }));
-            }
-
-            await page.CloseAsync();
-        }
-
-        Assert.All(counts, c => Assert.InRange(c.Value, 1, 6));
-    }
-
-    [Fact]
     public async Task Every_link_within_the_site_leads_somewhere()
     {
         var wrong = new List<string>();

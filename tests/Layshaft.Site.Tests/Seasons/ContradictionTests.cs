@@ -17,7 +17,7 @@ public sealed class ContradictionTests
     public void A_serial_in_two_units_at_once_is_told_where_the_second_unit_names_it()
     {
         var problem = Assert.Single(Found(("units/b.yaml", SmallBook.UnitB.Replace("final_drive", "fitted:\n  - { part: ring-34, serial: R-34 }\nfinal_drive", StringComparison.Ordinal))));
-        Assert.Equal(("units/b.yaml", 8), (problem.Place.File, problem.Place.Line));
+        Assert.Equal(("units/b.yaml", 9), (problem.Place.File, problem.Place.Line));
         Assert.Equal(Severity.LeftOut, problem.Severity);
         Assert.Contains("while it is still in unit a", problem.Message, StringComparison.Ordinal);
     }
