@@ -3,6 +3,9 @@ namespace Layshaft.Engineering.Measurement;
 /// <summary>How a gearbox's parts are graded from their wear. The shares are compared as measured, without a guard band: the limit has one.</summary>
 public sealed record GradePolicy
 {
+    // Decimal sizes leave a share of three fifths a hair below 0.6 in binary; a part at a threshold has reached it.
+    private const double Rounding = 1e-9;
+
     /// <summary>Sets up a policy.</summary>
     /// <param name="watchFrom">Share of the allowance from which a part is watched, above 0 and up to 1.</param>
     /// <param name="renewFrom">
@@ -47,7 +50,9 @@ public sealed record GradePolicy
     /// <param name="conformity">Decision against the limit.</param>
     /// <param name="shareUsed">Share of the allowance used; 1 at the limit.</param>
     /// <returns>The grade and why.</returns>
-    public PartGrade Grade(Conformity conformity, double shareUsed) => conformity switch
+    public PartGrade Grade(Conformity conformity, double shareUsed) => OnTheDecimal(conformity, shareUsed + Rounding);
+
+    private PartGrade OnTheDecimal(Conformity conformity, double shareUsed) => conformity switch
     {
         Conformity.Outside => new PartGrade(Measurement.Grade.Renew, GradeReason.OutsideLimit),
         _ when shareUsed >= RenewFrom => new PartGrade(Measurement.Grade.Renew, GradeReason.AllowanceUsed),

@@ -12,5 +12,5 @@ public sealed record Figure(string Number, string Unit, string Both)
     /// <inheritdoc/>
     public override string ToString() => Text;
 
-    internal static string Join(string number, string unit) => unit.Length == 0 ? number : $"{number}{NumberText.NarrowSpace}{unit}";
+    internal static string Join(string number, string unit) => unit is "" or "°" ? number + unit : $"{number}{NumberText.NarrowSpace}{unit}";
 }

@@ -78,4 +78,14 @@ public class GradePolicyTests
     [InlineData(0.5, double.NaN)]
     public void Shares_out_of_order_are_refused(double watch, double renew) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => new GradePolicy(watch, renew, CloseCall.Renew));
+
+    [Fact]
+    public void A_part_at_a_threshold_has_reached_it_whatever_binary_makes_of_the_decimals()
+    {
+        // Three fifths of 0.30 mm: 7.85 mm new, 7.67 mm measured; the quotient falls a hair short of 0.6.
+        var share = (7.67 - 7.85) / (7.55 - 7.85);
+
+        Assert.Equal(Grade.Watch, new GradePolicy(0.6, 1, CloseCall.MeasureAgain).Grade(Conformity.Inside, share).Standing);
+        Assert.Equal(Grade.Reuse, new GradePolicy(0.6, 1, CloseCall.MeasureAgain).Grade(Conformity.Inside, 0.599).Standing);
+    }
 }

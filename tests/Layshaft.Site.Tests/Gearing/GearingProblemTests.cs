@@ -27,10 +27,10 @@ public class GearingProblemTests
     [Fact]
     public void A_corner_that_no_gear_reaches_leaves_that_event_out_and_nothing_else()
     {
-        var review = DemoBook.With("venues/hollinscar.yaml", t => t.Replace("corner: Esses, corner_speed: 107 km/h", "corner: Esses, corner_speed: 260 km/h", StringComparison.Ordinal));
+        var review = DemoBook.With("venues/hollinscar.yaml", t => t.Replace("corner: Esses, corner_speed: 107 km/h", "corner: Esses, corner_speed: 160 km/h", StringComparison.Ordinal).Replace("exit_speed: 112", "exit_speed: 161", StringComparison.Ordinal));
         var problem = Assert.Single(review.Problems, p => p.Code == "gearing");
         Assert.Equal(("venues/hollinscar.yaml", Severity.LeftOut), (problem.Place.File, problem.Severity));
-        Assert.Contains("Esses is written as taken at 260 km/h", problem.Message, StringComparison.Ordinal);
+        Assert.Contains("Esses is written as taken at 160 km/h", problem.Message, StringComparison.Ordinal);
         var book = review.Assessment!;
         Assert.Null(book.Gearing.For(book.Jobs["0438"].Job));
         Assert.NotNull(book.Gearing.For(book.Jobs["0518"].Job));

@@ -3,6 +3,7 @@ using Layshaft.Book.Records;
 using Layshaft.Site.Assessment.Gearing;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.Report;
+using Eng = Layshaft.Engineering.Gearing;
 
 namespace Layshaft.Site.Tests.Gearing;
 
@@ -27,10 +28,11 @@ public class GearingSectionTests
         var html = Html(job);
         Assert.Contains($"Which gears for {job.NextEvent!.Name}", html, StringComparison.Ordinal);
         Assert.DoesNotMatch(new Regex("NaN|Infinity|∞"), html);
-        Assert.Contains("km/h", section.Compared.Rows[0].TopSpeed, StringComparison.Ordinal);
-        Assert.Contains("mph", section.Compared.Rows[0].TopSpeed, StringComparison.Ordinal);
+        Assert.Contains("km/h", section.Ranked.Rows[0].TopSpeed, StringComparison.Ordinal);
+        Assert.Contains("mph", section.Ranked.Rows[0].TopSpeed, StringComparison.Ordinal);
         Assert.Contains(" driving ", section.Lead, StringComparison.Ordinal);
-        Assert.True(section.Compared.Rows[0].IsBest);
+        Assert.Single(section.Ranked.Rows, r => r.IsBest && r.Name.Contains("recommended", StringComparison.Ordinal));
+        Assert.StartsWith("1", section.Ranked.Rows[0].Name, StringComparison.Ordinal);
         Assert.Equal(4, section.Changes.Count);
         Assert.Equal(s_demo.Assessment.Gearing.For(job)!.Case.Box.Set.Gears.Count, section.Shifts.Count);
         Assert.Contains(section.Assumed, a => a.Value.Contains("kg/m³", StringComparison.Ordinal));
@@ -70,18 +72,26 @@ public class GearingSectionTests
         var section = (GearingSection)GearingSection.Compose(Context(composition, job))!.Model;
         var line = Assert.Single(section.Lines, l => l.StartsWith("We chose", StringComparison.Ordinal));
         Assert.Contains(composition.Figures.Seconds(gearing.LossOf(gearing.Chosen)).Text, line, StringComparison.Ordinal);
-        Assert.Contains(section.Compared.Rows, r => r.Name == "Chosen for the event" && r.Gears.Contains("overdrive", StringComparison.Ordinal));
-        Assert.Contains(section.Compared.Rows, r => r.Name.Contains("Fitted as it left us", StringComparison.Ordinal) && r.Gears.Contains("27 driving 33", StringComparison.Ordinal));
+        Assert.Contains(section.Ranked.Rows, r => r.Name.EndsWith(", chosen for the event", StringComparison.Ordinal) && r.Pair.Contains("overdrive", StringComparison.Ordinal));
+        Assert.Contains(section.Ranked.Rows, r => r.Name.Contains("fitted as it left us", StringComparison.Ordinal) && r.Pair.Contains("27 driving 33", StringComparison.Ordinal));
     }
 
     [Fact]
-    public void A_gearing_outside_the_stock_is_worked_out_too()
+    public void A_gearing_outside_the_stock_can_be_tried()
     {
-        var review = DemoBook.With("jobs/2026/0628/job.yaml", t => t.Replace("drop_pair: 33/27\n  final_drive: 39/10\n  note", "drop_pair: 35/26\n  final_drive: 39/10\n  note", StringComparison.Ordinal));
-        var book = review.Assessment!;
-        var gearing = book.Gearing.For(book.Jobs["0628"].Job)!;
-        Assert.DoesNotContain(gearing.Ranking.Candidates, c => EventGearing.IsSame(c, gearing.Chosen!));
-        Assert.True(gearing.Chosen!.StraightsTime.Seconds > 0);
+        var gearing = s_demo.Assessment.Gearing.For(Job("0628"))!;
+        var tried = gearing.Case.Try(new Eng.ToothPair(25, 35), gearing.Best.FinalDrive)!;
+        Assert.DoesNotContain(gearing.Ranking.Candidates, c => EventGearing.IsSame(c, tried));
+        Assert.True(gearing.LossOf(tried) > UnitsNet.Duration.Zero);
+    }
+
+    [Fact]
+    public void Among_choices_that_tell_no_difference_the_fitted_final_drive_stays_and_the_limiter_is_spared()
+    {
+        var gearing = s_demo.Assessment.Gearing.For(Job("0438"))!;
+        Assert.Equal(gearing.AsItLeft!.FinalDrive, gearing.Best.FinalDrive);
+        var close = gearing.Ranking.Candidates.Where(c => c.LossToBest <= Recommendation.Tie && c.FinalDrive == gearing.Best.FinalDrive);
+        Assert.Equal(close.Min(c => c.OnLimiter.Seconds), gearing.Best.OnLimiter.Seconds, 1);
     }
 
     [Fact]
@@ -98,7 +108,7 @@ public class GearingSectionTests
     {
         var dogs = s_demo.Assessment.Gearing.For(Job("0438"))!.Dogs!;
         Assert.Equal(0, dogs.ByGear[0].UpshiftsPerLap);
-        var run = Layshaft.Engineering.Gearing.VenueRun.For(dogs.Case.With(dogs.Gears.DropPair, dogs.Gears.FinalDrive), dogs.Case.Course);
+        var run = Eng.VenueRun.For(dogs.Case.With(dogs.Gears.DropPair, dogs.Gears.FinalDrive), dogs.Case.Course);
         var braked = Enumerable.Range(0, run.Straights.Count - 1).Sum(i => Math.Max(0, run.Straights[i].BrakingGear - run.Corners[i + 1].Gear));
         Assert.Equal(braked, dogs.ByGear.Sum(g => g.DownshiftsPerLap));
     }

@@ -45,8 +45,8 @@ internal sealed class TermPen(SvgWriter svg)
     {
         for (var i = 1; i <= count; i++)
         {
-            // Steps by the golden ratio and by the root of the plastic number fill a field without clumps.
-            var (u, v) = (i * 0.6180339887 % 1, i * 0.7548776662 % 1);
+            // Steps by one over the plastic number and over its square fill a field without clumps.
+            var (u, v) = (i * 0.7548776662 % 1, i * 0.5698402910 % 1);
             Dot(left + (u * (right - left)), top + (v * (bottom - top)), radius * (0.7 + (0.6 * (i * 0.381966 % 1))));
         }
 

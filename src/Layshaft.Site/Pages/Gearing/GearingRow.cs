@@ -11,8 +11,9 @@ namespace Layshaft.Site.Pages.Gearing;
 public sealed record GearingTable(string Name, string First, IReadOnlyList<GearingRow> Rows);
 
 /// <summary>One choice of gears as a table shows it.</summary>
-/// <param name="Name">What the row is, for example "Fitted as it left"; its place in a ranking otherwise.</param>
-/// <param name="Gears">The gears in words.</param>
+/// <param name="Name">What the row is, its place in the ranking, and such as "fitted as it left us".</param>
+/// <param name="Pair">The drop pair in words.</param>
+/// <param name="Final">The final drive in words.</param>
 /// <param name="Loss">Seconds lost a lap against the best.</param>
 /// <param name="Ideal">Seconds lost a lap against the ideal.</param>
 /// <param name="TopSpeed">Greatest speed.</param>
@@ -23,7 +24,7 @@ public sealed record GearingTable(string Name, string First, IReadOnlyList<Geari
 /// <param name="Corners">Corners that fall between gears.</param>
 /// <param name="IsBest">Whether it is the recommended one.</param>
 public sealed record GearingRow(
-    string Name, string Gears, string Loss, string Ideal, string TopSpeed, string Where, string Rpm, string Limiter, string Shifts, string Corners, bool IsBest)
+    string Name, string Pair, string Final, string Loss, string Ideal, string TopSpeed, string Where, string Rpm, string Limiter, string Shifts, string Corners, bool IsBest)
 {
     internal static GearingRow Of(string name, Eng.GearingCandidate candidate, EventGearing gearing, Composition composition)
     {
@@ -31,7 +32,8 @@ public sealed record GearingRow(
         string[] corners = [.. candidate.CornersBetweenGears.Select(s => Course.CornerBefore(gearing.Case.Venue, s)).OfType<string>()];
         return new GearingRow(
             name,
-            GearingWords.Gears(candidate, composition),
+            GearingWords.Pair(candidate.DropPair, composition),
+            GearingWords.Final(candidate.FinalDrive, composition),
             Seconds(gearing.LossOf(candidate), candidate, composition),
             Seconds(candidate.LossToIdeal, candidate, composition),
             figures.Speed(candidate.TopSpeed).Both,

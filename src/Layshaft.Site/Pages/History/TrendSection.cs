@@ -88,7 +88,7 @@ internal sealed class TrendSection(HistoryContext history)
         yield return line.LimitReached
             ? composition.Say("history.trend.reached")
             : line.RemainingBounds.Upper is { } latest
-                ? composition.Say("history.trend.between", ("expected", Amount(trend, line.Remaining)), ("least", Amount(trend, line.LookAgainWithin)), ("most", Amount(trend, latest)))
+                ? composition.Say("history.trend.between", ("expected", Amount(trend, line.Remaining)), ("least", Amount(trend, line.LookAgainWithin)), ("most", Amount(trend, Math.Ceiling(latest))))
                 : composition.Say("history.trend.open", ("expected", Amount(trend, line.Remaining)), ("least", Amount(trend, line.LookAgainWithin)));
         yield return line.LookAgainWithin <= 0
             ? composition.Say("history.trend.look_now")

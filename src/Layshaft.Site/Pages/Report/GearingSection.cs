@@ -9,8 +9,7 @@ namespace Layshaft.Site.Pages.Report;
 /// <summary>Which gears for the next event.</summary>
 /// <param name="Lead">The recommendation in a sentence.</param>
 /// <param name="Lines">What was chosen, the runner-up, what would change the choice.</param>
-/// <param name="Compared">The recommendation beside what is fitted.</param>
-/// <param name="Ranked">The first rows of the ranking.</param>
+/// <param name="Ranked">The first rows of the ranking, with the recommendation, the choice and what was fitted.</param>
 /// <param name="SpeedChart">Engine speed against road speed in each gear.</param>
 /// <param name="ForceChart">Wheel force in each gear.</param>
 /// <param name="Changes">The ranking on changed days.</param>
@@ -21,7 +20,6 @@ namespace Layshaft.Site.Pages.Report;
 public sealed record GearingSection(
     string Lead,
     IReadOnlyList<string> Lines,
-    GearingTable Compared,
     GearingTable Ranked,
     RawHtml SpeedChart,
     RawHtml ForceChart,
@@ -59,11 +57,10 @@ public sealed record GearingSection(
                 ("speed", composition.Figures.Speed(gearing.Best.TopSpeed).Both),
                 ("rpm", composition.Figures.Rpm(gearing.Best.EngineSpeedAtTop).Text)),
             GearingVerdict.Lines(gearing, composition),
-            new GearingTable(composition.Say("gearing.compared"), composition.Say("gearing.head.what"), Comparison(gearing, composition)),
             new GearingTable(
                 composition.Say("gearing.ranked", ("first", Math.Min(FirstRows, ranked.Count)), ("choices", ranked.Count)),
                 composition.Say("gearing.head.place"),
-                [.. ranked.Take(FirstRows).Select((c, i) => GearingRow.Of(composition.Figures.Number(i + 1).Text, c, gearing, composition))]),
+                Rows(gearing, composition)),
             GearingCharts.Speeds(gearing, composition),
             GearingCharts.Forces(gearing, composition),
             [.. gearing.Ranking.Changes.Select(c => ChangeRow.Of(c, gearing.Best, composition))],
@@ -73,9 +70,10 @@ public sealed record GearingSection(
             Assumptions.Of(gearing.Case, composition));
     }
 
-    // Each set of gears once, under the first of its names.
-    private static IReadOnlyList<GearingRow> Comparison(EventGearing gearing, Composition composition)
+    // The first places, and below them what has a name; each set of gears once.
+    private static IReadOnlyList<GearingRow> Rows(EventGearing gearing, Composition composition)
     {
+        var ranked = gearing.Ranking.Candidates;
         (string Key, Eng.GearingCandidate? Candidate)[] named =
         [
             ("gearing.row.best", gearing.Best),
@@ -83,24 +81,19 @@ public sealed record GearingSection(
             ("gearing.row.left", gearing.AsItLeft),
             ("gearing.row.last", gearing.LastEvent),
         ];
-        var rows = new List<(Eng.GearingCandidate Candidate, List<string> Names)>();
-        foreach (var (key, candidate) in named)
+        var shown = ranked.Take(FirstRows).ToList();
+        shown.AddRange(named.Select(n => n.Candidate).OfType<Eng.GearingCandidate>().Where(c => !shown.Exists(s => EventGearing.IsSame(s, c))).DistinctBy(c => (c.DropPair, c.FinalDrive)));
+        return [.. shown.OrderBy(c => c.IsFinished ? 0 : 1).ThenBy(c => c.StraightsTime.Seconds).Select(c => GearingRow.Of(NameOf(c), c, gearing, composition))];
+
+        string NameOf(Eng.GearingCandidate candidate)
         {
-            if (candidate is null)
-            {
-                continue;
-            }
-
-            if (rows.Find(r => EventGearing.IsSame(r.Candidate, candidate)) is { Names: { } names })
-            {
-                names.Add(composition.Say(key));
-            }
-            else
-            {
-                rows.Add((candidate, [composition.Say(key)]));
-            }
+            var place = ranked.TakeWhile(r => !EventGearing.IsSame(r, candidate)).Count() + 1;
+            string[] words =
+            [
+                place > ranked.Count ? composition.Say("gearing.row.not_stocked") : composition.Figures.Number(place).Text,
+                .. named.Where(n => n.Candidate is { } c && EventGearing.IsSame(c, candidate)).Select(n => composition.Say(n.Key)),
+            ];
+            return string.Join(", ", words);
         }
-
-        return [.. rows.Select(r => GearingRow.Of(string.Join("; ", r.Names), r.Candidate, gearing, composition))];
     }
 }

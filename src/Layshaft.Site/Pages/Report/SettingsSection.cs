@@ -65,7 +65,7 @@ public sealed record SettingsSection(
 
     private static string Pack(IReadOnlyList<Length> pack, Composition composition)
     {
-        var decimals = pack.Max(s => Measured.DecimalsWritten(s));
+        var decimals = Math.Max(2, pack.Max(s => Measured.DecimalsWritten(s)));
         var sum = composition.Figures.Length(PackThickness.Of(pack), decimals).Text;
         return pack.Count == 1
             ? composition.Say("settings.one_shim", ("sum", sum))

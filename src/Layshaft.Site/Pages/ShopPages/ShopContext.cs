@@ -71,7 +71,7 @@ public sealed record ShopContext(Composition Composition, DateOnly AsOf)
             Say("shop.title", ("page", Say(headingKey)), ("shop", Composition.Shop.Name)),
             null,
             [],
-            [.. Links.Where(l => l.Page != page).Select(l => new LinkView(Addresses.Link(page, l.Page), Say(l.Key)))]),
+            [.. Links.Where(l => l.Page != page).Append((Page: Addresses.ReferenceIndex, Key: "shop.reference")).Select(l => new LinkView(Addresses.Link(page, l.Page), Say(l.Key)))]),
         Say(headingKey),
         null,
         Say("shop.as_of", ("date", Composition.Figures.Date(AsOf))),
