@@ -22,7 +22,8 @@ internal static class PictureFiles
         {
             yield return new SiteFile(
                 composition.Addresses.Picture(view, job, photo.File, size.Width),
-                () => MadeFile.Of(made.Value?.Sizes.FirstOrDefault(s => s.Width == size.Width)?.Jpeg ?? PicturePlaceholder.Jpeg(size))) { Inputs = [input] };
+                () => MadeFile.Of(made.Value?.Sizes.FirstOrDefault(s => s.Width == size.Width)?.Jpeg ?? PicturePlaceholder.Jpeg(size)))
+            { Inputs = [input] };
         }
     }
 

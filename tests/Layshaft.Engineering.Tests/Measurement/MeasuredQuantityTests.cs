@@ -8,7 +8,8 @@ public class MeasuredQuantityTests
 {
     private static readonly Instrument Micrometer = new()
     {
-        ErrorLimit = Length.FromMicrometers(4), Resolution = Length.FromMicrometers(1),
+        ErrorLimit = Length.FromMicrometers(4),
+        Resolution = Length.FromMicrometers(1),
     };
 
     [Fact]

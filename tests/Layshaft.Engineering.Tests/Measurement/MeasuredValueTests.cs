@@ -86,7 +86,9 @@ public class MeasuredValueTests
                 var figures = new InstrumentFigures { ErrorLimit = limit, Resolution = step, Repeatability = repeatability };
                 var scaled = new InstrumentFigures
                 {
-                    ErrorLimit = limit * factor, Resolution = step * factor, Repeatability = repeatability * factor,
+                    ErrorLimit = limit * factor,
+                    Resolution = step * factor,
+                    Repeatability = repeatability * factor,
                 };
                 var one = MeasuredValue.From(readings, figures);
                 var other = MeasuredValue.From([.. readings.Select(r => r * factor)], scaled);

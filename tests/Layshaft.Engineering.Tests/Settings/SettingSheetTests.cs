@@ -47,7 +47,9 @@ public class SettingSheetTests
         var pack = new RequiredSetting("input shim pack", SettingKind.ShimPack, null, null);
         var recorded = new Dictionary<string, MeasuredQuantity>
         {
-            ["layshaft end float"] = Float(0.15), ["input shim pack"] = Float(1.25), ["layshaft endfloat"] = Float(0.15),
+            ["layshaft end float"] = Float(0.15),
+            ["input shim pack"] = Float(1.25),
+            ["layshaft endfloat"] = Float(0.15),
         };
 
         var sheet = SettingSheet.Check([EndFloat, backlash, pack], recorded);

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text.Json;
 using Layshaft.Site.Assessment.Lives;
-using Layshaft.Site.Pages.History;
 using Layshaft.Site.Pages;
+using Layshaft.Site.Pages.History;
 using Layshaft.Site.Pages.ShopPages;
 using Layshaft.Site.Pages.Tables;
 

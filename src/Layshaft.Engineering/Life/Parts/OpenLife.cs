@@ -50,8 +50,14 @@ internal sealed class OpenLife(PartIdentity part, LifeStart start, UseTally carr
 
         return new PartLife
         {
-            Part = Part, Start = start, Carried = Carried, Spans = all, End = End, Reason = Reason,
-            Events = [.. Events], IsDoubtful = IsDoubtful,
+            Part = Part,
+            Start = start,
+            Carried = Carried,
+            Spans = all,
+            End = End,
+            Reason = Reason,
+            Events = [.. Events],
+            IsDoubtful = IsDoubtful,
         };
     }
 }

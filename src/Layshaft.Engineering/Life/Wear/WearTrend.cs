@@ -30,7 +30,8 @@ public static class WearTrend
         }
 
         var fit = (choices.ThroughNewValue ? LinearRegression.FitThroughOrigin(uses, wears) : LinearRegression.Fit(uses, wears))
-            with { LeastScatter = choices.ReadingUncertainty };
+            with
+        { LeastScatter = choices.ReadingUncertainty };
         if (fit.Slope <= 0)
         {
             var shrinks = fit.SlopeBounds(choices.Level).Upper < 0;

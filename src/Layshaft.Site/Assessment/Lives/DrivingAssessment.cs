@@ -2,8 +2,8 @@ using System.Globalization;
 using Layshaft.Book.Records;
 using Layshaft.Engineering.Life;
 using Layshaft.Engineering.Measurement;
-using Rule = Layshaft.Book.Records.WearPattern;
 using Pattern = Layshaft.Engineering.Life.WearPattern;
+using Rule = Layshaft.Book.Records.WearPattern;
 
 namespace Layshaft.Site.Assessment.Lives;
 

@@ -1,7 +1,7 @@
 using Layshaft.Engineering.Measurement;
 using Layshaft.Site.Figures;
-using Figure = Layshaft.Site.Figures.Figure;
 using UnitsNet;
+using Figure = Layshaft.Site.Figures.Figure;
 
 namespace Layshaft.Site.Pages.Shared;
 
