@@ -59,7 +59,7 @@ public class PageTests(PublishedDemo demo)
             }
         }
 
-        Assert.Empty(wrong);
+        Assert.True(wrong.Count == 0, string.Join('\n', wrong));
     }
 
     [Theory]
@@ -80,7 +80,7 @@ public class PageTests(PublishedDemo demo)
             await page.CloseAsync();
         }
 
-        Assert.Empty(wrong);
+        Assert.True(wrong.Count == 0, string.Join('\n', wrong));
     }
 
     [Fact]
@@ -110,7 +110,7 @@ public class PageTests(PublishedDemo demo)
             await page.CloseAsync();
         }
 
-        Assert.Empty(wrong);
+        Assert.True(wrong.Count == 0, string.Join('\n', wrong));
     }
 
     private Task<IBrowserContext> Context(int width, ColorScheme scheme) => demo.Chromium.NewContextAsync(new()
