@@ -76,7 +76,7 @@ public class GearStackDrawingTests
         var links = root.Descendants().Where(e => e.Name.LocalName == "a").ToList();
 
         Assert.Equal(20, links.Count);
-        Assert.Contains(links, a => a.Attribute("href")!.Value == "#ring-3·4" && a.Attribute("aria-label")!.Value == "ring-3·4: renew");
+        Assert.Contains(links, a => a.Attribute("href")!.Value == "#ring-3·4" && a.Attribute("aria-label")!.Value == "N 3·4: ring-3·4: renew");
         Assert.All(links, a =>
         {
             var hit = a.Elements().Last(e => e.Attribute("class")?.Value == "hit");

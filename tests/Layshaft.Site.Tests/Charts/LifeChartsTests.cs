@@ -100,7 +100,7 @@ public class LifeChartsTests
         var links = drawing.Elements("chart-link").ToList();
 
         Assert.Equal(["jobs/1/", "jobs/2/", "jobs/3/", "jobs/4/"], links.Select(a => a.Attribute("href")!.Value));
-        Assert.Equal("Job of 19 July: seal", links[2].Attribute("aria-label")!.Value);
+        Assert.Equal("W 19 July: oil leak at the output, seal: Job of 19 July: seal", links[2].Attribute("aria-label")!.Value);
         Assert.All(drawing.Elements("hit"), h => Assert.True(DrawnText.Number(h, "height") >= 24));
     }
 

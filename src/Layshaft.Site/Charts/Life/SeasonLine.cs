@@ -57,7 +57,7 @@ public static class SeasonLine
     {
         svg.Path("leader", new PathData().Move(AxisX, at).To(AxisX + 12, at).To(MarkX - 22, y).To(MarkX - 10, y).ToString());
         svg.Circle("mark mark-solid", AxisX, at, 3);
-        ChartLink.Around(svg, job.Link, job.AccessibleName, () =>
+        ChartLink.Around(svg, job.Link, ChartLink.NameOf(job.Grade, job.Label, job.AccessibleName), () =>
         {
             svg.Rect("hit", MarkX - 14, y - (height / 2) + 1, width - MarkX + 14, height - 2);
             if (job.Grade is null)

@@ -71,7 +71,7 @@ internal sealed class StackNotes
     private static void DrawOne(SvgWriter svg, StackLayout layout, Placed placed, ChartPoint target, double x, double y, int side)
     {
         var note = placed.Note;
-        ChartLink.Around(svg, note.Link, note.AccessibleName, () =>
+        ChartLink.Around(svg, note.Link, ChartLink.NameOf(note.Grade, note.Label, note.AccessibleName), () =>
         {
             var from = y + (side * (note.Grade is null ? 0 : Radius + 1));
             var knee = y + (side * 18);
