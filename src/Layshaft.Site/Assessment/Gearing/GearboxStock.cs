@@ -20,7 +20,7 @@ public sealed record GearboxStock(Gearbox Gearbox, RatioSet Set, Eng.Drivetrain 
         ArgumentNullException.ThrowIfNull(set);
         ArgumentNullException.ThrowIfNull(problems);
         Eng.Gear[] gears = [.. set.Gears.Select((g, i) => Eng.Gear.FromTeeth(FormattableString.Invariant($"{i + 1}"), PairOf(g)))];
-        var stock = new Eng.GearingStock(PairsOf(gearbox.DropGears), [.. gearbox.FinalDrives.Select(FinalOf).Distinct()]);
+        var stock = new Eng.GearingStock(PairsOf(gearbox.DropGears), [.. gearbox.FinalDrives.Select(FinalOf).Distinct().OrderBy(f => f.Ratio)]);
         var place = gearbox.DropGears?.Place == DropGearPlace.Input ? Eng.DropPairPlace.GearboxInput : Eng.DropPairPlace.GearboxOutput;
         var train = new FaultPlaces(problems).Take(
             Eng.Drivetrain.Create(gears, stock.DropPairs[0], stock.FinalDrives[0], place), _ => set.Origin.At("gears"));

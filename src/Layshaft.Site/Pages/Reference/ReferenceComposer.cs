@@ -73,12 +73,15 @@ public static class ReferenceComposer
         var box = subject.Boxes[choice.Set];
         var train = box.Drivetrain.With(box.Stock.DropPairs[choice.Pair], box.Stock.FinalDrives[choice.Final]);
         var gears = GearingWords.Gears(train.DropPair, train.FinalDrive, composition);
+        var heading = train.DropPair is null
+            ? composition.Say("reference.combination_final", ("final", GearingWords.Final(train.FinalDrive, composition)))
+            : composition.Say("reference.combination", ("pair", GearingWords.Pair(train.DropPair, composition)), ("final", GearingWords.Final(train.FinalDrive, composition)));
         var table = subject.Tyres.Count == 0 ? null : Eng.SpeedTable.For(train, subject.Tyres[choice.Tyre].Tyre, subject.Limit).Value;
         return new Combination(
             choice.Class,
-            gears,
+            heading,
             table is null ? null : SpeedPerGearChart.Draw(
-                SpeedPerGear.Input(new ChartFrame(choice.Class, gears, composition.Say("reference.chart_words", ("gears", gears))), table, null, null, composition),
+                SpeedPerGear.Input(new ChartFrame(choice.Class, heading, composition.Say("reference.chart_words", ("gears", gears))), table, null, null, composition),
                 ChartSize.Compact),
             [.. train.Gears.Select((g, i) => Row(g, i + 1, train, table, composition))]);
     }

@@ -67,13 +67,19 @@ internal static class GearingVerdict
 
     private static bool Loses(Eng.RankingUnderChange change, Eng.GearingCandidate best) => ChangeRow.LossOf(change, best) is not { } loss || loss > Recommendation.Tie;
 
-    private static string Robust(EventGearing gearing, Composition composition) =>
-        EventGearing.IsSame(gearing.Ranking.Robust, gearing.Best)
-            ? composition.Say("gearing.robust_same", ("loss", composition.Figures.Seconds(gearing.Ranking.WorstRegretOfRobust, 3).Text))
+    // Another choice is worth naming only where it risks noticeably less than the recommendation.
+    private static string Robust(EventGearing gearing, Composition composition)
+    {
+        Duration?[] losses = [gearing.LossOf(gearing.Best), .. gearing.Ranking.Changes.Select(c => ChangeRow.LossOf(c, gearing.Best))];
+        Duration? worst = losses.Contains(null) ? null : losses.OfType<Duration>().MaxBy(d => d.Seconds);
+        var least = gearing.Ranking.WorstRegretOfRobust;
+        return worst is { } risk && risk - least <= Recommendation.Tie
+            ? composition.Say("gearing.robust_same", ("loss", composition.Figures.Seconds(risk, 3).Text))
             : composition.Say(
                 "gearing.robust",
                 ("gears", GearingWords.Gears(gearing.Ranking.Robust, composition)),
-                ("loss", composition.Figures.Seconds(gearing.Ranking.WorstRegretOfRobust, 3).Text));
+                ("loss", composition.Figures.Seconds(least, 3).Text));
+    }
 }
 
 /// <summary>The ranking on a changed day.</summary>
