@@ -46,6 +46,23 @@ internal static class DemoBook
             new Dictionary<string, string>());
     }
 
+    /// <summary>Every page of the site and the figures beside it, made in memory; pictures are left out.</summary>
+    public static IReadOnlyDictionary<string, string> Publish()
+    {
+        var composition = Composition();
+        var folders = TemplateFolders.BesideProgram(null);
+        var builder = new SiteBuilder(composition, new TemplateEngine(TemplateSet.Load(folders), composition.Texts), Review.Files, folders, "test");
+        return builder.Files().Where(f => Path.GetExtension(f.Path) is ".html" or ".json" or ".csv").ToDictionary(
+            f => f.Path,
+            f =>
+            {
+                var made = f.Make();
+                Assert.Empty(made.Problems);
+                return Encoding.UTF8.GetString(made.Bytes!.Value.Span);
+            },
+            StringComparer.Ordinal);
+    }
+
     /// <summary>Renders a page.</summary>
     public static string Render(Composition composition, string template, object page)
     {

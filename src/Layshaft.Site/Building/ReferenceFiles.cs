@@ -17,11 +17,20 @@ internal static class ReferenceFiles
         foreach (var subject in subjects)
         {
             yield return page(Addresses.ReferencePage(subject.Id), ReferenceComposer.Template, () => ReferenceComposer.Page(composition, subject));
+            foreach (var file in SheetFiles.Beside(Addresses.ReferencePage(subject.Id), () => subject.Name, ReferenceTables.Names, () => ReferenceTables.Of(composition, subject), composition))
+            {
+                yield return file;
+            }
+
             yield return new SiteFile(Addresses.ReferenceSheet(subject.Id), () => MadeFile.Of(Encoding.UTF8.GetBytes(ReferenceChoices.Stylesheet(subject))));
             for (var i = 0; i < subject.Tyres.Count; i++)
             {
                 var tyre = i;
                 yield return page(Addresses.WallPage(subject.Id, tyre), WallComposer.Template, () => WallComposer.Compose(composition, subject, tyre));
+                foreach (var file in SheetFiles.Beside(Addresses.WallPage(subject.Id, tyre), () => subject.Name, ReferenceTables.Names, () => ReferenceTables.OfWall(composition, subject, tyre), composition))
+                {
+                    yield return file;
+                }
             }
         }
     }

@@ -46,7 +46,7 @@ public static class EstimateComposer
             Money(report, estimate),
             [.. Answers(report, estimate)],
             composition.Say("estimate.answer"),
-            [.. new[] { FindingsSection.Compose(report), ComplaintSection.Compose(report), CautionSection.Compose(report) }.OfType<SectionView>()],
+            [.. new[] { FindingsSection.Compose(report), ComplaintSection.Compose(report), CautionSection.Compose(report), ReportTables.Section(report) }.OfType<SectionView>()],
             PageFrame.Foot(composition));
     }
 
@@ -102,7 +102,7 @@ public static class EstimateComposer
         return $"mailto:{report.Composition.Shop.Email}?subject={Uri.EscapeDataString(subject)}";
     }
 
-    private static string NeedKey(Need need) => need switch
+    internal static string NeedKey(Need need) => need switch
     {
         Need.Must => "estimate.must",
         Need.Should => "estimate.should",

@@ -29,7 +29,6 @@ public sealed record GearingRow(
     internal static GearingRow Of(string name, Eng.GearingCandidate candidate, EventGearing gearing, Composition composition)
     {
         var figures = composition.Figures;
-        string[] corners = [.. candidate.CornersBetweenGears.Select(s => Course.CornerBefore(gearing.Case.Venue, s)).OfType<string>()];
         return new GearingRow(
             name,
             GearingWords.Pair(candidate.DropPair, composition),
@@ -41,8 +40,15 @@ public sealed record GearingRow(
             figures.Rpm(candidate.EngineSpeedAtTop).Text,
             figures.Seconds(candidate.OnLimiter).Text,
             figures.Number(candidate.ShiftsPerLap).Text,
-            corners.Length == 0 ? composition.Say("gearing.no_corners") : string.Join(", ", corners),
+            CornersOf(candidate, gearing) ?? composition.Say("gearing.no_corners"),
             EventGearing.IsSame(candidate, gearing.Best));
+    }
+
+    /// <summary>The corners that fall between gears; null for none.</summary>
+    internal static string? CornersOf(Eng.GearingCandidate candidate, EventGearing gearing)
+    {
+        string[] corners = [.. candidate.CornersBetweenGears.Select(s => Course.CornerBefore(gearing.Case.Venue, s)).OfType<string>()];
+        return corners.Length == 0 ? null : string.Join(", ", corners);
     }
 
     private static string Seconds(Duration loss, Eng.GearingCandidate candidate, Composition composition) =>

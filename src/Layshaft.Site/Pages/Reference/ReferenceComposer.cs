@@ -2,6 +2,7 @@ using Layshaft.Site.Charts;
 using Layshaft.Site.Charts.Gearing;
 using Layshaft.Site.Pages.Gearing;
 using Layshaft.Site.Pages.Shared;
+using Layshaft.Site.Pages.Tables;
 using Eng = Layshaft.Engineering.Gearing;
 
 namespace Layshaft.Site.Pages.Reference;
@@ -58,6 +59,7 @@ public static class ReferenceComposer
             groups,
             [.. ReferenceChoices.All(subject).Select(c => CombinationOf(c, subject, composition))],
             WallLinks(page, subject, withName: false, composition),
+            DataFiles.Section(page, ReferenceTables.Of(composition, subject), composition),
             PageFrame.Foot(composition));
     }
 

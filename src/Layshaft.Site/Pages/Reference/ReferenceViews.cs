@@ -19,6 +19,7 @@ public sealed record ReferenceIndex(
 /// <param name="Groups">What there is to choose.</param>
 /// <param name="Combinations">The speeds of every choice.</param>
 /// <param name="Walls">Links to the wall charts.</param>
+/// <param name="Data">Links to the figures beside the page.</param>
 /// <param name="Foot">Foot of the page.</param>
 public sealed record ReferencePage(
     PageHead Head,
@@ -27,6 +28,7 @@ public sealed record ReferencePage(
     IReadOnlyList<ChoiceGroup> Groups,
     IReadOnlyList<Combination> Combinations,
     IReadOnlyList<LinkView> Walls,
+    SectionView Data,
     PageFoot Foot);
 
 /// <summary>One thing to choose.</summary>
@@ -64,9 +66,10 @@ public sealed record ReferenceRow(string Gear, string Teeth, string Overall, str
 /// <param name="Finals">The final drives, each over its gears.</param>
 /// <param name="Gears">The names of the gears, one for each column.</param>
 /// <param name="Rows">One row for each drop pair.</param>
+/// <param name="Data">Links to the figures beside the page.</param>
 /// <param name="Foot">What comes first.</param>
 public sealed record WallPage(
-    PageHead Head, string Heading, string Rests, IReadOnlyList<WallFinal> Finals, IReadOnlyList<string> Gears, IReadOnlyList<WallRow> Rows, string Foot);
+    PageHead Head, string Heading, string Rests, IReadOnlyList<WallFinal> Finals, IReadOnlyList<string> Gears, IReadOnlyList<WallRow> Rows, SectionView Data, string Foot);
 
 /// <summary>A final drive over its columns.</summary>
 /// <param name="Words">The final drive.</param>

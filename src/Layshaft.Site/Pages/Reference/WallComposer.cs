@@ -1,5 +1,6 @@
 using Layshaft.Site.Pages.Gearing;
 using Layshaft.Site.Pages.Shared;
+using Layshaft.Site.Pages.Tables;
 using UnitsNet;
 using Eng = Layshaft.Engineering.Gearing;
 
@@ -32,6 +33,7 @@ public static class WallComposer
             [.. box.Stock.FinalDrives.Select(f => new WallFinal(composition.Say("reference.wall_final", ("final", GearingWords.Final(f, composition))), gears.Count))],
             [.. box.Stock.FinalDrives.SelectMany(_ => gears.Select(g => g.Name))],
             [.. box.Stock.DropPairs.Select(p => Row(p, box.Drivetrain, box.Stock.FinalDrives, subject, tyre, composition))],
+            DataFiles.Section(page, ReferenceTables.OfWall(composition, subject, tyre), composition),
             composition.Say("reference.manual"));
     }
 

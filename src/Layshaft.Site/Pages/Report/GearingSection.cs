@@ -35,10 +35,39 @@ public sealed record GearingSection(
     public static SectionView? Compose(ReportContext report)
     {
         ArgumentNullException.ThrowIfNull(report);
-        return report.IsOwn && report.Composition.Assessment.Gearing.For(report.Job) is { } gearing
+        return GearingOf(report) is { } gearing
             ? new SectionView("gears", Heading(gearing, report.Composition), "sections/gearing.html", Of(gearing, report))
             : null;
     }
+
+    /// <summary>The gearing that the reader of a report may see; null for none.</summary>
+    internal static EventGearing? GearingOf(ReportContext report) => report.IsOwn ? report.Composition.Assessment.Gearing.For(report.Job) : null;
+
+    /// <summary>Every choice in stock by its place, then what was chosen or fitted without being in stock (no place).</summary>
+    internal static IEnumerable<(int? Place, Eng.GearingCandidate Candidate)> Candidates(EventGearing gearing)
+    {
+        var ranked = gearing.Ranking.Candidates;
+        return ranked.Select((c, i) => ((int?)(i + 1), c)).Concat(Named(gearing)
+            .Select(n => n.Candidate).OfType<Eng.GearingCandidate>()
+            .Where(c => !ranked.Any(r => EventGearing.IsSame(r, c)))
+            .DistinctBy(c => (c.DropPair, c.FinalDrive))
+            .Select(c => ((int?)null, c)));
+    }
+
+    /// <summary>What a choice is called besides its place, such as "fitted as it left us"; null for nothing.</summary>
+    internal static string? Names(Eng.GearingCandidate candidate, EventGearing gearing, Composition composition)
+    {
+        string[] names = [.. Named(gearing).Where(n => n.Candidate is { } c && EventGearing.IsSame(c, candidate)).Select(n => composition.Say(n.Key))];
+        return names.Length > 0 ? string.Join(", ", names) : null;
+    }
+
+    private static (string Key, Eng.GearingCandidate? Candidate)[] Named(EventGearing gearing) =>
+    [
+        ("gearing.row.best", gearing.Best),
+        ("gearing.row.chosen", gearing.Chosen),
+        ("gearing.row.left", gearing.AsItLeft),
+        ("gearing.row.last", gearing.LastEvent),
+    ];
 
     private static string Heading(EventGearing gearing, Composition composition) =>
         composition.Say("gearing.heading", ("event", EventName(gearing)));
@@ -71,29 +100,15 @@ public sealed record GearingSection(
     }
 
     // The first places, and below them what has a name; each set of gears once.
-    private static IReadOnlyList<GearingRow> Rows(EventGearing gearing, Composition composition)
-    {
-        var ranked = gearing.Ranking.Candidates;
-        (string Key, Eng.GearingCandidate? Candidate)[] named =
-        [
-            ("gearing.row.best", gearing.Best),
-            ("gearing.row.chosen", gearing.Chosen),
-            ("gearing.row.left", gearing.AsItLeft),
-            ("gearing.row.last", gearing.LastEvent),
-        ];
-        var shown = ranked.Take(FirstRows).ToList();
-        shown.AddRange(named.Select(n => n.Candidate).OfType<Eng.GearingCandidate>().Where(c => !shown.Exists(s => EventGearing.IsSame(s, c))).DistinctBy(c => (c.DropPair, c.FinalDrive)));
-        return [.. shown.OrderBy(c => c.IsFinished ? 0 : 1).ThenBy(c => c.StraightsTime.Seconds).Select(c => GearingRow.Of(NameOf(c), c, gearing, composition))];
+    private static IReadOnlyList<GearingRow> Rows(EventGearing gearing, Composition composition) =>
+    [
+        .. Candidates(gearing)
+            .Select(c => (c.Place, c.Candidate, Names: Names(c.Candidate, gearing, composition)))
+            .Where(c => c.Place <= FirstRows || c.Names is not null)
+            .OrderBy(c => c.Candidate.IsFinished ? 0 : 1).ThenBy(c => c.Candidate.StraightsTime.Seconds)
+            .Select(c => GearingRow.Of(string.Join(", ", new[] { PlaceWords(c.Place, composition), c.Names }.OfType<string>()), c.Candidate, gearing, composition)),
+    ];
 
-        string NameOf(Eng.GearingCandidate candidate)
-        {
-            var place = ranked.TakeWhile(r => !EventGearing.IsSame(r, candidate)).Count() + 1;
-            string[] words =
-            [
-                place > ranked.Count ? composition.Say("gearing.row.not_stocked") : composition.Figures.Number(place).Text,
-                .. named.Where(n => n.Candidate is { } c && EventGearing.IsSame(c, candidate)).Select(n => composition.Say(n.Key)),
-            ];
-            return string.Join(", ", words);
-        }
-    }
+    private static string PlaceWords(int? place, Composition composition) =>
+        place is { } known ? composition.Figures.Number(known).Text : composition.Say("gearing.row.not_stocked");
 }

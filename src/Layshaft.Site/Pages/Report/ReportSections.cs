@@ -21,6 +21,7 @@ internal static class ReportSections
         GearingSection.Compose,
         ReturnSection.Compose,
         CautionSection.Compose,
+        ReportTables.Section,
     ];
 
     public static IEnumerable<SectionView> All(ReportContext report) => InOrder.Select(s => s(report)).OfType<SectionView>();

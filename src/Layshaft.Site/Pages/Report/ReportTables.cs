@@ -1,6 +1,7 @@
 using Layshaft.Engineering.Measurement;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Assessment.Lives;
+using Layshaft.Site.Pages.Estimates;
 using Layshaft.Site.Pages.Shared;
 using Layshaft.Site.Pages.Tables;
 using UnitsNet;
@@ -11,7 +12,7 @@ namespace Layshaft.Site.Pages.Report;
 public static class ReportTables
 {
     /// <summary>The tables of every report, by their short names.</summary>
-    public static IReadOnlyList<string> Names { get; } = ["measured", "renewed", "settings", "charged"];
+    public static IReadOnlyList<string> Names { get; } = ["measured", "renewed", "settings", "estimate", "charged", .. GearingTables.Names];
 
     /// <summary>The tables of one report; what its reader may not see is left empty.</summary>
     public static IReadOnlyList<TableView> Of(Composition composition, OwnerView view, Book.Records.Job job)
@@ -19,9 +20,14 @@ public static class ReportTables
         ArgumentNullException.ThrowIfNull(composition);
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(job);
-        var report = new ReportContext(composition, view, composition.Assessment.Jobs[job.Number]);
-        return [Measurements(report), Renewed(report), Settings(report), Charged(report)];
+        return Of(new ReportContext(composition, view, composition.Assessment.Jobs[job.Number]));
     }
+
+    /// <summary>The section that leads to the files beside a report or an estimate.</summary>
+    internal static SectionView Section(ReportContext report) => DataFiles.Section(report.Page, Of(report), report.Composition);
+
+    private static IReadOnlyList<TableView> Of(ReportContext report) =>
+        [Measurements(report), Renewed(report), Settings(report), Estimated(report), Charged(report), .. GearingTables.Of(report)];
 
     private static TableView Measurements(ReportContext report)
     {
@@ -75,10 +81,10 @@ public static class ReportTables
         return TableView.Of(
             "settings",
             composition.Say("history.settings.caption"),
-            [composition.Say("history.setting"), composition.Say("history.found"), composition.Say("history.built")],
-            report.Job.Settings.Select(s => (IReadOnlyList<Cell>)
+            [composition.Say("history.setting"), composition.Say("history.found"), composition.Say("history.built"), composition.Say("life.data.least"), composition.Say("life.data.most")],
+            report.Job.Settings.Select(s => (Set: s, Asked: report.Gearbox.SettingOf(s.Setting)!)).Select(s => (IReadOnlyList<Cell>)
             [
-                Cell.Of(report.Gearbox.SettingOf(s.Setting)!.Name), Mean(s.Found, composition), Mean(s.Built, composition),
+                Cell.Of(s.Asked.Name), Mean(s.Set.Found, composition), Mean(s.Set.Built, composition), End(s.Asked.Target.Low, composition), End(s.Asked.Target.High, composition),
             ]));
     }
 
@@ -90,17 +96,39 @@ public static class ReportTables
             "charged",
             composition.Say("money.caption", ("currency", composition.Shop.Currency)),
             [composition.Say("money.what"), composition.Say("money.quantity"), composition.Say("money.price"), composition.Say("money.amount")],
-            (shown ? Account.Of(Account.Charged(report.Job), report.Gearbox, composition.Shop).Lines : []).Select(l => (IReadOnlyList<Cell>)
+            (shown ? Account.Of(Account.Charged(report.Job), report.Gearbox, composition.Shop).Lines : []).Select(l => Line(l, report)));
+    }
+
+    // Shown where the page shows it: while the customer has to answer.
+    private static TableView Estimated(ReportContext report)
+    {
+        var composition = report.Composition;
+        var shown = report.IsOwn && EstimateComposer.IsOpen(report.Job);
+        return TableView.Of(
+            "estimate",
+            composition.Say("life.data.estimate"),
             [
-                Cell.Of(l.Line.Part is { } part ? report.Gearbox.PartOf(part)!.Name : l.Line.Work),
-                Cell.Of(composition.Figures.Number((double)l.Quantity, 2), (double)l.Quantity) with { Unit = l.IsHours ? "h" : null },
-                Cell.Money(l.Price, composition),
-                Cell.Money(l.Amount, composition),
+                composition.Say("money.what"), composition.Say("money.quantity"), composition.Say("money.price"), composition.Say("money.amount"),
+                composition.Say("life.data.need"), composition.Say("life.data.if_left"),
+            ],
+            (shown ? Account.Of(report.Job.Estimate!.Lines, report.Gearbox, composition.Shop).Lines : []).Select(l => (IReadOnlyList<Cell>)
+            [
+                .. Line(l, report), Cell.Of(composition.Say(EstimateComposer.NeedKey(l.Line.Need))), Cell.Of(l.Line.IfLeft),
             ]));
     }
 
+    private static IReadOnlyList<Cell> Line(PricedLine line, ReportContext report) =>
+    [
+        Cell.Of(line.Line.Part is { } part ? report.Gearbox.PartOf(part)!.Name : line.Line.Work),
+        Cell.Pure((double)line.Quantity, 2, report.Composition) with { Unit = line.IsHours ? "h" : null },
+        Cell.Money(line.Price, report.Composition),
+        Cell.Money(line.Amount, report.Composition),
+    ];
+
     private static Cell Size(IQuantity size, int decimals, Composition composition) =>
         Cell.Of(Measured.Figure(size, decimals, composition.Figures), ShownUnit.For(size, composition).Of(size));
+
+    private static Cell End(IQuantity? end, Composition composition) => end is null ? Cell.Empty : Size(end, Measured.DecimalsWritten(end), composition);
 
     private static Cell Mean(IReadOnlyList<IQuantity> readings, Composition composition) => readings.Count == 0
         ? Cell.Empty

@@ -44,7 +44,7 @@ public static class BenchPage
             Cell.Of(shop.Say(StageKey(j.Stage))),
             Cell.Of(j.WaitsFor ?? (j.Stage == JobStage.AwaitingGoAhead ? shop.Say("shop.waits.answer") : null)),
             Cell.Day(j.Received, shop.Composition),
-            Cell.Count(shop.AsOf.DayNumber - j.Received.DayNumber),
+            Cell.Days(shop.AsOf.DayNumber - j.Received.DayNumber),
             Cell.Of(shop.Composition.Shop.Technicians.FirstOrDefault(t => t.Id == j.Technician)?.Name),
         ]));
 
@@ -62,7 +62,7 @@ public static class BenchPage
             Cell.Of(CustomerOf(j.Job, shop).Telephone),
             Cell.Day(j.Job.Estimate!.Sent, shop.Composition),
             Cell.Day(j.Until, shop.Composition),
-            j.Until < shop.AsOf ? Cell.Of(shop.Say("shop.run_out")) with { Strong = true } : Cell.Count(j.Until.DayNumber - shop.AsOf.DayNumber),
+            j.Until < shop.AsOf ? Cell.Of(shop.Say("shop.run_out")) with { Strong = true } : Cell.Days(j.Until.DayNumber - shop.AsOf.DayNumber),
             Cell.Money(Account.Of(j.Job.Estimate!.Lines, shop.Book.GearboxOf(shop.Book.Units[j.Job.Unit]), shop.Composition.Shop).Gross, shop.Composition),
         ]));
 

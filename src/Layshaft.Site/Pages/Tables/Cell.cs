@@ -43,6 +43,45 @@ public sealed record Cell(string Text, string? Data, bool IsNumber = false, stri
     /// <summary>A count.</summary>
     public static Cell Count(int count) => new(count.ToString(CultureInfo.InvariantCulture), count.ToString(CultureInfo.InvariantCulture), IsNumber: true);
 
+    /// <summary>A count of days.</summary>
+    public static Cell Days(int days) => Count(days) with { Unit = "d" };
+
+    /// <summary>A pure number.</summary>
+    public static Cell Pure(double number, int decimals, Composition composition)
+    {
+        ArgumentNullException.ThrowIfNull(composition);
+        return Of(composition.Figures.Number(number, decimals), number);
+    }
+
+    /// <summary>A speed.</summary>
+    public static Cell Speed(UnitsNet.Speed speed, int decimals, Composition composition)
+    {
+        ArgumentNullException.ThrowIfNull(composition);
+        var figure = composition.Figures.Speed(speed, decimals);
+        return Of(figure, figure.Unit == "mph" ? speed.MilesPerHour : speed.KilometersPerHour) with { Text = figure.Both };
+    }
+
+    /// <summary>An engine speed; the unit is written as a program knows it, whatever word the page has for it.</summary>
+    public static Cell Rpm(UnitsNet.RotationalSpeed speed, Composition composition)
+    {
+        ArgumentNullException.ThrowIfNull(composition);
+        return Of(composition.Figures.Rpm(speed), speed.RevolutionsPerMinute) with { Unit = "r/min" };
+    }
+
+    /// <summary>A short time in seconds.</summary>
+    public static Cell Seconds(UnitsNet.Duration time, int decimals, Composition composition)
+    {
+        ArgumentNullException.ThrowIfNull(composition);
+        return Of(composition.Figures.Seconds(time, decimals), time.Seconds);
+    }
+
+    /// <summary>A share in per cent.</summary>
+    public static Cell Percent(double share, Composition composition)
+    {
+        ArgumentNullException.ThrowIfNull(composition);
+        return Of(composition.Figures.Percent(share), share * 100);
+    }
+
     /// <summary>A figure with the number behind it.</summary>
     /// <param name="figure">As the page shows it.</param>
     /// <param name="number">In the unit of the figure.</param>

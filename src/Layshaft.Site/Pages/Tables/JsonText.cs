@@ -34,6 +34,9 @@ public static class JsonText
         return [.. bytes.WrittenSpan, .. Encoding.ASCII.GetBytes("\n")];
     }
 
+    // The unit of counts and ratios (ISO 80000-1: the unit one), so that no number stands without a unit.
+    private const string One = "1";
+
     private static void Write(Utf8JsonWriter json, TableView table)
     {
         json.WriteStartObject();
@@ -68,11 +71,7 @@ public static class JsonText
         {
             json.WriteStartObject();
             json.WriteNumber("value", number);
-            if (cell.Unit is { } unit)
-            {
-                json.WriteString("unit", unit);
-            }
-
+            json.WriteString("unit", cell.Unit ?? One);
             json.WriteEndObject();
         }
         else
