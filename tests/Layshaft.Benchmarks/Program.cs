@@ -1,10 +1,29 @@
 using System.Globalization;
 using BenchmarkDotNet.Running;
+using Layshaft.Benchmarks.BigBook;
 using Layshaft.Benchmarks.Photos;
 
 if (args is ["photos", ..])
 {
     PhotoComparison.Run(count: args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 24);
+    return;
+}
+
+if (args is ["book", ..])
+{
+    if (BigBookOptions.Of(args[1..]) is not { } options || Path.Exists(options.Folder))
+    {
+        Console.Error.WriteLine($"Usage: {BigBookOptions.Usage}. FOLDER must not exist.");
+        return;
+    }
+
+    BigBookWriter.Write(options);
+    return;
+}
+
+if (args is ["stages", var book, ..])
+{
+    StageTimes.Run(book, filesOfEachKind: args.Length > 2 ? int.Parse(args[2], CultureInfo.InvariantCulture) : 40);
     return;
 }
 
