@@ -1,6 +1,6 @@
 #!/usr/bin/env dotnet
 // Runs every check of the project and closes with "N passed, N failed".
-// On a fresh machine it needs the .NET SDK only; a browser for the site's tests is installed when it can be.
+// On a fresh machine it needs the .NET SDK only; a browser and node for the tests are installed where they can be.
 #:property ManagePackageVersionsCentrally=false
 #:property RestorePackagesWithLockFile=false
 #:property PublishAot=false
@@ -17,6 +17,7 @@ var results = Path.Combine(root, "tests", "TestResults");
 var failedSteps = 0;
 
 EnsureBrowser();
+EnsureNode();
 failedSteps += Step("Build", "dotnet", "build", "Layshaft.slnx", "-c", "Release", "-v", "q", "-nologo");
 failedSteps += Step("Formatting", "dotnet", "format", "Layshaft.slnx", "--no-restore", "--verify-no-changes", "--severity", "error");
 
@@ -100,5 +101,27 @@ void EnsureBrowser()
         Console.WriteLine("The site's tests need a Chromium browser. Install one (Debian, Ubuntu: sudo apt-get install chromium), or name it in LAYSHAFT_BROWSER.");
     }
 }
+
+// The schema tests let an npm package judge the schemas; they fetch it themselves once there is npm.
+void EnsureNode()
+{
+    var (npm, node) = (OnPath("npm"), OnPath("node"));
+    if (!(npm && node) && OperatingSystem.IsLinux() && File.Exists("/usr/bin/apt-get") && Environment.UserName == "root")
+    {
+        Console.WriteLine("Installing node and npm for the schema tests …");
+        _ = Run("apt-get", "update", "-qq");
+        _ = Run("apt-get", "install", "-y", "-qq", "--no-install-recommends", "nodejs", "npm");
+        (npm, node) = (OnPath("npm"), OnPath("node"));
+    }
+
+    if (!(npm && node))
+    {
+        Console.WriteLine("The schema tests need node and npm. Install them (Debian, Ubuntu: sudo apt-get install nodejs npm).");
+    }
+}
+
+static bool OnPath(string program) => (Environment.GetEnvironmentVariable("PATH") ?? string.Empty)
+    .Split(Path.PathSeparator)
+    .Any(folder => File.Exists(Path.Combine(folder, program)) || File.Exists(Path.Combine(folder, program + ".exe")) || File.Exists(Path.Combine(folder, program + ".cmd")));
 
 static string Here([CallerFilePath] string path = "") => path;

@@ -1,4 +1,3 @@
-using Layshaft.Book.Problems;
 using Layshaft.Book.Records;
 using Layshaft.Book.Values;
 
@@ -13,14 +12,6 @@ internal static class FindingChecks
     {
         foreach (var finding in job.Findings)
         {
-            foreach (var condition in finding.Conditions)
-            {
-                if (!DamageTerms.All.Any(t => t.Word == condition))
-                {
-                    check.Problems.Add("unknown-word", finding.Origin.At("conditions"), $"'{condition}' is not a term of the glossary.", NearestWord.Advice(condition, [.. DamageTerms.All.Select(t => t.Word)]));
-                }
-            }
-
             if (!check.Names(finding.Part, box.Parts.Select(p => p.Id), finding.Origin.At("part"), "part", box.Name))
             {
                 continue;

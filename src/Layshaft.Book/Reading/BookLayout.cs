@@ -13,6 +13,13 @@ public static partial class BookLayout
     /// <summary>The folders whose files are read, besides <c>jobs/</c>.</summary>
     public static IReadOnlyList<string> Folders { get; } = ["customers", "gearboxes", "cars", "venues", "units"];
 
+    /// <summary>Which kind of file stands at a path: its folder, empty for the shop's file, null for a file that is not read.</summary>
+    internal static string? FolderOf(string path) =>
+        path == ShopFile ? string.Empty
+        : JobPath().IsMatch(path) ? "jobs"
+        : path.EndsWith(".yaml", StringComparison.Ordinal) && path.Split('/') is [var folder, _] && Folders.Contains(folder) ? folder
+        : null;
+
     internal static IEnumerable<string> FilesIn(IBookFiles files, string folder) =>
         files.All.Select(f => f.Path).Where(p =>
             p.StartsWith(folder + "/", StringComparison.Ordinal)

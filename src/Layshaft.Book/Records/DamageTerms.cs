@@ -1,3 +1,6 @@
+using Layshaft.Book.Problems;
+using Layshaft.Book.Shapes;
+
 namespace Layshaft.Book.Records;
 
 /// <summary>Where a damage term comes from.</summary>
@@ -41,6 +44,15 @@ public static class DamageTerms
             "rounded dogs", "chipped dog", "undercut lost", "heat-coloured dogs", "dog corner radius", "burred dogs", "worn fork pads", "heat-coloured fork",
             "bent fork", "worn detent", "worn hub splines", "ring tight on hub", "cracked ring"),
     ];
+
+    /// <summary>One of the words, as a finding writes it.</summary>
+    public static Shape<string> Shape { get; } = new ScalarShape<string>(
+        "a term of the glossary, such as rounded dogs",
+        "unknown-word",
+        t => Words.Contains(t) ? Parsed.Good(t) : Parsed.Bad<string>($"'{t[..Math.Min(t.Length, 60)]}' is not a term of the glossary.", NearestWord.Advice(t, Words)),
+        () => SchemaParts.OneOf(Words));
+
+    private static IReadOnlyCollection<string> Words => [.. All.Select(t => t.Word)];
 
     private static IEnumerable<DamageTerm> Of(TermFamily family, params string[] words) => words.Select(w => new DamageTerm(w, family));
 }

@@ -51,7 +51,7 @@ public sealed record Finding(
         f.OptionalValue("side", new ChoiceShape<Flank>("a side", ("drive", Records.Flank.Drive), ("coast", Records.Flank.Coast)), "Which side of tooth or dog: drive or coast."),
         f.Optional("position", Scalars.Text, "Where on the part."),
         f.List("measurements", Measurement.Shape, "What was measured."),
-        f.List("conditions", Scalars.Text, "The damage seen, in the words of the glossary."),
+        f.List("conditions", DamageTerms.Shape, "The damage seen, in the words of the glossary."),
         f.OptionalValue("grade", new ChoiceShape<Grade>("a grade", ("reuse", Engineering.Measurement.Grade.Reuse), ("watch", Engineering.Measurement.Grade.Watch), ("renew", Engineering.Measurement.Grade.Renew)), "The technician's grade; left out, the gearbox's policy decides."),
         f.Optional("reason", Scalars.Text, "Why the technician's grade differs from the policy's."),
         f.Optional("action", Scalars.Text, "What was decided, such as 'renewed' or 'corners dressed, goes back'."),

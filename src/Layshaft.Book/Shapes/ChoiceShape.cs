@@ -38,9 +38,5 @@ public sealed class ChoiceShape<T>(string what, params (string Word, T Value)[] 
     }
 
     /// <inheritdoc/>
-    public override JsonObject Schema() => new()
-    {
-        // An unquoted yes is a truth value to some editors; both readings are let through there and settled here.
-        ["enum"] = new JsonArray([.. known.Select(k => (JsonNode)k), .. known.Where(k => k is "yes" or "no").Select(k => JsonValue.Create(k == "yes"))]),
-    };
+    public override JsonObject Schema() => SchemaParts.OneOf(known);
 }

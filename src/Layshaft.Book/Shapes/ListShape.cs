@@ -47,7 +47,7 @@ public sealed class ListShape<T>(Shape<T> item, int atLeast = 0, int atMost = 20
     /// <inheritdoc/>
     public override JsonObject Schema()
     {
-        var schema = new JsonObject { ["type"] = "array", ["items"] = item.Schema() };
+        var schema = new JsonObject { ["type"] = "array", ["items"] = item.Schema(), ["maxItems"] = atMost };
         if (atLeast > 0)
         {
             schema["minItems"] = atLeast;

@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Layshaft.Book.Values;
 using UnitsNet;
 
@@ -13,7 +14,7 @@ public static class Quantities
     public static Shape<Length> Length { get; } = Positive(UnitWords.Length, v => v.Meters);
 
     /// <summary>A length, or nothing.</summary>
-    public static Shape<Length> LengthOrNone { get; } = AnyLength.Demand("negative", v => v.Meters >= 0, _ => "This can't be less than 0.");
+    public static Shape<Length> LengthOrNone { get; } = Of(UnitWords.Length, Sign.NotNegative).Demand("negative", v => v.Meters >= 0, _ => "This can't be less than 0.");
 
     /// <summary>A torque.</summary>
     public static Shape<Torque> Torque { get; } = Positive(UnitWords.Torque, v => v.NewtonMeters);
@@ -59,7 +60,14 @@ public static class Quantities
     public static Shape<IQuantity> Measured { get; } = Of(UnitWords.Measured);
 
     private static Shape<T> Positive<T>(QuantityText<T> text, Func<T, double> size) =>
-        Of(text).Demand("not-positive", v => size(v) > 0, _ => "This must be more than 0.");
+        Of(text, Sign.Positive).Demand("not-positive", v => size(v) > 0, _ => "This must be more than 0.");
 
-    private static ScalarShape<T> Of<T>(QuantityText<T> text) => new(text.Words, "bad-quantity", text.Parse);
+    private static ScalarShape<T> Of<T>(QuantityText<T> text, Sign sign = Sign.Any) => new(text.Words, "bad-quantity", text.Parse, () => Schema(text, sign));
+
+    private static JsonObject Schema<T>(QuantityText<T> text, Sign sign)
+    {
+        var schema = SchemaParts.Matching(Patterns.Whole(Patterns.Quantity(text, sign)));
+        schema["description"] = $"Units: {string.Join(", ", text.UnitWords.Distinct(StringComparer.Ordinal))}.";
+        return schema;
+    }
 }

@@ -58,9 +58,7 @@ public sealed class RecordShape<T>(string what, string meaning, Func<Fields, T> 
         var properties = new JsonObject();
         foreach (var field in fields.Described)
         {
-            var schema = field.Schema();
-            schema["description"] = $"{field.Meaning} Write {field.Words}.";
-            properties[field.Key] = schema;
+            properties[field.Key] = Described(field);
         }
 
         var required = new JsonArray([.. fields.Described.Where(f => f.Required).Select(f => (JsonNode)f.Key)]);
@@ -72,6 +70,15 @@ public sealed class RecordShape<T>(string what, string meaning, Func<Fields, T> 
             ["required"] = required,
             ["additionalProperties"] = false,
         };
+    }
+
+    private static JsonObject Described(FieldDescription field)
+    {
+        var schema = field.Schema();
+        var nested = (schema["items"] ?? schema)["properties"] is not null;
+        var more = nested ? null : schema["description"]?.GetValue<string>();
+        schema["description"] = nested ? field.Meaning : $"{field.Meaning} Write {field.Words}.{(more is null ? "" : $" {more}")}";
+        return schema;
     }
 
     /// <summary>The fields in the order in which they are asked for, with their words: for guides and tests.</summary>

@@ -9,8 +9,8 @@ namespace Layshaft.Book.Shapes;
 /// <param name="words">What to write, with an example.</param>
 /// <param name="code">The problem's code when the text does not fit.</param>
 /// <param name="parse">Reads the text: the value, or what is wrong with it.</param>
-/// <param name="pattern">ECMA 262 regular expression for the schema; null when the words must do.</param>
-public sealed class ScalarShape<T>(string words, string code, Func<string, Parsed<T>> parse, string? pattern = null) : Shape<T>
+/// <param name="schema">Makes the value's JSON Schema.</param>
+public sealed class ScalarShape<T>(string words, string code, Func<string, Parsed<T>> parse, Func<JsonObject> schema) : Shape<T>
 {
     /// <inheritdoc/>
     public override string Words => words;
@@ -43,17 +43,7 @@ public sealed class ScalarShape<T>(string words, string code, Func<string, Parse
     }
 
     /// <inheritdoc/>
-    // YAML editors take an unquoted 27 for a number; the reader takes the text either way.
-    public override JsonObject Schema()
-    {
-        var schema = new JsonObject { ["type"] = new JsonArray("string", "number") };
-        if (pattern is not null)
-        {
-            schema["pattern"] = pattern;
-        }
-
-        return schema;
-    }
+    public override JsonObject Schema() => schema();
 }
 
 /// <summary>What came of reading a text: a value, or what is wrong with it.</summary>

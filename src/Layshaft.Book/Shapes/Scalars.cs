@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Layshaft.Book.Values;
 using UnitsNet;
@@ -14,16 +15,17 @@ public static partial class Scalars
         "bad-text",
         t => string.IsNullOrWhiteSpace(t)
             ? Parsed.Bad<string>("There is no text here.", "Write it, or take the line out.")
-            : t.Length > 20_000
+            : t.Length > LongestText
                 ? Parsed.Bad<string>("This text is longer than 20,000 characters.", "Move it to a notes file.")
-                : Parsed.Good(t.Trim()));
+                : Parsed.Good(t.Trim()),
+        () => SchemaParts.AnyText(LongestText));
 
     /// <summary>The name of another file in the book, or of a thing that other files refer to.</summary>
     public static Shape<string> Id { get; } = new ScalarShape<string>(
         "a short name in lower-case letters, digits and hyphens, such as ring-2",
         "bad-name",
         t => IdPattern().IsMatch(t) ? Parsed.Good(t) : Parsed.Bad<string>($"'{Short(t)}' is not a short name."),
-        "^[a-z0-9]+(-[a-z0-9]+)*$");
+        () => SchemaParts.Name("^[a-z0-9]+(?:-[a-z0-9]+)*$"));
 
     /// <summary>A file beside this one, or in a folder below it.</summary>
     public static Shape<string> FileName { get; } = new ScalarShape<string>(
@@ -31,7 +33,8 @@ public static partial class Scalars
         "bad-file-name",
         t => FilePattern().IsMatch(t) && t.Split('/').All(p => p.Trim('.').Length > 0)
             ? Parsed.Good(t)
-            : Parsed.Bad<string>($"'{Short(t)}' is not a file name that a book can use.", "Use letters, digits, '-', '_' and one ending; folders with '/', never '..' or a drive."));
+            : Parsed.Bad<string>($"'{Short(t)}' is not a file name that a book can use.", "Use letters, digits, '-', '_' and one ending; folders with '/', never '..' or a drive."),
+        () => SchemaParts.Matching("^[A-Za-z0-9_-][A-Za-z0-9_. -]*(?:/[A-Za-z0-9_-][A-Za-z0-9_. -]*)*[.][A-Za-z0-9]+$"));
 
     /// <summary>A calendar day.</summary>
     public static Shape<DateOnly> Date { get; } = new ScalarShape<DateOnly>(
@@ -40,7 +43,7 @@ public static partial class Scalars
         t => DateOnly.TryParseExact(t, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) && date.Year is >= 1950 and < 2200
             ? Parsed.Good(date)
             : Parsed.Bad<DateOnly>($"'{Short(t)}' is not a date."),
-        "^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
+        () => SchemaParts.Matching(Patterns.Date));
 
     /// <summary>Yes or no. <c>on</c>, <c>off</c>, <c>y</c> and <c>n</c> are not taken.</summary>
     public static Shape<bool> YesNo { get; } = new ChoiceShape<bool>("yes or no", ("yes", true), ("no", false), ("true", true), ("false", false));
@@ -55,19 +58,19 @@ public static partial class Scalars
     public static Shape<int> ToothCount { get; } = Whole($"the teeth of a gear, {Values.Teeth.Fewest} to {Values.Teeth.Most}, such as 27", Values.Teeth.Fewest, Values.Teeth.Most);
 
     /// <summary>Two gears in mesh.</summary>
-    public static Shape<Teeth> Teeth { get; } = new ScalarShape<Teeth>(Values.Teeth.Words, "bad-teeth", Values.Teeth.Parse, "^ *[0-9]+ *(/| driving ) *[0-9]+ *$");
+    public static Shape<Teeth> Teeth { get; } = new ScalarShape<Teeth>(Values.Teeth.Words, "bad-teeth", Values.Teeth.Parse, () => SchemaParts.Matching(Patterns.Teeth()));
 
     /// <summary>A plain number without a unit, such as a profile shift coefficient.</summary>
-    public static Shape<double> Number { get; } = new ScalarShape<double>("a number, such as 0.35", "bad-number", Figure.Parse, NumberPattern);
+    public static Shape<double> Number { get; } = NumberOf(Sign.Any);
 
     /// <summary>A plain number above zero.</summary>
-    public static Shape<double> PositiveNumber { get; } = Number.Demand("not-positive", v => v > 0, _ => "This must be more than 0.");
+    public static Shape<double> PositiveNumber { get; } = NumberOf(Sign.Positive).Demand("not-positive", v => v > 0, _ => "This must be more than 0.");
 
     /// <summary>A share in per cent, read as a fraction (54 % is 0.54); may be negative or above 100 %.</summary>
-    public static Shape<double> Share { get; } = new ScalarShape<double>("a share in per cent, such as 54 %", "bad-share", ParseShare, "^[-−+]?[0-9]+([.][0-9]+)? *%$");
+    public static Shape<double> Share { get; } = ShareOf(part: false);
 
     /// <summary>A share from 0 % to 100 %.</summary>
-    public static Shape<double> Part { get; } = Share.Demand("share-out-of-range", v => v is >= 0 and <= 1, _ => "A share here runs from 0 % to 100 %.");
+    public static Shape<double> Part { get; } = ShareOf(part: true).Demand("share-out-of-range", v => v is >= 0 and <= 1, _ => "A share here runs from 0 % to 100 %.");
 
     /// <summary>An amount of the shop's currency, to the cent.</summary>
     public static Shape<decimal> Money { get; } = new ScalarShape<decimal>(
@@ -80,32 +83,37 @@ public static partial class Scalars
             { Value: var v } when decimal.Round(v, 2) != v => Parsed.Bad<decimal>($"'{t}' has more than two decimals."),
             { Value: var v } => Parsed.Good(v),
         },
-        "^[0-9]+([.][0-9]{1,2})?$");
+        () => new() { ["type"] = new JsonArray("number", "string"), ["minimum"] = 0, ["pattern"] = "^(?:[+]?(?:0|[1-9][0-9]*)(?:[.][0-9]{1,2}0*)?|[-−]0(?:[.]0+)?)$" });
 
     /// <summary>An amount of running.</summary>
-    public static Shape<Use> Use { get; } = new ScalarShape<Use>("an amount of use, such as 21.5 h", "bad-use", Values.Use.Parse, "^[0-9]+([.][0-9]+)? *(h|hours?|km|events?)$");
+    public static Shape<Use> Use { get; } = new ScalarShape<Use>("an amount of use, such as 21.5 h", "bad-use", Values.Use.Parse, () => SchemaParts.Matching(Patterns.Whole($"{Patterns.Number(Sign.NotNegative)}{Patterns.Space}(?:h|hours?|km|events?)")));
 
     /// <summary>A span of the calendar.</summary>
-    public static Shape<CalendarSpan> Span { get; } = new ScalarShape<CalendarSpan>("a span of time, such as 12 months", "bad-span", CalendarSpan.Parse, "^[0-9]+ *(days?|weeks?|months?|years?)$");
+    public static Shape<CalendarSpan> Span { get; } = new ScalarShape<CalendarSpan>("a span of time, such as 12 months", "bad-span", CalendarSpan.Parse, () => SchemaParts.Matching(Patterns.Whole($"[+]?{Patterns.Whole(1, 1200)}{Patterns.Space}(?:days?|weeks?|months?|years?)")));
 
     /// <summary>A colour.</summary>
     public static Shape<string> Colour { get; } = new ScalarShape<string>(
         "a colour as \"#rrggbb\" in quotes, such as \"#1f4e79\"",
         "bad-colour",
         t => ColourPattern().IsMatch(t) ? Parsed.Good(t.ToLowerInvariant()) : Parsed.Bad<string>($"'{Short(t)}' is not a colour."),
-        "^#[0-9a-fA-F]{6}$");
+        () => SchemaParts.Matching("^#[0-9a-fA-F]{6}$"));
 
     /// <summary>An ISO 4217 currency code.</summary>
     public static Shape<string> Currency { get; } = new ScalarShape<string>(
         "a currency as its ISO 4217 letters, such as EUR",
         "bad-currency",
         t => t.Length == 3 && t.All(char.IsAsciiLetterUpper) ? Parsed.Good(t) : Parsed.Bad<string>($"'{Short(t)}' is not a currency code."),
-        "^[A-Z]{3}$");
+        () => SchemaParts.Matching("^[A-Z]{3}$"));
 
     /// <summary>A target band of a measured value.</summary>
-    public static Shape<Band<IQuantity>> Band { get; } = new ScalarShape<Band<IQuantity>>(BandText.Words, "bad-band", BandText.Parse);
+    public static Shape<Band<IQuantity>> Band { get; } = new ScalarShape<Band<IQuantity>>(BandText.Words, "bad-band", BandText.Parse, () => SchemaParts.Matching(Patterns.Band()));
 
-    private const string NumberPattern = "^[-−+]?[0-9]+([.][0-9]+)?$";
+    private const int LongestText = 20_000;
+
+    private static ScalarShape<double> NumberOf(Sign sign) => new("a number, such as 0.35", "bad-number", Figure.Parse, () => SchemaParts.Number(sign));
+
+    private static ScalarShape<double> ShareOf(bool part) =>
+        new("a share in per cent, such as 54 %", "bad-share", ParseShare, () => SchemaParts.Matching(Patterns.Share(part)));
 
     private static Shape<int> Whole(string words, int least, int most) => new ScalarShape<int>(
         words,
@@ -116,7 +124,7 @@ public static partial class Scalars
             { Value: var v } when v < least || v > most => Parsed.Bad<int>($"{t} is not possible here."),
             { Value: var v } => Parsed.Good(v),
         },
-        "^[0-9]+$");
+        () => SchemaParts.Whole(least, most));
 
     private static Parsed<double> ParseShare(string text)
     {
@@ -132,12 +140,12 @@ public static partial class Scalars
 
     private static string Short(string text) => text.Length > 60 ? text[..60] + "…" : text;
 
-    [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*$", RegexOptions.None, 1000)]
+    [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*\\z", RegexOptions.None, 1000)]
     private static partial Regex IdPattern();
 
-    [GeneratedRegex("^[A-Za-z0-9_-][A-Za-z0-9_. -]*(/[A-Za-z0-9_-][A-Za-z0-9_. -]*)*[.][A-Za-z0-9]+$", RegexOptions.None, 1000)]
+    [GeneratedRegex("^[A-Za-z0-9_-][A-Za-z0-9_. -]*(/[A-Za-z0-9_-][A-Za-z0-9_. -]*)*[.][A-Za-z0-9]+\\z", RegexOptions.None, 1000)]
     private static partial Regex FilePattern();
 
-    [GeneratedRegex("^#[0-9a-fA-F]{6}$", RegexOptions.None, 1000)]
+    [GeneratedRegex("^#[0-9a-fA-F]{6}\\z", RegexOptions.None, 1000)]
     private static partial Regex ColourPattern();
 }

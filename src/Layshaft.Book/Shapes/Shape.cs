@@ -17,7 +17,10 @@ public abstract class Shape<T>
     /// <summary>Reads a node; false when it does not fit, and then the reasons were reported.</summary>
     public abstract bool TryRead(Node node, Reading reading, [MaybeNullWhen(false)] out T value);
 
-    /// <summary>The shape as JSON Schema (draft 2020-12).</summary>
+    /// <summary>
+    /// The shape as JSON Schema. Only keywords that mean the same from draft-07 to draft 2020-12 are used, because the
+    /// checkers behind common editors read draft-07 best.
+    /// </summary>
     public abstract JsonObject Schema();
 
     /// <summary>The same shape with one more demand.</summary>

@@ -21,6 +21,7 @@ public static class Entry
         root.Subcommands.Add(ShimCommand.Create(output, errors));
         root.Subcommands.Add(MeasureCommand.Create(output, errors));
         root.Subcommands.Add(GearCommand.Create(output, errors));
+        root.Subcommands.Add(SchemaCommand.Create(output));
         var parsed = root.Parse(arguments);
         var configuration = new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false };
         if (parsed.Errors.Count > 0)
