@@ -22,6 +22,8 @@ public static class Entry
         root.Subcommands.Add(MeasureCommand.Create(output, errors));
         root.Subcommands.Add(GearCommand.Create(output, errors));
         root.Subcommands.Add(SchemaCommand.Create(output));
+        root.Subcommands.Add(NewBookCommand.Create(output, errors));
+        root.Subcommands.Add(IntakeCommand.Create(output, errors));
         var parsed = root.Parse(arguments);
         var configuration = new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false };
         if (parsed.Errors.Count > 0)

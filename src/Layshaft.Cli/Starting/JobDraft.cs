@@ -1,0 +1,166 @@
+using System.Globalization;
+using System.Text;
+using Layshaft.Book.Records;
+using Layshaft.Book.Schemas;
+using Layshaft.Book.Values;
+using Layshaft.Engineering.Measurement;
+using UnitsNet;
+
+namespace Layshaft.Cli.Starting;
+
+/// <summary>
+/// The job file of a unit that comes in. What is a fact on that day stands in it; what nobody knows before the box is open
+/// stands behind '#', ready to be filled in; what must be known and is not given is left blank, which the reader reports.
+/// </summary>
+/// <param name="Story">What the last job leaves.</param>
+/// <param name="Received">Day it comes in.</param>
+/// <param name="Use">What the unit has run in all; null for a blank.</param>
+/// <param name="Complaint">What the customer says; null for a blank.</param>
+/// <param name="Technician">Who has it; null for nobody yet.</param>
+internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, string? Complaint, string? Technician)
+{
+    private readonly StringBuilder text = new();
+
+    /// <summary>The fields that are left blank.</summary>
+    public IEnumerable<string> Blanks => new[] { Use is null ? "use" : null, Complaint is null ? "complaint" : null }.OfType<string>();
+
+    public string Text()
+    {
+        text.Clear();
+        Line(BookSchema.All.Single(s => s.Kind == "job").HeaderLine);
+        Head();
+        Inside();
+        Findings();
+        Settings();
+        Lists();
+        return text.ToString();
+    }
+
+    private void Head()
+    {
+        var last = Story.Last;
+        Line(last is null
+            ? $"# {Story.Unit.Serial}: its first visit"
+            : $"# {Story.Unit.Serial}: the visit after job {last.Number} ({(last.Finished is { } day ? $"finished {YamlWord.Of(day)}" : $"received {YamlWord.Of(last.Received)}")}, {last.Use})");
+        Line($"unit: {YamlWord.Of(Story.Unit.Id)}");
+        Line($"received: {YamlWord.Of(Received)}");
+        Line(Use is { } use ? $"use: {use}" : $"use:          # FILL IN: what it has run in all, such as {last?.Use ?? Story.Unit.UseAtStart}, which it was last time");
+        Line(Complaint is { } complaint ? $"complaint: {YamlWord.Of(complaint)}" : "complaint:    # FILL IN: what the customer says, in his words");
+        Line(Technician is { } technician ? $"technician: {YamlWord.Of(technician)}" : $"# technician: {string.Join(" or ", Story.Shop.Technicians.Select(t => t.Id))}");
+        if (last?.NextEvent is { } raced)
+        {
+            Line("# The event that it was geared for. Is it the last that it ran?");
+            Line($"# last_event: {{ venue: {raced.Venue}{(raced.On is { } on ? $", on: {YamlWord.Of(on)}" : "")}, laps: {raced.Laps.ToString(CultureInfo.InvariantCulture)}{Gears(", ")} }}");
+        }
+    }
+
+    private string Gears(string before) =>
+        $"{(Story.Teeth.DropPair is { } pair ? $"{before}drop_pair: {Fraction(pair)}" : "")}{before}final_drive: {Fraction(Story.Teeth.FinalDrive)}";
+
+    private void Inside()
+    {
+        Line();
+        Line($"# In it: ratio set {Story.Unit.RatioSet}{Gears(", ").Replace("_", " ", StringComparison.Ordinal)}");
+        foreach (var (part, (renewal, job)) in Story.Renewed.OrderBy(r => r.Key, StringComparer.Ordinal))
+        {
+            Line($"#   {part}: {(renewal.Serial is { } serial ? serial + ", " : "")}in since job {job.Number} at {job.Use}{(renewal.Use is { } brought ? $", had run {brought}" : "")}");
+        }
+
+        foreach (var fitted in Story.Unit.Fitted.Where(f => !Story.Renewed.ContainsKey(f.Part)))
+        {
+            Line($"#   {fitted.Part}: {(fitted.Serial is { } serial ? serial + ", " : "")}in since {YamlWord.Of(Story.Unit.InService)}");
+        }
+
+        foreach (var due in Story.Due)
+        {
+            Line($"# Due: {due.Part!.Name}, service life {due.Part.ServiceLife}{(due.At is { } at ? $", reached at {at.Amount.ToString("0.#", CultureInfo.InvariantCulture)} in all" : "")}");
+        }
+    }
+
+    private void Findings()
+    {
+        Line();
+        Line("# What is found. Take '# ' off 'findings:' and off what you look at; lines that stay behind '#' are not read.");
+        Line("# findings:");
+        foreach (var part in Story.First)
+        {
+            var (seen, job) = Story.Seen[part.Id];
+            Line($"#   # FIRST: {part.Name}, '{(seen.Grade == Grade.Renew ? "renew" : "watch")}' in job {job.Number} and still in");
+            Finding(part);
+        }
+
+        foreach (var part in Story.Others)
+        {
+            Line($"#   # {part.Name}");
+            Finding(part);
+        }
+    }
+
+    private void Finding(Part part)
+    {
+        Line($"#   - part: {part.Id}");
+        Line("#     measurements:");
+        foreach (var measure in part.Measures)
+        {
+            var before = Story.Seen.TryGetValue(part.Id, out var seen) ? seen.Finding.Finding.Measurements.FirstOrDefault(m => m.Measure == measure.Id) : null;
+            var instrument = before?.Instrument is { } known ? $", instrument: {known}" : "";
+            Line($"#       - {{ measure: {measure.Id}{instrument}, readings: [] }}   # {(before is null ? "" : $"was {YamlWord.Of(before.Readings)}; ")}new {YamlWord.Of(measure.New)}, limit {YamlWord.Of(measure.Limit)}");
+        }
+    }
+
+    private void Settings()
+    {
+        if (Story.Gearbox.Settings.Count == 0)
+        {
+            return;
+        }
+
+        Line();
+        Line("# What was set last time, to be put back where nothing was changed. Write down what came off before a nut is touched.");
+        Line("settings:");
+        foreach (var setting in Story.Gearbox.Settings)
+        {
+            var (before, job) = Story.Set.TryGetValue(setting.Id, out var set) ? (set.Setting, $"job {set.Job.Number}") : (null, "");
+            Line($"  # {setting.Name}: target {Target(setting)}{(before is { Built.Count: > 0 } ? $"; {YamlWord.Of(before.Built)} as built in {job}" : "")}");
+            Line($"  - setting: {setting.Id}");
+            if (setting.Shims is not null)
+            {
+                Line($"    found_pack: []   # the shims that came off{(before is { Pack.Count: > 0 } ? $"; {job} put in [{YamlWord.Of(before.Pack.Cast<IQuantity>())}]" : "")}");
+            }
+
+            Line(setting.Kind == SettingKind.Tightening ? "    built: []" : "    found: []");
+        }
+    }
+
+    private void Lists()
+    {
+        if (Story.Gearbox.Strip.Count == 0)
+        {
+            return;
+        }
+
+        Line();
+        Line("strip_list:");
+        Line("  # Move each step's id into the brackets as it is done.");
+        foreach (var step in Story.Gearbox.Strip)
+        {
+            Line($"  #   {step.Id}: {Single(step.Do)}{(step.Caution is { } caution ? $" CAUTION: {Single(caution)}" : "")}");
+        }
+
+        Line("  done: []");
+    }
+
+    private static string Target(Setting setting) => setting.Target switch
+    {
+        { Low: { } low, High: { } high } => $"{YamlWord.Of(low)} to {YamlWord.Of(high)}",
+        { Low: { } low } => $"at least {YamlWord.Of(low)}",
+        { High: { } high } => $"at most {YamlWord.Of(high)}",
+        _ => "none",
+    };
+
+    private static string Fraction(Teeth pair) => string.Create(CultureInfo.InvariantCulture, $"{pair.Driven}/{pair.Driver}");
+
+    private static string Single(string words) => words.ReplaceLineEndings(" ").Trim();
+
+    private void Line(string line = "") => text.Append(line).Append('\n');
+}

@@ -1,0 +1,176 @@
+using System.Text.RegularExpressions;
+using Layshaft.Book.Reading;
+using Layshaft.Cli.Commands;
+
+namespace Layshaft.Cli.Tests;
+
+public sealed partial class IntakeTests : IDisposable
+{
+    private readonly DirectoryInfo home = Directory.CreateTempSubdirectory("layshaft-intake-");
+
+    private string Book => Path.Combine(home.FullName, "book");
+
+    public IntakeTests()
+    {
+        Run("new-book", Book);
+        Directory.Delete(Path.Combine(Book, "jobs", "2026", "0002"), recursive: true); // the open job: the unit left in March
+    }
+
+    public void Dispose() => home.Delete(recursive: true);
+
+    [Fact]
+    public void Only_the_blanks_are_problems_and_filled_in_there_are_none()
+    {
+        var (code, output, errors) = Run("intake", "d4-001", Book, "--received", "2026-11-16");
+        Assert.True(code == ExitCode.Fine, errors);
+        Assert.Contains("jobs/2026/0002/job.yaml", output.Replace('\\', '/'), StringComparison.Ordinal);
+
+        var blanks = BookReader.ReadFolder(Book).Problems;
+        Assert.Equal([("nothing-written", "use"), ("nothing-written", "complaint")], blanks.Select(p => (p.Code, Lines()[p.Place.Line - 1].Split(':')[0])));
+
+        Change(t => Blank().Replace(t, m => m.Groups[1].Value == "use" ? "use: 37.5 h" : "complaint: Look it over."));
+        Assert.Empty(BookReader.ReadFolder(Book).Problems);
+    }
+
+    [Fact]
+    public void With_its_lines_taken_from_behind_the_marks_it_is_a_whole_inspection()
+    {
+        Run("intake", "d4-001", Book, "--received", "2026-11-16", "--use", "37.5 h", "--complaint", "Third is \"slow\": look.", "--technician", "jo");
+        Change(text =>
+        {
+            var (from, to) = (text.IndexOf("# findings:", StringComparison.Ordinal), text.IndexOf("# What was set", StringComparison.Ordinal));
+            return text[..from] + NewSize().Replace(Behind().Replace(text[from..to], "$1"), "readings: [$2]$1new $2,") + text[to..];
+        });
+
+        var read = BookReader.ReadFolder(Book);
+
+        Assert.Empty(read.Problems);
+        var job = read.Book!.Jobs[^1];
+        Assert.Equal("Third is \"slow\": look.", job.Complaint);
+        Assert.Equal(["ring-34", "ring-12", "fork-12", "main-front"], job.Findings.Select(f => f.Part)); // watched last time comes first
+        Assert.Equal(["main-float", "main-nut"], job.Settings.Select(s => s.Setting));
+    }
+
+    [Fact]
+    public void It_carries_what_was_set_what_was_watched_and_what_is_in_it()
+    {
+        Run("intake", "d4-001", Book, "--received", "2026-11-16");
+        var text = string.Join('\n', Lines());
+
+        Assert.StartsWith("# yaml-language-server: $schema=../../../schema/job.json\n# D4-001: the visit after job 0001 (finished 2026-03-14, 18.5 h)\nunit: d4-001\n", text, StringComparison.Ordinal);
+        Assert.Contains("FIRST: Dog ring, 3rd and 4th, 'watch' in job 0001 and still in", text, StringComparison.Ordinal);
+        Assert.Contains("- { measure: corner, instrument: radius-gauge, readings: [] }   # was 0.83 mm, 0.86 mm, 0.84 mm; new 0.30 mm, limit 1.20 mm", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("was 1.14 mm", text, StringComparison.Ordinal); // that ring is gone
+        Assert.Contains("ring-12: B7, in since job 0001 at 18.5 h", text, StringComparison.Ordinal);
+        Assert.Contains("found_pack: []   # the shims that came off; job 0001 put in [0.50 mm, 0.10 mm]", text, StringComparison.Ordinal);
+        Assert.Contains("Main shaft nut: target 145 N·m to 165 N·m; 155 N·m as built in job 0001", text, StringComparison.Ordinal);
+        Assert.Contains("drop_pair: 26/27, final_drive: 41/11", text, StringComparison.Ordinal);
+        Assert.Contains("float-found: Measure the end float as found, before a nut is touched. CAUTION: ", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_unit_that_is_in_already_is_not_booked_in_twice_even_while_its_file_has_blanks()
+    {
+        Run("intake", "d4-001", Book, "--received", "2026-11-16");
+        var before = File.ReadAllBytes(JobFile("0002"));
+
+        var (code, _, errors) = Run("intake", "d4-001", Book, "--received", "2026-11-17");
+
+        Assert.Equal(ExitCode.Problems, code);
+        Assert.Contains("jobs/2026/0002", errors, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllBytes(JobFile("0002")));
+        Assert.False(Directory.Exists(Path.Combine(Book, "jobs", "2026", "0003")));
+    }
+
+    [Fact]
+    public void A_folder_that_stands_there_is_never_written_into()
+    {
+        Directory.CreateDirectory(Path.Combine(Book, "jobs", "2026", "0002", "photos"));
+        File.WriteAllText(Path.Combine(Book, "jobs", "2026", "0002", "photos", "a.txt"), "mine");
+
+        Assert.Equal(ExitCode.WrongUse, Run("intake", "d4-001", Book, "--received", "2026-11-16", "--number", "0002").Code);
+        Run("intake", "d4-001", Book, "--received", "2026-11-16");
+
+        Assert.True(File.Exists(JobFile("0003")));
+        Assert.False(File.Exists(JobFile("0002")));
+    }
+
+    [Fact]
+    public void Blanks_of_another_unit_do_not_stand_in_the_way()
+    {
+        File.WriteAllText(Path.Combine(Book, "units", "d4-002.yaml"), File.ReadAllText(Path.Combine(Book, "units", "d4-001.yaml")).Replace("D4-001", "D4-002", StringComparison.Ordinal));
+        Run("intake", "d4-001", Book, "--received", "2026-11-16");
+
+        var (code, output, errors) = Run("intake", "D4-002", Book, "--received", "2026-11-16", "--use", "3 h", "--complaint", "First look.");
+
+        Assert.True(code == ExitCode.Fine, errors);
+        Assert.Contains("its first job", output, StringComparison.Ordinal);
+        Assert.DoesNotContain(BookReader.ReadFolder(Book).Problems, p => p.Place.File.Contains("0003", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("d4-01", "2026-11-16", "3 h", "d4-001")]
+    [InlineData("d4-001", "2026-01-16", "37 h", "2026-03-02")]
+    [InlineData("d4-001", "16.11.2026", "37 h", "year-month-day")]
+    [InlineData("d4-001", "2026-11-16", "3 h", "18.5 h")]
+    [InlineData("d4-001", "2026-11-16", "300 km", "18.5 h")]
+    [InlineData("d4-001", "2026-11-16", "37", "unit")]
+    public void What_cannot_be_is_refused_with_a_hint_and_nothing_is_written(string unit, string day, string use, string hint)
+    {
+        var (code, _, errors) = Run("intake", unit, Book, "--received", day, "--use", use);
+
+        Assert.Equal(ExitCode.WrongUse, code);
+        Assert.Contains(hint, errors, StringComparison.Ordinal);
+        Assert.False(File.Exists(JobFile("0002")));
+    }
+
+    [Fact]
+    public void Every_unit_of_the_demo_that_is_out_can_come_in()
+    {
+        var demo = Path.Combine(home.FullName, "demo");
+        foreach (var file in Directory.EnumerateFiles(Path.Combine(AppContext.BaseDirectory, "demo-data"), "*", SearchOption.AllDirectories))
+        {
+            var target = Path.Combine(demo, Path.GetRelativePath(Path.Combine(AppContext.BaseDirectory, "demo-data"), file));
+            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+            File.Copy(file, target);
+        }
+
+        var book = BookReader.ReadFolder(demo).Book!;
+        var written = new List<string>();
+        foreach (var unit in book.Units.Values)
+        {
+            var use = book.JobsOf(unit.Id).LastOrDefault()?.Use ?? unit.UseAtStart;
+            var (code, _, errors) = Run("intake", unit.Id, demo, "--received", "2027-02-01", "--use", use.ToString(), "--complaint", "x");
+            var isIn = book.JobsOf(unit.Id).LastOrDefault() is { Stage: not (Layshaft.Book.Records.JobStage.Finished or Layshaft.Book.Records.JobStage.Declined) };
+            Assert.True(code == ExitCode.Fine != isIn, $"{unit.Id}: {errors}");
+            written.AddRange(isIn ? [] : [unit.Id]);
+        }
+
+        Assert.True(written.Count >= 2);
+        Assert.Equal(written.Count, Directory.GetFiles(Path.Combine(demo, "jobs", "2027"), "job.yaml", SearchOption.AllDirectories).Length);
+        Assert.True(File.Exists(Path.Combine(demo, "jobs", "2027", "0637", "job.yaml")));
+        Assert.DoesNotContain(BookReader.ReadFolder(demo).Problems, p => p.Severity != Layshaft.Book.Problems.Severity.Notice);
+    }
+
+    private string JobFile(string number) => Path.Combine(Book, "jobs", "2026", number, "job.yaml");
+
+    private string[] Lines() => File.ReadAllLines(JobFile("0002"));
+
+    private void Change(Func<string, string> change) => File.WriteAllText(JobFile("0002"), change(File.ReadAllText(JobFile("0002"))));
+
+    private static (int Code, string Output, string Errors) Run(params string[] words)
+    {
+        using var output = new StringWriter();
+        using var errors = new StringWriter();
+        return (Entry.Run(words, output, errors), output.ToString(), errors.ToString());
+    }
+
+    [GeneratedRegex("^(use|complaint): .*FILL IN.*$", RegexOptions.Multiline, 1000)]
+    private static partial Regex Blank();
+
+    [GeneratedRegex("^# (findings:|  .*)$", RegexOptions.Multiline, 1000)]
+    private static partial Regex Behind();
+
+    [GeneratedRegex("readings: \\[\\](.*)new ([^,]+),", RegexOptions.None, 1000)]
+    private static partial Regex NewSize();
+}
