@@ -24,6 +24,7 @@ public static class Entry
         root.Subcommands.Add(SchemaCommand.Create(output));
         root.Subcommands.Add(NewBookCommand.Create(output, errors));
         root.Subcommands.Add(IntakeCommand.Create(output, errors));
+        root.Subcommands.Add(PreviewCommand.Create(output, errors));
         var parsed = root.Parse(arguments);
         var configuration = new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false };
         if (parsed.Errors.Count > 0)

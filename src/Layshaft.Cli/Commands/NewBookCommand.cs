@@ -28,6 +28,7 @@ internal static class NewBookCommand
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Wrote a book of {StarterBook.Paths.Count} files in {folder}: an invented shop with one gearbox, one finished job and one open one."));
         output.WriteLine("Begin with shop.yaml; the remarks in each file say what it is for. Then:");
         output.WriteLine($"  layshaft check {name}");
+        output.WriteLine($"  layshaft preview {name}");
         output.WriteLine($"  layshaft publish {name} --out reports");
         return ExitCode.Fine;
     }

@@ -1,0 +1,122 @@
+using System.Globalization;
+using System.Net;
+using System.Text;
+using System.Text.RegularExpressions;
+using Layshaft.Book.Problems;
+using Layshaft.Site.Html;
+using Layshaft.Site.Pages;
+
+namespace Layshaft.Cli.Preview;
+
+/// <summary>The pages that only the preview has: what there is to see, and what is wrong.</summary>
+internal static partial class PreviewPages
+{
+    /// <summary>So many customers' pages are listed; the shop's own pages link to all.</summary>
+    private const int MostListed = 100;
+
+    /// <summary>All that can be opened, with what is worth knowing of the book.</summary>
+    public static string Start(PreviewSite site)
+    {
+        var body = new StringBuilder("<h1>Preview</h1><p>Made again whenever a file of the book is saved. Only this machine can see it.</p>");
+        List(body, "The shop's own pages, never for upload", Existing(site, Addresses.ShopIndex, "Bench, service, shims, links to all customers' pages"));
+        List(body, "Customers' pages, each under its own key", Histories(site));
+        List(body, "For anyone", [.. Existing(site, Addresses.ReferenceIndex, "Gearing reference"), .. Existing(site, Addresses.Terms, "Words for damage")]);
+        if (site.State.Problems.Count > 0 || site.State.Failures.Count > 0)
+        {
+            body.Append("<h2>Worth knowing</h2>");
+            Problems(body, site);
+        }
+
+        return Page("Preview", body);
+    }
+
+    /// <summary>What keeps the site from being made.</summary>
+    public static string Stopped(PreviewSite site)
+    {
+        var stops = site.State.Problems.Count(p => p.Severity == Severity.Stops);
+        var body = new StringBuilder("<h1>")
+            .Append(stops switch { 0 => "The site can't be made", 1 => "One problem to mend", _ => string.Create(CultureInfo.InvariantCulture, $"{stops} problems to mend") })
+            .Append("</h1><p>This page turns back into the site when the book is mended and saved.</p>");
+        Problems(body, site);
+        return Page("Problems", body);
+    }
+
+    /// <summary>There is no such page.</summary>
+    public static string Missing() => Page("Not here", new StringBuilder("<h1>There is no such page</h1><p>It may have gone with a change of the book. <a href=\"/\">What there is</a></p>"));
+
+    private static void Problems(StringBuilder body, PreviewSite site)
+    {
+        foreach (var failure in site.State.Failures)
+        {
+            body.Append("<p class=\"problem\">").Append(HtmlText.Escape(failure)).Append("</p>");
+        }
+
+        foreach (var problem in site.State.Problems)
+        {
+            body.Append("<section class=\"problem\"><p class=\"place\">").Append(HtmlText.Escape(problem.Place.ToString()))
+                .Append("</p><p>").Append(problem.Severity == Severity.Notice ? "Note: " : "").Append(HtmlText.Escape(problem.Message))
+                .Append(problem.Remedy.Length > 0 ? $" <strong>{HtmlText.Escape(problem.Remedy)}</strong>" : "").Append("</p>");
+            if (LineOf(site.Book, problem) is { } line)
+            {
+                body.Append("<pre>").Append(HtmlText.Escape(line)).Append('\n').Append(' ', Math.Clamp(problem.Place.Column - 1, 0, line.Length)).Append("^</pre>");
+            }
+
+            body.Append("</section>");
+        }
+    }
+
+    private static string? LineOf(string book, Problem problem)
+    {
+        try
+        {
+            // Only a file within the book: the place comes from reading it.
+            var line = problem.Place.Line < 1 ? null : File.ReadLines(Path.Combine(book, problem.Place.File)).Skip(problem.Place.Line - 1).FirstOrDefault();
+            return line is { Length: <= 400 } ? line : null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
+    private static void List(StringBuilder body, string heading, IReadOnlyList<(string Address, string Words)> links)
+    {
+        if (links.Count == 0)
+        {
+            return;
+        }
+
+        body.Append("<h2>").Append(HtmlText.Escape(heading)).Append("</h2><ul>");
+        foreach (var (address, words) in links.Take(MostListed))
+        {
+            body.Append("<li><a href=\"/").Append(HtmlText.Escape(address)).Append("\">").Append(HtmlText.Escape(words)).Append("</a></li>");
+        }
+
+        body.Append("</ul>");
+    }
+
+    private static IReadOnlyList<(string Address, string Words)> Existing(PreviewSite site, string address, string words) =>
+        File.Exists(Path.Combine(site.Folder, address)) ? [(address, words)] : [];
+
+    private static IReadOnlyList<(string Address, string Words)> Histories(PreviewSite site)
+    {
+        var customers = Path.Combine(site.Folder, Addresses.Customers);
+        return !Directory.Exists(customers)
+            ? []
+            : [.. Directory.EnumerateFiles(customers, "index.html", new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = 1 })
+                .Select(file => (Path.GetRelativePath(site.Folder, file).Replace('\\', '/'), TitleOf(file)))
+                .OrderBy(p => p.Item2, StringComparer.Ordinal)];
+    }
+
+    private static string TitleOf(string file)
+    {
+        var match = Title().Match(File.ReadAllText(file));
+        return match.Success ? WebUtility.HtmlDecode(match.Groups[1].Value) : Path.GetFileName(Path.GetDirectoryName(file)!);
+    }
+
+    private static string Page(string title, StringBuilder body) =>
+        $"<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"><title>{title}</title><link rel=\"stylesheet\" href=\"{PreviewFiles.Sheet}\"><link rel=\"icon\" href=\"data:,\"></head><body><main>{body}</main></body></html>";
+
+    [GeneratedRegex("<title>([^<]*)</title>", RegexOptions.None, 1000)]
+    private static partial Regex Title();
+}
