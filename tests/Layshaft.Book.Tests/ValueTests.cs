@@ -32,8 +32,8 @@ public class ValueTests
         var band = BandText.Parse(text);
 
         Assert.Null(band.Wrong);
-        Assert.Equal(low, ((Length)band.Value!.Low!).Millimeters, 9);
-        Assert.Equal(high, ((Length)band.Value!.High!).Millimeters, 9);
+        Assert.Equal(low, ((Length)band.Value!.Low!).Millimeters, 5e-10);
+        Assert.Equal(high, ((Length)band.Value!.High!).Millimeters, 5e-10);
     }
 
     [Theory]

@@ -50,7 +50,7 @@ public class UnitFactorTests
     [InlineData("32 °F", 0)]
     [InlineData("59 °F", 15)]
     public void Fahrenheit_follows_its_definition(string text, double celsius) => // definition, from memory
-        Assert.Equal(celsius, UnitWords.Temperature.Parse(text).Value.DegreesCelsius, 9);
+        Assert.Equal(celsius, UnitWords.Temperature.Parse(text).Value.DegreesCelsius, 5e-10);
 
     private static void Near(double expected, double actual, double relative) =>
         Assert.InRange(actual, expected - Math.Max(relative, 1e-15) * expected, expected + Math.Max(relative, 1e-15) * expected);

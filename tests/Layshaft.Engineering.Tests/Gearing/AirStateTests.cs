@@ -23,7 +23,7 @@ public class AirStateTests
     {
         AirState air = AirState.FromWeatherReport(
             Pressure.FromHectopascals(1013.25), Length.FromMeters(800), Temperature.FromDegreesCelsius(20)).Require();
-        Assert.Equal(AirState.Standard(Length.FromMeters(800)).Require().Pressure.Pascals, air.Pressure.Pascals, 6);
+        Assert.Equal(AirState.Standard(Length.FromMeters(800)).Require().Pressure.Pascals, air.Pressure.Pascals, 5e-7);
         Assert.True(AirState.FromWeatherReport(
             Pressure.FromHectopascals(1000), Length.FromMeters(800), Temperature.FromDegreesCelsius(20)).Require().Pressure < air.Pressure);
     }
@@ -44,7 +44,7 @@ public class AirStateTests
         double factor = PowerCorrection.Factor(PowerStandard.Iso1585, hot);
         Assert.True(factor > 1.07);
         Assert.False(PowerCorrection.IsWithinStandard(PowerStandard.Iso1585, factor));
-        Assert.Equal(1 / factor, new Conditions(hot, PowerStandard.Iso1585).TorqueFactor, 12);
+        Assert.Equal(1 / factor, new Conditions(hot, PowerStandard.Iso1585).TorqueFactor, 5e-13);
         Assert.Equal(1, new Conditions(hot).TorqueFactor);
     }
 }

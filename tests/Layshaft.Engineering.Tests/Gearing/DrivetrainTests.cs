@@ -22,16 +22,16 @@ public class DrivetrainTests
         Drivetrain train = Drivetrain.Create(s_gears, new ToothPair(26, 27), s_final, place).Require();
         double gear = 24.0 / 17 * 31 / 15;
         double drop = 27.0 / 26;
-        Assert.Equal(gear * drop * 4.1, train.OverallRatio(1), 12);
-        Assert.Equal(place == DropPairPlace.Axle ? gear : gear * drop, train.RatioToPropshaft(1), 12);
-        Assert.Equal(place == DropPairPlace.GearboxInput ? gear * drop : gear, train.RatioToMainshaft(1), 12);
+        Assert.Equal(gear * drop * 4.1, train.OverallRatio(1), 5e-13);
+        Assert.Equal(place == DropPairPlace.Axle ? gear : gear * drop, train.RatioToPropshaft(1), 5e-13);
+        Assert.Equal(place == DropPairPlace.GearboxInput ? gear * drop : gear, train.RatioToMainshaft(1), 5e-13);
     }
 
     [Fact]
     public void Steps_multiply_to_the_spread()
     {
         Drivetrain train = Drivetrain.Create(s_gears, null, s_final).Require();
-        Assert.Equal(train.Spread, train.Steps.Aggregate(1.0, (product, step) => product * step), 12);
+        Assert.Equal(train.Spread, train.Steps.Aggregate(1.0, (product, step) => product * step), 5e-13);
         Assert.Equal(1, train.DropRatio);
     }
 

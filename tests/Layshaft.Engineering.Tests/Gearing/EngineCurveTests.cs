@@ -73,17 +73,17 @@ public class EngineCurveTests
     public void Outside_the_table_the_torque_is_that_of_the_nearest_end()
     {
         EngineCurve curve = TestCars.Curve((3000, 100), (4000, 120));
-        Assert.Equal(100, At(curve, 500), 12);
-        Assert.Equal(120, At(curve, 9000), 12);
-        Assert.Equal(110, At(curve, 3500), 9);
+        Assert.Equal(100, At(curve, 500), 5e-13);
+        Assert.Equal(120, At(curve, 9000), 5e-13);
+        Assert.Equal(110, At(curve, 3500), 5e-10);
     }
 
     [Fact]
     public void The_usable_band_begins_where_the_torque_holds_80_per_cent_unless_it_is_given()
     {
         EngineCurve curve = TestCars.Curve((2000, 50), (4000, 100), (6000, 100));
-        Assert.Equal(80, At(curve, curve.UsableFrom.RevolutionsPerMinute), 0);
+        Assert.Equal(80, At(curve, curve.UsableFrom.RevolutionsPerMinute), 0.5);
         EngineCurve given = EngineCurve.Create(curve.Points, null, RotationalSpeed.FromRevolutionsPerMinute(4500)).Require();
-        Assert.Equal(4500, given.UsableFrom.RevolutionsPerMinute, 9);
+        Assert.Equal(4500, given.UsableFrom.RevolutionsPerMinute, 5e-10);
     }
 }

@@ -36,13 +36,13 @@ public class GearingRankingTests
         GearingCandidate best = s_ranking.Best;
         VenueRun run = VenueRun.For(
             s_question.Car.With(s_question.Car.Drivetrain.With(best.DropPair, best.FinalDrive)), TestCars.Circuit);
-        Assert.Equal(run.StraightsTime.Seconds, best.StraightsTime.Seconds, 9);
+        Assert.Equal(run.StraightsTime.Seconds, best.StraightsTime.Seconds, 5e-10);
         StraightRun top = run.Straights.MaxBy(straight => straight.TopSpeed)!;
         Assert.Equal(top.Straight.Name, best.TopSpeedStraight);
-        Assert.Equal(top.TopSpeed.MetersPerSecond, best.TopSpeed.MetersPerSecond, 9);
+        Assert.Equal(top.TopSpeed.MetersPerSecond, best.TopSpeed.MetersPerSecond, 5e-10);
         Assert.Equal(run.Straights.Sum(straight => straight.Shifts.Count), best.ShiftsPerLap);
         Assert.Equal(run.Corners.Where(corner => corner.Falls).Select(corner => corner.Straight), best.CornersBetweenGears);
-        Assert.Equal(run.Straights.Sum(straight => straight.OnLimiter.Seconds), best.OnLimiter.Seconds, 9);
+        Assert.Equal(run.Straights.Sum(straight => straight.OnLimiter.Seconds), best.OnLimiter.Seconds, 5e-10);
     }
 
     [Fact]
@@ -59,8 +59,8 @@ public class GearingRankingTests
         double Regret(IReadOnlyList<GearingCandidate> day, GearingCandidate of) =>
             day.Single(c => c.DropPair == of.DropPair && c.FinalDrive == of.FinalDrive).LossToBest.Seconds;
         double Worst(GearingCandidate of) => s_ranking.Changes.Select(day => Regret(day.Candidates, of)).Append(of.LossToBest.Seconds).Max();
-        Assert.Equal(s_ranking.Candidates.Min(Worst), Worst(s_ranking.Robust), 12);
-        Assert.Equal(Worst(s_ranking.Robust), s_ranking.WorstRegretOfRobust.Seconds, 12);
+        Assert.Equal(s_ranking.Candidates.Min(Worst), Worst(s_ranking.Robust), 5e-13);
+        Assert.Equal(Worst(s_ranking.Robust), s_ranking.WorstRegretOfRobust.Seconds, 5e-13);
     }
 
     [Fact]
@@ -110,7 +110,7 @@ public class GearingRankingTests
             cautions.Select(caution => caution.Kind));
         Assert.Equal(Speed.FromKilometersPerHour(240), (Speed)cautions[0].Limit!);
         double wheelRpm = car.Tyre.WheelSpeedAt(Speed.FromKilometersPerHour(250)).RevolutionsPerMinute;
-        Assert.Equal(wheelRpm * 3.6, ((RotationalSpeed)cautions[1].Figure!).RevolutionsPerMinute, 6);
+        Assert.Equal(wheelRpm * 3.6, ((RotationalSpeed)cautions[1].Figure!).RevolutionsPerMinute, 5e-7);
     }
 
     [Theory]

@@ -23,10 +23,10 @@ public class SpeedTableTests
     {
         SpeedTable table = Table(null);
         Assert.Equal(["1", "2", "3", "4"], table.Rows.Select(row => row.Name));
-        Assert.Equal(8000.0 / 60 * 1.9 / (2.5 * 3.9), table.Rows[0].SpeedAtLimit.MetersPerSecond, 12);
-        Assert.Equal(table.Rows[0].SpeedAtLimit.MetersPerSecond / 8, table.Rows[0].SpeedPer1000Rpm.MetersPerSecond, 12);
-        Assert.Equal(8000 * 1.7 / 2.5, table.Rows[0].EngineSpeedAfterUpshift!.Value.RevolutionsPerMinute, 9);
-        Assert.Equal(2.5 / 1.7, table.Rows[0].StepToNext!.Value, 12);
+        Assert.Equal(8000.0 / 60 * 1.9 / (2.5 * 3.9), table.Rows[0].SpeedAtLimit.MetersPerSecond, 5e-13);
+        Assert.Equal(table.Rows[0].SpeedAtLimit.MetersPerSecond / 8, table.Rows[0].SpeedPer1000Rpm.MetersPerSecond, 5e-13);
+        Assert.Equal(8000 * 1.7 / 2.5, table.Rows[0].EngineSpeedAfterUpshift!.Value.RevolutionsPerMinute, 5e-10);
+        Assert.Equal(2.5 / 1.7, table.Rows[0].StepToNext!.Value, 5e-13);
         Assert.Null(table.Rows[3].StepToNext);
     }
 
@@ -36,7 +36,7 @@ public class SpeedTableTests
         SpeedTable table = Table(new ToothPair(26, 27));
         foreach (SpeedTableRow row in table.Rows)
         {
-            Assert.Equal(8000, table.EngineSpeedAt(row.Number, row.OverRevAbove).RevolutionsPerMinute, 9);
+            Assert.Equal(8000, table.EngineSpeedAt(row.Number, row.OverRevAbove).RevolutionsPerMinute, 5e-10);
             Assert.True(table.EngineSpeedAt(row.Number, row.OverRevAbove * 1.01) > s_limit);
         }
     }

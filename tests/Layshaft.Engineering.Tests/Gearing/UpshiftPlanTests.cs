@@ -15,8 +15,8 @@ public class UpshiftPlanTests
         // Straight-line torque 300 − rpm/40: T(n)·1.25 = T(n/1.25) at n = (1.25 − 1)·300·40/(1.25 − 1/1.25).
         Upshift shift = Plan(TestCars.Curve((1000, 275), (11000, 25)), 1.25);
         Assert.Equal(UpshiftReason.ForcesCross, shift.Reason);
-        Assert.Equal(0.25 * 300 * 40 / 0.45, shift.At.RevolutionsPerMinute, 3);
-        Assert.Equal(shift.At.RevolutionsPerMinute / 1.25, shift.Lands.RevolutionsPerMinute, 9);
+        Assert.Equal(0.25 * 300 * 40 / 0.45, shift.At.RevolutionsPerMinute, 5e-4);
+        Assert.Equal(shift.At.RevolutionsPerMinute / 1.25, shift.Lands.RevolutionsPerMinute, 5e-10);
         Assert.Single(shift.Crossings);
     }
 
@@ -25,7 +25,7 @@ public class UpshiftPlanTests
     {
         Upshift shift = Plan(TestCars.Curve((2000, 200), (7000, 200)), 1.3);
         Assert.Equal(UpshiftReason.Limiter, shift.Reason);
-        Assert.Equal(7000, shift.At.RevolutionsPerMinute, 9);
+        Assert.Equal(7000, shift.At.RevolutionsPerMinute, 5e-10);
         Assert.Empty(shift.Crossings);
     }
 
@@ -39,7 +39,7 @@ public class UpshiftPlanTests
         // Torque falling faster than 1/rpm² everywhere.
         Upshift shift = Plan(TestCars.Curve([.. Enumerable.Range(0, 41).Select(i => (2000 + (i * 100.0), 4e9 / Math.Pow(2000 + (i * 100.0), 2.5)))]), 1.2);
         Assert.Equal(UpshiftReason.AtOnce, shift.Reason);
-        Assert.Equal(2400, shift.At.RevolutionsPerMinute, 6);
+        Assert.Equal(2400, shift.At.RevolutionsPerMinute, 5e-7);
     }
 
     [Theory]

@@ -15,16 +15,16 @@ public class VenueRunTests
         StraightRun run = Run(TestCars.Car(), TestCars.Straight("s", 700, 25, 22));
         Assert.Null(run.Fault);
         Assert.NotEmpty(run.Shifts);
-        Assert.Equal(700, run.Trace[^1].PositionM, 9);
-        Assert.Equal(22, run.Trace[^1].SpeedMps, 9);
-        Assert.Equal(run.Time.Seconds, run.Trace[^1].TimeS, 9);
+        Assert.Equal(700, run.Trace[^1].PositionM, 5e-10);
+        Assert.Equal(22, run.Trace[^1].SpeedMps, 5e-10);
+        Assert.Equal(run.Time.Seconds, run.Trace[^1].TimeS, 5e-10);
         Assert.All(run.Trace.Zip(run.Trace.Skip(1)), pair =>
         {
             Assert.True(pair.Second.TimeS >= pair.First.TimeS);
             Assert.True(pair.Second.PositionM >= pair.First.PositionM - 1e-9);
         });
         double braking = ((run.BrakingSpeed.MetersPerSecond * run.BrakingSpeed.MetersPerSecond) - (22 * 22)) / 22;
-        Assert.Equal(700 - braking, run.BrakingPoint.Meters, 6);
+        Assert.Equal(700 - braking, run.BrakingPoint.Meters, 5e-7);
     }
 
     [Fact]
@@ -50,7 +50,7 @@ public class VenueRunTests
         StraightRun run = Run(TestCars.Car(), TestCars.Straight("s", 800, 20, 30));
         double sum = run.Trace.Zip(run.Trace.Skip(1))
             .Sum(pair => 2 * (pair.Second.PositionM - pair.First.PositionM) / (pair.Second.SpeedMps + pair.First.SpeedMps));
-        Assert.Equal(sum, run.Time.Seconds, 2);
+        Assert.Equal(sum, run.Time.Seconds, 5e-3);
     }
 
     [Fact]
@@ -58,7 +58,7 @@ public class VenueRunTests
     {
         StraightRun run = Run(TestCars.Car(), TestCars.Straight("the kink", 60, 20, 60));
         Assert.Equal(GearingFaultKind.CornerUnreachable, run.Fault!.Kind);
-        Assert.Equal(run.ReachedSpeed.MetersPerSecond, run.Fault.Figure!.Value, 9);
+        Assert.Equal(run.ReachedSpeed.MetersPerSecond, run.Fault.Figure!.Value, 5e-10);
         Assert.InRange(run.ReachedSpeed.MetersPerSecond, 20, 40);
         Assert.True(double.IsFinite(run.Time.Seconds));
         Assert.Contains("the kink", run.Fault.Message, StringComparison.Ordinal);
@@ -86,7 +86,7 @@ public class VenueRunTests
     {
         StraightRun run = Run(TestCars.Car(TestCars.Train(finalDrive: 6)), TestCars.Straight("s", 900, 25, 25));
         Assert.True(run.OnLimiter.Seconds > 1);
-        Assert.Equal(8200, run.EngineSpeedAtTop!.Value.RevolutionsPerMinute, 4);
+        Assert.Equal(8200, run.EngineSpeedAtTop!.Value.RevolutionsPerMinute, 5e-5);
         Assert.Equal(5, run.TopSpeedGear);
     }
 
@@ -107,11 +107,11 @@ public class VenueRunTests
     {
         Straight straight = TestCars.Straight("s", 500, 25, 20) with { BrakingDistance = Length.FromMeters(90) };
         StraightRun run = Run(TestCars.Car(), straight);
-        Assert.Equal(410, run.BrakingPoint.Meters, 6);
+        Assert.Equal(410, run.BrakingPoint.Meters, 5e-7);
         Assert.Null(run.Fault);
         StraightRun fast = Run(TestCars.Car(), straight with { EndSpeed = Speed.FromMetersPerSecond(45) });
         Assert.Null(fast.Fault);
-        Assert.Equal(45, fast.ReachedSpeed.MetersPerSecond, 6);
+        Assert.Equal(45, fast.ReachedSpeed.MetersPerSecond, 5e-7);
     }
 
     [Fact]
@@ -243,7 +243,7 @@ public class VenueRunTests
         Assert.Equal(TopSpeedStop.Drag, tall.Best.Stop);
         TopSpeed shortGeared = TopSpeed.For(TestCars.Car(TestCars.Train(finalDrive: 6))).Require();
         Assert.Equal(TopSpeedStop.Limiter, shortGeared.Best.Stop);
-        Assert.Equal(8200, shortGeared.Best.EngineSpeed.RevolutionsPerMinute, 6);
+        Assert.Equal(8200, shortGeared.Best.EngineSpeed.RevolutionsPerMinute, 5e-7);
         Assert.Equal(TopSpeedStop.CannotHold, TopSpeed.For(TestCars.Car(), grade: 0.39).Require().Gears[4].Stop);
     }
 }

@@ -93,9 +93,9 @@ public class ClosedFormMotions
         double a = 200 * 3 / (2 / (2 * Math.PI)) / 1000;
         double brakingFrom = ((2 * Braking * 500) + (15.0 * 15) - (20.0 * 20)) / (2 * (a + Braking));
         double top = Math.Sqrt((20.0 * 20) + (2 * a * brakingFrom));
-        Assert.Equal(brakingFrom, run.BrakingPoint.Meters, 6);
-        Assert.Equal(top, run.TopSpeed.MetersPerSecond, 6);
-        Assert.Equal(((top - 20) / a) + ((top - 15) / Braking), run.Time.Seconds, 6);
+        Assert.Equal(brakingFrom, run.BrakingPoint.Meters, 5e-7);
+        Assert.Equal(top, run.TopSpeed.MetersPerSecond, 5e-7);
+        Assert.Equal(((top - 20) / a) + ((top - 15) / Braking), run.Time.Seconds, 5e-7);
         Assert.Null(run.Fault);
     }
 
@@ -110,8 +110,8 @@ public class ClosedFormMotions
             Venue.Create("v", [straight]).Require()).Straights[0];
         double power = 200 * 6000 * Math.PI / 30 / 1000;
         double v = Math.Cbrt(8000 + (3 * power * 400));
-        Assert.Equal(v, run.ReachedSpeed.MetersPerSecond, 6);
-        Assert.Equal(((v * v) - 400) / (2 * power), run.Time.Seconds, 6);
+        Assert.Equal(v, run.ReachedSpeed.MetersPerSecond, 5e-7);
+        Assert.Equal(((v * v) - 400) / (2 * power), run.Time.Seconds, 5e-7);
         Assert.Equal(GearingFaultKind.CornerUnreachable, run.Fault!.Kind);
     }
 

@@ -18,7 +18,7 @@ public class RoadSpeedExamples
     {
         SpeedTable table = Table(1, Length.FromInches(Math.PI * 30));
         double mph = table.SpeedAt(1, RotationalSpeed.FromRevolutionsPerMinute(1000)).MilesPerHour;
-        Assert.Equal(336.135, 1000 * 30 / mph, 3);
+        Assert.Equal(336.135, 1000 * 30 / mph, 5e-4);
     }
 
     [Fact]
@@ -26,7 +26,7 @@ public class RoadSpeedExamples
     {
         // docslib.org, "RPM = MPH × gear ratio × 336 / tire diameter" (read); 336 is a rounding of 336.135.
         double rpm = Table(3.08, Length.FromInches(Math.PI * 30)).EngineSpeedAt(1, Speed.FromMilesPerHour(65)).RevolutionsPerMinute;
-        Assert.Equal(2243.14, rpm, 2);
+        Assert.Equal(2243.14, rpm, 5e-3);
         Assert.InRange(rpm * 336 / (1056 / Math.PI), 2241.5, 2242.5);
     }
 
@@ -48,15 +48,15 @@ public class RoadSpeedExamples
             train,
             RollingTyre.FromMeasured(Length.FromMeters(2 * Math.PI * 0.315)).Require(),
             RotationalSpeed.FromRevolutionsPerMinute(4000)).Require();
-        Assert.Equal(4.2533, table.Rows[0].OverallRatio, 4);
-        Assert.Equal(111.68, table.Rows[0].SpeedAtLimit.KilometersPerHour, 2);
+        Assert.Equal(4.2533, table.Rows[0].OverallRatio, 5e-5);
+        Assert.Equal(111.68, table.Rows[0].SpeedAtLimit.KilometersPerHour, 5e-3);
     }
 
     [Fact]
     public void Eight_hundred_and_one_turns_a_mile_is_a_rolling_radius_of_12_59_inches() // Gillespie, ch. 2, from memory
     {
         RollingTyre tyre = RollingTyre.FromMeasured(Length.FromMiles(1.0 / 801)).Require();
-        Assert.Equal(12.59, tyre.Radius.Inches, 2);
+        Assert.Equal(12.59, tyre.Radius.Inches, 5e-3);
     }
 
     [Fact]
@@ -70,9 +70,9 @@ public class RoadSpeedExamples
         SpeedTable table = SpeedTable.For(train, tyre, RotationalSpeed.FromRevolutionsPerMinute(7000)).Require();
         Speed forty = Speed.FromMilesPerHour(40);
         double drop = (table.EngineSpeedAt(1, forty) - table.EngineSpeedAt(2, forty)).RevolutionsPerMinute;
-        Assert.Equal(1297.9, drop, 1);
+        Assert.Equal(1297.9, drop, 5e-2);
         RotationalSpeed before = table.EngineSpeedAt(1, forty);
-        Assert.Equal(drop, (before - table.EngineSpeedAfterUpshift(1, before)).RevolutionsPerMinute, 6);
+        Assert.Equal(drop, (before - table.EngineSpeedAfterUpshift(1, before)).RevolutionsPerMinute, 5e-7);
     }
 
     [Fact]

@@ -22,8 +22,8 @@ public class PackCheckTests
     [Fact]
     public void More_shim_takes_float_away_or_adds_preload()
     {
-        Assert.Equal(0.06, Check([0.5], 0.16, [0.5, 0.1], 0.06, ShimEffect.Reduces).Expected.Number.Value, 9);
-        Assert.Equal(0.26, Check([0.5], 0.16, [0.5, 0.1], 0.06, ShimEffect.Increases).Expected.Number.Value, 9);
+        Assert.Equal(0.06, Check([0.5], 0.16, [0.5, 0.1], 0.06, ShimEffect.Reduces).Expected.Number.Value, 5e-10);
+        Assert.Equal(0.26, Check([0.5], 0.16, [0.5, 0.1], 0.06, ShimEffect.Increases).Expected.Number.Value, 5e-10);
     }
 
     [Fact]
@@ -33,8 +33,8 @@ public class PackCheckTests
         var one = Check([0.5], 0.16, [0.1, 0.5], 0.06, ShimEffect.Reduces).Difference.Number.StandardUncertainty;
         var three = Check([0.5], 0.16, [0.3, 0.3], 0.06, ShimEffect.Reduces).Difference.Number.StandardUncertainty;
 
-        Assert.Equal(Math.Sqrt(((2 * 9) + 25) / 3.0) / 1000, one, 9);
-        Assert.Equal(Math.Sqrt(((2 * 9) + 75) / 3.0) / 1000, three, 9);
+        Assert.Equal(Math.Sqrt(((2 * 9) + 25) / 3.0) / 1000, one, 5e-10);
+        Assert.Equal(Math.Sqrt(((2 * 9) + 75) / 3.0) / 1000, three, 5e-10);
     }
 
     [Theory]
@@ -54,8 +54,8 @@ public class PackCheckTests
     [Fact]
     public void A_pack_is_the_sum_of_its_shims()
     {
-        Assert.Equal(1.37, PackThickness.Of([Mm(1), Mm(0.25), Mm(0.12)]).Millimeters, 12);
+        Assert.Equal(1.37, PackThickness.Of([Mm(1), Mm(0.25), Mm(0.12)]).Millimeters, 5e-13);
         Assert.Equal(0, PackThickness.Of([]).Millimeters);
-        Assert.Equal(0.005, PackThickness.StandardUncertainty(3, Mm(0.005)).Millimeters, 12);
+        Assert.Equal(0.005, PackThickness.StandardUncertainty(3, Mm(0.005)).Millimeters, 5e-13);
     }
 }

@@ -15,14 +15,14 @@ public class GearingMappingTests
     {
         var setup = s_book.Gearing.Cars["saloon-44"];
         var spec = setup.Vehicle.Spec;
-        Assert.Equal(0.37 * 2.04, spec.DragArea.SquareMeters, 9);
-        Assert.Equal(0.15 * 2.04, spec.DownforceArea.SquareMeters, 9);
-        Assert.Equal(0.89, spec.DrivelineEfficiency, 9);
+        Assert.Equal(0.37 * 2.04, spec.DragArea.SquareMeters, 5e-10);
+        Assert.Equal(0.15 * 2.04, spec.DownforceArea.SquareMeters, 5e-10);
+        Assert.Equal(0.89, spec.DrivelineEfficiency, 5e-10);
         Assert.Equal(Eng.CircumferenceBasis.Measured, setup.Tyre.Basis);
         Assert.Equal("W", setup.Tyre.SpeedSymbol!.Symbol);
 
         // Growth of 0.4 % is written for 200 km/h.
-        Assert.Equal(1.936 * 1.004, setup.Tyre.CircumferenceAt(Speed.FromKilometersPerHour(200)).Meters, 9);
+        Assert.Equal(1.936 * 1.004, setup.Tyre.CircumferenceAt(Speed.FromKilometersPerHour(200)).Meters, 5e-10);
     }
 
     [Fact]
@@ -76,8 +76,8 @@ public class GearingMappingTests
     public void The_lowest_speed_before_a_straight_is_that_of_the_corner_before_it()
     {
         var course = MadeFor("0518").Course; // Brackwater, a lap: the last corner comes before the first straight
-        Assert.Equal(90, course.Straights[0].CornerMinimum!.Value.KilometersPerHour, 6);
-        Assert.Equal(74, course.Straights[1].CornerMinimum!.Value.KilometersPerHour, 6);
+        Assert.Equal(90, course.Straights[0].CornerMinimum!.Value.KilometersPerHour, 5e-7);
+        Assert.Equal(74, course.Straights[1].CornerMinimum!.Value.KilometersPerHour, 5e-7);
     }
 
     [Fact]
@@ -88,7 +88,7 @@ public class GearingMappingTests
         Assert.Null(made.Course.Straights[0].CornerMinimum);
         var run = Eng.VenueRun.For(made.With(made.Box.Stock.DropPairs[0], made.Box.Stock.FinalDrives[0]), made.Course);
         Assert.Null(run.Straights[^1].Fault);
-        Assert.Equal(265, run.Straights[^1].BrakingPoint.Meters, 6);
+        Assert.Equal(265, run.Straights[^1].BrakingPoint.Meters, 5e-7);
     }
 
     [Fact]
@@ -96,7 +96,7 @@ public class GearingMappingTests
     {
         var made = MadeFor("0518");
         Assert.Equal(AirSource.Temperature, made.Air.Source);
-        Assert.Equal(20, made.Air.Air.Temperature.DegreesCelsius, 6);
+        Assert.Equal(20, made.Air.Air.Temperature.DegreesCelsius, 5e-7);
         var standard = s_book.Gearing.Case(made.Unit, made.Venue, null, new ProblemList())!;
         Assert.Equal(AirSource.Altitude, standard.Air.Source);
         Assert.True(made.Air.Air.Density < standard.Air.Air.Density);

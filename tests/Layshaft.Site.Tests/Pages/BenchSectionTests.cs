@@ -146,8 +146,8 @@ public class BenchSectionTests
         // The pair that this job fitted, 28 driving 25, not the one that the unit came with.
         Assert.Equal((28, 25), (Teeth("input", 120), Teeth("lay", 120)));
         var height = picture.Shafts.ToDictionary(s => s.Id, s => s.Height);
-        Assert.Equal(72, height["main"] - height["lay"], 9);
-        Assert.Equal(66.25, height["lay"] - height["input"], 9);
+        Assert.Equal(72, height["main"] - height["lay"], 5e-10);
+        Assert.Equal(66.25, height["lay"] - height["input"], 5e-10);
         Assert.Equal("1·2", picture.Parts.Single(p => p.Kind == StackPartKind.DogRing).Note!.Label);
     }
 

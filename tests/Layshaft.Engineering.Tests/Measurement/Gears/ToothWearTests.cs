@@ -25,8 +25,8 @@ public class ToothWearTests
 
         var loss = ToothWear.FromSpan(gear.PressureAngle, BaseTangentSpan.Over(gear, k), Reading(BaseTangentSpan.Over(worn, k)));
 
-        Assert.Equal(lostMm, loss.Number.Value, 9);
-        Assert.Equal(0.004 / Math.Sqrt(3) / Math.Cos(gear.PressureAngle.Radians), loss.Number.StandardUncertainty, 9);
+        Assert.Equal(lostMm, loss.Number.Value, 5e-10);
+        Assert.Equal(0.004 / Math.Sqrt(3) / Math.Cos(gear.PressureAngle.Radians), loss.Number.StandardUncertainty, 5e-10);
     });
 
     [Fact]
@@ -37,7 +37,7 @@ public class ToothWearTests
 
         var loss = ToothWear.FromPins(gear, pin, SizeOverPins.Over(gear, pin), Reading(SizeOverPins.Over(worn, pin)));
 
-        Assert.Equal(lostMm, loss.Number.Value, 6);
+        Assert.Equal(lostMm, loss.Number.Value, 5e-7);
         Assert.InRange(loss.Number.StandardUncertainty, 0.0005, 0.004);
     });
 
@@ -48,7 +48,7 @@ public class ToothWearTests
 
         var found = ShiftFromSpan.GearOf(gear.Teeth, gear.Module, gear.PressureAngle, k, BaseTangentSpan.Over(gear, k));
 
-        Assert.Equal(gear.ProfileShift, found!.ProfileShift, 9);
+        Assert.Equal(gear.ProfileShift, found!.ProfileShift, 5e-10);
     });
 
     [Fact]
