@@ -3,6 +3,9 @@ namespace Layshaft.Engineering.Life;
 /// <summary>Fits a part's wear against its use.</summary>
 public static class WearTrend
 {
+    // Readings that are all alike can give a slope of a last digit: a limit reached in 10^17 hours is none.
+    private const double Rounding = 1e-12;
+
     /// <summary>Fits a straight line to a part's readings since it was fitted.</summary>
     /// <param name="readings">The readings, finite, in any order.</param>
     /// <param name="limit">New value and limit, in the unit of the readings.</param>
@@ -32,7 +35,7 @@ public static class WearTrend
         var fit = (choices.ThroughNewValue ? LinearRegression.FitThroughOrigin(uses, wears) : LinearRegression.Fit(uses, wears))
             with
         { LeastScatter = choices.ReadingUncertainty };
-        if (fit.Slope <= 0)
+        if (fit.Slope * (uses[^1] - uses[0]) <= Rounding * wears.Max(Math.Abs))
         {
             var shrinks = fit.SlopeBounds(choices.Level).Upper < 0;
             return Unsaid(shrinks ? WearTrendUnsaidReason.Shrinking : WearTrendUnsaidReason.Flat, uses, wears);

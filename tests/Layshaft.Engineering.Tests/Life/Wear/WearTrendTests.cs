@@ -81,6 +81,7 @@ public class WearTrendTests
     [InlineData(Reason.TwoReadings, 5.0, 0.1, 9.0, 0.2)]
     [InlineData(Reason.OneUse, 5.0, 0.1, 5.0, 0.2, 5.0, 0.15)]
     [InlineData(Reason.Flat, 5.0, 0.1, 9.0, 0.1, 12.0, 0.1)]
+    [InlineData(Reason.Flat, 5.1, 0.3, 9.7, 0.3, 12.3, 0.3, 31.9, 0.3)]
     [InlineData(Reason.Flat, 5.0, 0.2, 9.0, 0.1, 12.0, 0.19)]
     [InlineData(Reason.Shrinking, 5.0, 0.5, 9.0, 0.4, 13.0, 0.301, 17.0, 0.2)]
     public void What_the_readings_cannot_say_is_said_with_its_reason(Reason reason, params double[] pairs)
@@ -111,10 +112,11 @@ public class WearTrendTests
     [Fact]
     public void The_order_of_readings_does_not_matter_and_counting_in_another_unit_scales_the_use()
     {
-        Gen.Select(Gen.Select(Gen.Double[0.1, 50], Gen.Double[0, 1]).Array[3, 12], Gen.Double[0.01, 100]).Sample((pairs, factor) =>
+        var reading = Gen.Select(Gen.Int[1, 500].Select(use => use / 10.0), Gen.Int[0, 1000].Select(wear => wear / 1000.0));
+        Gen.Select(reading.Array[3, 12], Gen.Double[0.01, 100]).Sample((pairs, factor) =>
         {
             WearReading[] readings = [.. pairs.Select(pair => new WearReading(pair.Item1, pair.Item2))];
-            WearReading[] turned = [.. readings.Reverse().Select(reading => reading with { Use = reading.Use * factor })];
+            WearReading[] turned = [.. readings.Reverse().Select(r => r with { Use = r.Use * factor })];
             var (one, other) = (WearTrend.Of(readings, WearLimit.Share), WearTrend.Of(turned, WearLimit.Share));
             Assert.Equal(one.GetType(), other.GetType());
             if (one is WearTrendLine line)
