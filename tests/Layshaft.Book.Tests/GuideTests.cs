@@ -1,5 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Text;
+using Layshaft.Book.Problems;
+using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
 using Layshaft.Book.Shapes;
 
@@ -23,6 +25,24 @@ public class GuideTests
         }
 
         Assert.Equal(expected, File.ReadAllText(path).ReplaceLineEndings("\n"));
+    }
+
+    [Fact]
+    public void The_example_in_the_readme_reads_as_a_job_of_the_demo()
+    {
+        var root = Path.Combine(Path.GetDirectoryName(Here())!, "..", "..");
+        var readme = File.ReadAllText(Path.Combine(root, "README.md")).ReplaceLineEndings("\n");
+        var from = readme.IndexOf("```yaml\n", StringComparison.Ordinal) + "```yaml\n".Length;
+        var example = readme[from..readme.IndexOf("```", from, StringComparison.Ordinal)];
+        var demo = Path.Combine(root, "demo-data");
+        var files = Directory.EnumerateFiles(demo, "*", SearchOption.AllDirectories)
+            .ToDictionary(p => Path.GetRelativePath(demo, p).Replace('\\', '/'), File.ReadAllBytes, StringComparer.Ordinal);
+        files["jobs/2026/0615/job.yaml"] = Encoding.UTF8.GetBytes(example);
+
+        var read = BookReader.Read(new MemoryBookFiles(files));
+
+        Assert.DoesNotContain(read.Problems, p => p.Severity == Severity.Stops);
+        Assert.Equal(new DateOnly(2026, 6, 17), read.Book!.Jobs.Single(j => j.Number.EndsWith("0615", StringComparison.Ordinal)).Finished);
     }
 
     private static string Fields()

@@ -56,9 +56,17 @@ public sealed partial class FigureWriter
     /// <exception cref="ArgumentException">The code is not three capital letters.</exception>
     public string Money(decimal amount, string currency)
     {
+        return _texts.Say("figures.money", ("currency", currency), ("amount", Amount(amount, currency)));
+    }
+
+    /// <summary>An amount of money alone, for a table whose caption names the currency: <c>1234.50</c>.</summary>
+    /// <param name="amount">The amount, in the currency's main unit.</param>
+    /// <param name="currency">The currency's code by ISO 4217, for its decimals.</param>
+    /// <exception cref="ArgumentException">The code is not three capital letters.</exception>
+    public string Amount(decimal amount, string currency)
+    {
         ArgumentNullException.ThrowIfNull(currency);
-        var number = NumberText.Write(amount, Currencies.Decimals(currency), _choice);
-        return _texts.Say("figures.money", ("currency", currency), ("amount", number));
+        return NumberText.Write(amount, Currencies.Decimals(currency), _choice);
     }
 
     private static void SameUnit(Figure one, Figure other)

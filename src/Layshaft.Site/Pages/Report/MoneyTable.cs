@@ -30,8 +30,7 @@ internal static class MoneyTable
     public static string Amount(decimal amount, Composition composition) => composition.Figures.Money(amount, composition.Shop.Currency);
 
     /// <summary>An amount without its currency, for a table whose caption names it.</summary>
-    public static string Bare(decimal amount, Composition composition) => composition.Figures.Money(amount, composition.Shop.Currency)
-        .Replace(composition.Shop.Currency, string.Empty, StringComparison.Ordinal).Trim(' ', '\u00A0', '\u202F');
+    public static string Bare(decimal amount, Composition composition) => composition.Figures.Amount(amount, composition.Shop.Currency);
 
     public static MoneyRow Row(PricedLine line, Gearbox gearbox, Composition composition, bool withIfLeft) => new(
         line.Line.Part is { } part ? gearbox.PartOf(part)!.Name : line.Line.Work!,

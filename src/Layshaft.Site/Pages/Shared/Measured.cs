@@ -46,8 +46,8 @@ public static class Measured
         ArgumentNullException.ThrowIfNull(measured);
         var value = Figure(measured.Value, decimals, figures);
         return measured.Number.UncertaintyIsKnown
-            ? FigureWriter.PlusMinus(value, Figure(measured.ExpandedUncertainty, decimals, figures)).Replace("\u202F°", "°", StringComparison.Ordinal)
-            : value.Text.Replace("\u202F°", "°", StringComparison.Ordinal);
+            ? FigureWriter.PlusMinus(value, Figure(measured.ExpandedUncertainty, decimals, figures))
+            : value.Text;
     }
 
     /// <summary>Decimals in which a written size is exact, up to 4: 0.35 mm has two.</summary>
