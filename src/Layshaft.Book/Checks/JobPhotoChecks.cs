@@ -1,5 +1,6 @@
 using Layshaft.Book.Places;
 using Layshaft.Book.Problems;
+using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
 
 namespace Layshaft.Book.Checks;
@@ -11,7 +12,7 @@ internal static class JobPhotoChecks
         var folder = $"{job.Folder}/photos/";
         check.Unique(job.Photos, p => p.File, "pictures", "file");
         string[] listed = [.. job.Photos.Select(p => p.File)];
-        string[] there = [.. check.Draft.Files.All.Where(f => f.Path.StartsWith(folder, StringComparison.Ordinal)).Select(f => f.Path[folder.Length..])];
+        string[] there = [.. check.Draft.Files.Below(folder).Select(f => f.Path[folder.Length..])];
         foreach (var photo in job.Photos)
         {
             if (!there.Contains(photo.File))

@@ -6,16 +6,18 @@ namespace Layshaft.Book.Places;
 /// </summary>
 public sealed class Origin
 {
-    private readonly (string Key, int Line, int Column)[] fields;
+    private readonly string[] keys;
+    private readonly (int Line, int Column)[] places;
 
-    internal Origin(Place place, (string Key, int Line, int Column)[] fields)
+    internal Origin(Place place, string[] keys, (int Line, int Column)[] places)
     {
         Place = place;
-        this.fields = fields;
+        this.keys = keys;
+        this.places = places;
     }
 
     /// <summary>For records that were not read from a file.</summary>
-    public static Origin None { get; } = new(new Place(string.Empty, 0, 0), []);
+    public static Origin None { get; } = new(new Place(string.Empty, 0, 0), [], []);
 
     /// <summary>Where the record begins.</summary>
     public Place Place { get; }
@@ -24,14 +26,7 @@ public sealed class Origin
     /// <param name="key">The field's name as written in the file.</param>
     public Place At(string key)
     {
-        foreach (var field in fields)
-        {
-            if (field.Key == key)
-            {
-                return new Place(Place.File, field.Line, field.Column);
-            }
-        }
-
-        return Place;
+        var at = Array.IndexOf(keys, key);
+        return at >= 0 ? new Place(Place.File, places[at].Line, places[at].Column) : Place;
     }
 }

@@ -13,6 +13,13 @@ public sealed class ProblemList
     /// <summary>Adds a problem.</summary>
     public void Add(Problem problem) => problems.Add(problem);
 
+    /// <summary>Adds those of another list, in the order in which it found them.</summary>
+    public void Add(ProblemList others)
+    {
+        ArgumentNullException.ThrowIfNull(others);
+        problems.AddRange(others.problems);
+    }
+
     /// <summary>Adds a problem that stops a publish.</summary>
     public void Add(string code, Place place, string message, string remedy = "") =>
         problems.Add(new Problem(code, place, message, remedy));

@@ -66,16 +66,22 @@ public static class BookReader
 
     private static IReadOnlyList<Job> ReadJobs(IBookFiles files, ProblemList problems)
     {
-        var jobs = new List<Job>();
-        foreach (var path in BookLayout.JobFiles(files))
+        // Side by side, each with its own list of problems, which then come in the order of the files.
+        string[] paths = [.. BookLayout.JobFiles(files)];
+        var read = new (Job? Job, ProblemList Problems)[paths.Length];
+        Parallel.For(0, paths.Length, i =>
         {
-            if (ReadFile(files, path, Job.Shape, problems) is { } job)
-            {
-                var folder = path[..path.LastIndexOf('/')];
-                jobs.Add(job with { Folder = folder, Number = folder[(folder.LastIndexOf('/') + 1)..] });
-            }
+            var own = new ProblemList();
+            var folder = paths[i][..paths[i].LastIndexOf('/')];
+            var job = ReadFile(files, paths[i], Job.Shape, own);
+            read[i] = (job is null ? null : job with { Folder = folder, Number = folder[(folder.LastIndexOf('/') + 1)..] }, own);
+        });
+        foreach (var (_, own) in read)
+        {
+            problems.Add(own);
         }
 
+        var jobs = read.Select(r => r.Job).OfType<Job>();
         return [.. jobs.OrderBy(j => j.Received).ThenBy(j => j.Number, StringComparer.Ordinal)];
     }
 

@@ -6,13 +6,17 @@ namespace Layshaft.Book.Reading;
 public sealed class MemoryBookFiles : IBookFiles
 {
     private readonly SortedDictionary<string, byte[]> files;
+    private readonly BookFile[] all;
 
     /// <summary>From paths and contents.</summary>
-    public MemoryBookFiles(IEnumerable<KeyValuePair<string, byte[]>> files) =>
+    public MemoryBookFiles(IEnumerable<KeyValuePair<string, byte[]>> files)
+    {
         this.files = new SortedDictionary<string, byte[]>(files.ToDictionary(f => f.Key, f => f.Value), StringComparer.Ordinal);
+        all = [.. this.files.Select(f => new BookFile(f.Key, f.Value.Length, 0))];
+    }
 
     /// <inheritdoc/>
-    public IReadOnlyList<BookFile> All => [.. files.Select(f => new BookFile(f.Key, f.Value.Length, 0))];
+    public IReadOnlyList<BookFile> All => all;
 
     /// <summary>From paths and texts.</summary>
     public static MemoryBookFiles OfTexts(IEnumerable<KeyValuePair<string, string>> texts) =>

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Layshaft.Book.Records;
 
 /// <summary>Everything that a shop's book says.</summary>
@@ -17,8 +19,11 @@ public sealed record ShopBook(
     IReadOnlyDictionary<string, Unit> Units,
     IReadOnlyList<Job> Jobs)
 {
+    // Beside the records, so that it is no part of what makes two books equal.
+    private static readonly ConditionalWeakTable<IReadOnlyList<Job>, ILookup<string, Job>> ByUnit = [];
+
     /// <summary>The jobs of a unit, earliest first.</summary>
-    public IEnumerable<Job> JobsOf(string unit) => Jobs.Where(j => j.Unit == unit);
+    public IEnumerable<Job> JobsOf(string unit) => ByUnit.GetValue(Jobs, jobs => jobs.ToLookup(j => j.Unit, StringComparer.Ordinal))[unit];
 
     /// <summary>The type of a unit's gearbox.</summary>
     public Gearbox GearboxOf(Unit unit)

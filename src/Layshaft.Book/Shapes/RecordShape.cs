@@ -105,6 +105,7 @@ public sealed class Fields
     private readonly Reading? reading;
     private readonly string what = string.Empty;
     private readonly List<FieldDescription> described = [];
+    private readonly List<string> known = [];
 
     internal Fields()
     {
@@ -120,7 +121,7 @@ public sealed class Fields
     /// <summary>Where the record and its fields stand.</summary>
     public Origin Origin => map is null || reading is null
         ? Origin.None
-        : new Origin(reading.At(map), [.. map.Entries.Select(e => (e.Key, e.Value.Line, e.Value.Column))]);
+        : new Origin(reading.At(map), SharedTexts.Of([.. map.Entries.Select(e => e.Key)]), [.. map.Entries.Select(e => (e.Value.Line, e.Value.Column))]);
 
     internal bool Failed { get; private set; }
 
@@ -171,7 +172,6 @@ public sealed class Fields
 
     internal void ReportUnknown()
     {
-        var known = described.Select(d => d.Key).ToArray();
         foreach (var entry in map!.Entries)
         {
             if (!known.Contains(entry.Key))
@@ -192,8 +192,18 @@ public sealed class Fields
         return map is not null && reading is not null && Find(key) is { } entry && shape.TryRead(entry.Value, reading, out value);
     }
 
-    private void Note<T>(string key, Shape<T> shape, string meaning, bool required) =>
-        described.Add(new FieldDescription(key, meaning, shape.Words, required, shape.Schema));
+    // What a field looks like is asked for without a file only; a book of ten seasons has millions of fields.
+    private void Note<T>(string key, Shape<T> shape, string meaning, bool required)
+    {
+        if (map is null)
+        {
+            described.Add(new FieldDescription(key, meaning, shape.Words, required, shape.Schema));
+        }
+        else
+        {
+            known.Add(key);
+        }
+    }
 
     private MapEntry? Find(string key)
     {

@@ -101,7 +101,7 @@ public sealed class NodeReader
 
         if (parser.TryConsume<Scalar>(out var scalar))
         {
-            return new ScalarNode(scalar.Value, scalar.Style == ScalarStyle.Plain, Line(scalar.Start), Column(scalar.Start));
+            return new ScalarNode(SharedTexts.Of(scalar.Value), scalar.Style == ScalarStyle.Plain, Line(scalar.Start), Column(scalar.Start));
         }
 
         return parser.TryConsume<SequenceStart>(out var list) ? List(parser, list, depth) : Map(parser, depth);
@@ -148,7 +148,7 @@ public sealed class NodeReader
                 continue;
             }
 
-            entries.Add(new MapEntry(key.Value, Line(key.Start), Column(key.Start), value));
+            entries.Add(new MapEntry(SharedTexts.Of(key.Value), Line(key.Start), Column(key.Start), value));
         }
 
         return new MapNode(entries, Line(start.Start), Column(start.Start));

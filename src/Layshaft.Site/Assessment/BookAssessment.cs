@@ -8,7 +8,7 @@ namespace Layshaft.Site.Assessment;
 
 /// <summary>What a whole book comes to: everything that pages quote, worked out once.</summary>
 /// <param name="Book">The book.</param>
-/// <param name="Jobs">Its jobs, judged, by number.</param>
+/// <param name="Jobs">Its jobs, judged, by number; of a whole book anew each time one is asked for.</param>
 /// <param name="Lives">The lives of its parts.</param>
 /// <param name="Gearing">The gearing of its events, each worked out when it is asked for.</param>
 /// <param name="Problems">What the working-out found wrong in the book, by file and line.</param>
@@ -26,8 +26,11 @@ public sealed record BookAssessment(
     {
         ArgumentNullException.ThrowIfNull(book);
         var problems = new ProblemList();
-        var jobs = book.Jobs.ToDictionary(j => j.Number, j => JobAssessment.Of(book, j, problems), StringComparer.Ordinal);
+        var jobs = new JudgedJobs(book, problems);
+
+        // Reads every job once, which tells the problems of each.
         var lives = LifeAssessment.Of(book, jobs, problems);
+        jobs.Quiet();
         var gearing = BookGearing.Of(book, files, problems);
         return new BookAssessment(book, jobs, lives, gearing, problems.InOrder());
     }

@@ -1,35 +1,50 @@
 using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
 using Layshaft.Site.Pages;
+using Layshaft.Site.Pages.Report;
 using Layshaft.Site.Photos;
+using Layshaft.Site.Publishing;
 
 namespace Layshaft.Site.Building;
 
-/// <summary>Makes the renditions of pictures: decoded once for all sizes.</summary>
+/// <summary>Makes the renditions of pictures: decoded once for all sizes and all owners of the unit that may see them.</summary>
 internal static class PictureFiles
 {
-    public static IEnumerable<SiteFile> Of(Photo photo, OwnerView view, Job job, Composition composition, IBookFiles files)
+    /// <summary>The renditions of a job's pictures, for each owner who may see them.</summary>
+    public static IEnumerable<SiteFile> Of(Job job, IReadOnlyList<OwnerView> views, PageScope scope, Composition whole, IBookFiles files)
     {
-        var path = $"{job.Folder}/photos/{photo.File}";
-        if (composition.Pictures.Get(path) is not { } usable)
+        foreach (var photo in job.Photos)
         {
-            yield break;
-        }
+            var path = $"{job.Folder}/photos/{photo.File}";
+            if (whole.Pictures.Get(path) is not { } usable)
+            {
+                continue;
+            }
 
-        var input = Fingerprints.OfFile(files, path);
-        var made = new Lazy<PhotoRenditions?>(() => Render(path, files));
-        foreach (var size in new[] { usable.Large, usable.Small }.Distinct())
-        {
-            yield return new SiteFile(
-                composition.Addresses.Picture(view, job, photo.File, size.Width),
-                () => MadeFile.Of(made.Value?.Sizes.FirstOrDefault(s => s.Width == size.Width)?.Jpeg ?? PicturePlaceholder.Jpeg(size)))
-            { Inputs = [input] };
+            PlanInput[] inputs = [new PlanInput(path, usable.Hash)];
+            foreach (var view in views.Where(v => ReportPictures.MaySee(photo, v.IsOwn(job))))
+            {
+                foreach (var size in new[] { usable.Large, usable.Small }.Distinct())
+                {
+                    yield return new SiteFile(
+                        whole.Addresses.Picture(view, job, photo.File, size.Width),
+                        scope,
+                        () => MadeFile.Of(scope.Latest(path, () => Render(path, files)).Jpeg(size)))
+                    { Inputs = inputs };
+                }
+            }
         }
     }
 
-    private static PhotoRenditions? Render(string path, IBookFiles files)
+    private static Rendered Render(string path, IBookFiles files)
     {
         using var stream = files.Open(path);
-        return PhotoRenditions.Make(stream, path).Renditions;
+        return new Rendered(PhotoRenditions.Make(stream, path).Renditions);
+    }
+
+    private sealed record Rendered(PhotoRenditions? Renditions)
+    {
+        public ReadOnlyMemory<byte> Jpeg((int Width, int Height) size) =>
+            Renditions?.Sizes.FirstOrDefault(s => s.Width == size.Width)?.Jpeg ?? PicturePlaceholder.Jpeg(size);
     }
 }

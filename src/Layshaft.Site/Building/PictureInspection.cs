@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
@@ -28,7 +29,8 @@ internal static class PictureInspection
                 if (facts is not null)
                 {
                     var sizes = PhotoRenditions.SizesOf(facts);
-                    usable[path] = new UsablePicture(path, sizes[0], sizes[^1]);
+                    stream.Position = 0;
+                    usable[path] = new UsablePicture(path, sizes[0], sizes[^1]) { Hash = Convert.ToHexStringLower(SHA256.HashData(stream)) };
                 }
             }
         }

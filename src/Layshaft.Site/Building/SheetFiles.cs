@@ -1,5 +1,4 @@
 using System.Text;
-using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.Tables;
 using Layshaft.Site.Templates;
 
@@ -9,15 +8,15 @@ namespace Layshaft.Site.Building;
 internal static class SheetFiles
 {
     /// <summary>The page and the files beside it.</summary>
-    public static IEnumerable<SiteFile> Of(string path, IReadOnlyList<string> tables, Func<SheetPage> compose, TemplateEngine engine, Composition composition)
+    public static IEnumerable<SiteFile> Of(string path, IReadOnlyList<string> tables, Func<SheetPage> compose, TemplateEngine engine, PageScope scope)
     {
-        var composed = new Lazy<SheetPage>(compose);
-        var page = new SiteFile(path, () =>
+        var composed = () => scope.Once(path, compose);
+        var page = new SiteFile(path, scope, () =>
         {
-            var rendered = engine.Render(SheetPage.Template, composed.Value);
+            var rendered = engine.Render(SheetPage.Template, composed());
             return new MadeFile(rendered.Html is { } html ? Encoding.UTF8.GetBytes(html) : null, rendered.Problems);
         });
-        return [page, .. Beside(path, () => composed.Value.Head.Title, tables, () => composed.Value.Tables, composition)];
+        return [page, .. Beside(path, () => composed().Head.Title, tables, () => composed().Tables, scope)];
     }
 
     /// <summary>The files beside a page alone.</summary>
@@ -25,16 +24,18 @@ internal static class SheetFiles
     /// <param name="title">Its title.</param>
     /// <param name="names">The short names of its tables: they name the files, before anything is composed.</param>
     /// <param name="compose">Composes the tables.</param>
-    /// <param name="composition">What pages are composed from.</param>
-    public static IEnumerable<SiteFile> Beside(string path, Func<string> title, IReadOnlyList<string> names, Func<IReadOnlyList<TableView>> compose, Composition composition)
+    /// <param name="scope">What they may quote.</param>
+    public static IEnumerable<SiteFile> Beside(string path, Func<string> title, IReadOnlyList<string> names, Func<IReadOnlyList<TableView>> compose, PageScope scope)
     {
-        var tables = new Lazy<IReadOnlyList<TableView>>(compose);
-        yield return new SiteFile(DataFiles.Json(path), () => MadeFile.Of(JsonText.Of(title(), path[(path.LastIndexOf('/') + 1)..], tables.Value)));
+        var json = DataFiles.Json(path);
+        var tables = () => scope.Once(json, compose);
+        yield return new SiteFile(json, scope, () => MadeFile.Of(JsonText.Of(title(), path[(path.LastIndexOf('/') + 1)..], tables())));
         foreach (var name in names)
         {
             yield return new SiteFile(
                 DataFiles.Csv(path, name),
-                () => MadeFile.Of(CsvText.Of(tables.Value.Single(t => t.Id == name), head => composition.Say("life.data.unit", ("column", head)))));
+                scope,
+                () => MadeFile.Of(CsvText.Of(tables().Single(t => t.Id == name), head => scope.Composition.Say("life.data.unit", ("column", head)))));
         }
     }
 }

@@ -24,97 +24,91 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
     private static readonly string[] Trees = [Addresses.Customers, Addresses.Shop, Addresses.Reference];
 
     /// <summary>The site as the publisher plans it.</summary>
-    public SitePlan Plan()
-    {
-        PlanInput[] everything = [Fingerprints.OfBook(files), Fingerprints.OfPictures(composition.Pictures), new PlanInput("site", fingerprint)];
-        return SitePlan.Of(Files().Select(f => f.ToPlan(everything)));
-    }
+    public SitePlan Plan() => SitePlan.Of(Files().Select((f, i) => f.ToPlan(i)));
 
-    /// <summary>All files, by tree and page.</summary>
+    /// <summary>All files, by tree and page. What a file may quote, and with it when it is made anew, is its scope.</summary>
     public IEnumerable<SiteFile> Files()
     {
-        foreach (var file in Trees.SelectMany(Look))
+        var parts = new BookParts(composition, files, fingerprint);
+        var shop = parts.Whole("shop");
+        var look = new PageScope("look", shop.Inputs, () => composition);
+        var open = parts.Public();
+        foreach (var file in Trees.SelectMany(t => Look(t, look)).Concat(ShopFiles(shop)).Concat(ReferenceFiles.Of(open, (p, t, c) => Page(p, t, c, open))))
         {
             yield return file;
         }
 
-        foreach (var file in ShopFiles())
+        yield return Page(Addresses.Terms, TermsPage.Template, () => TermsPage.Compose(open.Composition), open);
+        foreach (var (scope, units) in parts.Clusters())
         {
-            yield return file;
-        }
-
-        foreach (var file in ReferenceFiles.Of(composition, Page))
-        {
-            yield return file;
-        }
-
-        yield return Page(Addresses.Terms, TermsPage.Template, () => TermsPage.Compose(composition));
-        foreach (var unit in composition.Book.Units.Values)
-        {
-            foreach (var view in OwnerView.Of(composition.Book, unit))
+            foreach (var unit in units)
             {
-                foreach (var file in History(view).Concat(view.Jobs.SelectMany(j => JobFiles(view, j))))
+                var views = OwnerView.Of(composition.Book, unit);
+                foreach (var file in views.SelectMany(v => History(v, scope).Concat(v.Jobs.SelectMany(j => JobFiles(v, j, scope)))))
                 {
                     yield return file;
+                }
+
+                foreach (var job in composition.Book.JobsOf(unit.Id))
+                {
+                    OwnerView[] readers = [.. views.Where(v => v.Jobs.Contains(job) && JobPages.Exists(v, job))];
+                    foreach (var file in PictureFiles.Of(job, readers, scope, composition, files))
+                    {
+                        yield return file;
+                    }
                 }
             }
         }
     }
 
     // A job has a page once there is something to read: an estimate to answer, then the report in its place.
-    private IEnumerable<SiteFile> JobFiles(OwnerView view, Job job)
+    private IEnumerable<SiteFile> JobFiles(OwnerView view, Job job, PageScope scope)
     {
-        if (job.Finished is not null)
-        {
-            yield return Page(composition.Addresses.Report(view, job), ReportComposer.Template, () => ReportComposer.Compose(composition, view, job));
-        }
-        else if (EstimateComposer.IsOpen(job) && view.IsOwn(job))
-        {
-            yield return Page(composition.Addresses.Report(view, job), EstimateComposer.Template, () => EstimateComposer.Compose(composition, view, job));
-        }
-        else
+        if (!JobPages.Exists(view, job))
         {
             yield break;
         }
 
+        var path = composition.Addresses.Report(view, job);
+        yield return job.Finished is not null
+            ? Page(path, ReportComposer.Template, () => ReportComposer.Compose(scope.Composition, view, job), scope)
+            : Page(path, EstimateComposer.Template, () => EstimateComposer.Compose(scope.Composition, view, job), scope);
         var title = () => composition.Say("report.title", ("number", job.Number), ("unit", view.Unit.Serial), ("shop", composition.Shop.Name));
-        foreach (var file in SheetFiles.Beside(composition.Addresses.Report(view, job), title, ReportTables.Names, () => ReportTables.Of(composition, view, job), composition))
+        foreach (var file in SheetFiles.Beside(path, title, ReportTables.Names, () => ReportTables.Of(scope.Composition, view, job), scope))
         {
             yield return file;
         }
 
         yield return Text(
             composition.Addresses.PrintSheet(view, job),
-            () => PrintSheet.Stylesheet(composition.Say("print.line", ("number", job.Number), ("unit", view.Unit.Serial), ("shop", composition.Shop.Name))));
-        foreach (var photo in job.Photos.Where(p => ReportPictures.MaySee(p, view.IsOwn(job))))
-        {
-            foreach (var file in PictureFiles.Of(photo, view, job, composition, files))
-            {
-                yield return file;
-            }
-        }
+            () => PrintSheet.Stylesheet(composition.Say("print.line", ("number", job.Number), ("unit", view.Unit.Serial), ("shop", composition.Shop.Name))),
+            scope);
     }
 
-    private IEnumerable<SiteFile> History(OwnerView view) =>
-        SheetFiles.Of(composition.Addresses.History(view), HistoryComposer.Tables, () => HistoryComposer.Compose(composition, view), engine, composition);
+    private IEnumerable<SiteFile> History(OwnerView view, PageScope scope) =>
+        SheetFiles.Of(composition.Addresses.History(view), HistoryComposer.Tables, () => HistoryComposer.Compose(scope.Composition, view), engine, scope);
 
-    private IEnumerable<SiteFile> ShopFiles() =>
-        ShopPageList.All.SelectMany(p => SheetFiles.Of(p.Path, p.Tables, () => p.Compose(composition), engine, composition));
-
-    private IEnumerable<SiteFile> Look(string tree)
+    private IEnumerable<SiteFile> ShopFiles(PageScope scope) => ShopPageList.All.SelectMany(p =>
     {
-        yield return Text($"{tree}/look/shop.css", () => ShopColours.Stylesheet(composition.Shop));
+        // One page at a time would leave all processors but one idle.
+        var own = new PageScope(p.Path, scope.Inputs, () => composition);
+        return SheetFiles.Of(p.Path, p.Tables, () => p.Compose(composition), engine, own);
+    });
+
+    private IEnumerable<SiteFile> Look(string tree, PageScope scope)
+    {
+        yield return Text($"{tree}/look/shop.css", () => ShopColours.Stylesheet(composition.Shop), scope);
         foreach (var file in LookFiles.In(folders))
         {
-            yield return new SiteFile($"{tree}/look/{file.Name}", () => MadeFile.Of(file.Read())) { Inputs = [new PlanInput(file.Name, file.Hash)] };
+            yield return new SiteFile($"{tree}/look/{file.Name}", scope, () => MadeFile.Of(file.Read())) { Inputs = [new PlanInput(file.Name, file.Hash)] };
         }
     }
 
-    private SiteFile Page(string path, string template, Func<object> compose) => new(path, () =>
+    private SiteFile Page(string path, string template, Func<object> compose, PageScope scope) => new(path, scope, () =>
     {
         var rendered = engine.Render(template, compose());
         return new MadeFile(rendered.Html is { } html ? Encoding.UTF8.GetBytes(html) : null, rendered.Problems);
     });
 
-    private static SiteFile Text(string path, Func<string> text) => new(path, () => MadeFile.Of(Encoding.UTF8.GetBytes(text())));
+    private static SiteFile Text(string path, Func<string> text, PageScope scope) => new(path, scope, () => MadeFile.Of(Encoding.UTF8.GetBytes(text())));
 }

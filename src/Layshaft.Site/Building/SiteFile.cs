@@ -5,19 +5,21 @@ namespace Layshaft.Site.Building;
 
 /// <summary>A file of the site before it is made.</summary>
 /// <param name="Path">From the output folder, with forward slashes.</param>
+/// <param name="Scope">What it may quote.</param>
 /// <param name="Make">Makes its bytes; the same bytes for the same inputs.</param>
-public sealed record SiteFile(string Path, Func<MadeFile> Make)
+public sealed record SiteFile(string Path, PageScope Scope, Func<MadeFile> Make)
 {
-    /// <summary>What its bytes depend on besides the program; null for everything that pages are composed from.</summary>
+    /// <summary>What its bytes depend on besides the program; null for everything in its scope.</summary>
     public IReadOnlyList<PlanInput>? Inputs { get; init; }
 
     /// <summary>As the publisher plans it.</summary>
-    /// <param name="everything">What stands for the inputs of a file that names none.</param>
-    public PlannedOutput ToPlan(IReadOnlyList<PlanInput> everything) => new(Path, Inputs ?? everything, stream =>
+    /// <param name="turn">Its place among the files of its scope.</param>
+    public PlannedOutput ToPlan(int turn) => new(Path, Inputs ?? Scope.Inputs, stream =>
     {
         var made = Make();
         stream.Write(made.Bytes is { } bytes ? bytes.Span : throw new PageException(Path, made.Problems));
-    });
+    })
+    { Group = Scope.Group, Turn = turn };
 }
 
 /// <summary>A made file, or why it could not be made.</summary>

@@ -4,7 +4,11 @@ namespace Layshaft.Site.Pages;
 /// <param name="Path">Path in the book.</param>
 /// <param name="Large">Width and height of the large rendition, in pixels.</param>
 /// <param name="Small">Width and height of the small rendition, in pixels.</param>
-public sealed record UsablePicture(string Path, (int Width, int Height) Large, (int Width, int Height) Small);
+public sealed record UsablePicture(string Path, (int Width, int Height) Large, (int Width, int Height) Small)
+{
+    /// <summary>SHA-256 of its file; empty where nobody needs it.</summary>
+    public string Hash { get; init; } = string.Empty;
+}
 
 /// <summary>The book's pictures that can be shown, by path. Those that can't be read are left out.</summary>
 /// <param name="Usable">By path in the book.</param>

@@ -15,6 +15,12 @@ public sealed record PlanInput(string Name, string Hash);
 /// <param name="Write">Writes the bytes: the same ones for the same inputs. Called at most once, from any thread.</param>
 public sealed record PlannedOutput(string Path, IReadOnlyList<PlanInput> Inputs, Action<Stream> Write)
 {
+    /// <summary>The outputs that it is made with, one after the other; null for itself alone.</summary>
+    public OutputGroup? Group { get; init; }
+
+    /// <summary>Its turn within its group.</summary>
+    public int Turn { get; init; }
+
     /// <summary>An output of text in UTF-8 without a mark.</summary>
     /// <param name="path">Where it goes.</param>
     /// <param name="inputs">What it depends on.</param>

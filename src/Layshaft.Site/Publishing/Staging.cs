@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+
 namespace Layshaft.Site.Publishing;
 
 /// <summary>An output of the new site.</summary>
@@ -70,12 +72,20 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
     {
         var done = 0;
         var parallel = new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, options.Parallelism), CancellationToken = cancel };
+        var groups = open.GroupBy(i => plan.Outputs[i].Group?.Name ?? plan.Outputs[i].Path, StringComparer.Ordinal);
         try
         {
-            Parallel.ForEach(open, parallel, i =>
+            // One group after the other is handed out: they take very different times.
+            Parallel.ForEach(Partitioner.Create(groups, EnumerablePartitionerOptions.NoBuffering), parallel, group =>
             {
-                outputs[i] = MakeOne(plan.Outputs[i], keys[i]);
-                options.Progress?.Report(new(Interlocked.Increment(ref done), open.Count, plan.Outputs[i].Path));
+                foreach (var i in group.OrderBy(i => plan.Outputs[i].Turn))
+                {
+                    cancel.ThrowIfCancellationRequested();
+                    outputs[i] = MakeOne(plan.Outputs[i], keys[i]);
+                    options.Progress?.Report(new(Interlocked.Increment(ref done), open.Count, plan.Outputs[i].Path));
+                }
+
+                plan.Outputs[group.First()].Group?.Finished();
             });
         }
         catch (AggregateException e)

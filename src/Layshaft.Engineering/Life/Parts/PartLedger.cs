@@ -8,6 +8,12 @@ namespace Layshaft.Engineering.Life;
 /// <param name="Contradictions">What does not fit together, in the order in which it shows.</param>
 public sealed record PartLedger(IReadOnlyList<PartLife> Lives, IReadOnlyList<LedgerContradiction> Contradictions)
 {
+    // Of several the last one counts.
+    private readonly Lazy<Dictionary<(string Unit, string Part), PartLife>> inPlace = new(() => Lives
+        .Where(life => life.End == LifeEnd.Running)
+        .GroupBy(life => (life.Spans[^1].Unit, life.Part.Part))
+        .ToDictionary(place => place.Key, place => place.Last()));
+
     /// <summary>Works out the lives.</summary>
     /// <param name="events">Entries of all units in order of time; those of one job in the order in which they were done.</param>
     /// <returns>Lives and contradictions; both refer to events by their index.</returns>
@@ -27,6 +33,5 @@ public sealed record PartLedger(IReadOnlyList<PartLife> Lives, IReadOnlyList<Led
     /// <param name="unit">Serial number of the unit.</param>
     /// <param name="part">What the part is and where it sits.</param>
     /// <returns>The life, or <c>null</c> when nothing is known to sit there.</returns>
-    public PartLife? InPlace(string unit, string part) =>
-        Lives.LastOrDefault(life => life.End == LifeEnd.Running && life.Part.Part == part && life.Spans[^1].Unit == unit);
+    public PartLife? InPlace(string unit, string part) => inPlace.Value.GetValueOrDefault((unit, part));
 }

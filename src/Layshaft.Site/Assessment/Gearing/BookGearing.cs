@@ -58,6 +58,44 @@ public sealed class BookGearing
         return gearing;
     }
 
+    /// <summary>The same for a part of the book: nothing that is not in the part can be asked for.</summary>
+    /// <param name="part">The part.</param>
+    public BookGearing Within(ShopBook part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        var within = new BookGearing(part);
+        foreach (var id in part.Cars.Keys)
+        {
+            if (cars.TryGetValue(id, out var setup))
+            {
+                within.cars[id] = setup;
+            }
+        }
+
+        foreach (var (set, stock) in boxes.Where(b => part.Gearboxes.ContainsKey(b.Key.Gearbox)))
+        {
+            within.boxes[set] = stock;
+        }
+
+        foreach (var at in part.Venues.Keys.SelectMany(v => part.Cars.Keys.Select(c => (v, c))))
+        {
+            if (courses.TryGetValue(at, out var course))
+            {
+                within.courses[at] = course;
+            }
+        }
+
+        foreach (var job in part.Jobs)
+        {
+            if (cases.TryGetValue(job.Number, out var made))
+            {
+                within.cases[job.Number] = made;
+            }
+        }
+
+        return within;
+    }
+
     /// <summary>The gearing for the event that a job's box is made ready for; null when the job names none, or it cannot be worked out.</summary>
     /// <param name="job">The job.</param>
     public EventGearing? For(Job job)

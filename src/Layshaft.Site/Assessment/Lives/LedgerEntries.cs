@@ -16,7 +16,9 @@ internal sealed class LedgerEntries
     private readonly HashSet<(string Unit, string Part)> empty = []; // places whose part went to another unit
     private readonly HashSet<(string Unit, string Part)> donated;
 
-    private LedgerEntries(ShopBook book) => donated = [.. book.Jobs.SelectMany(j => j.Renewed).Where(r => r.From is not null).Select(r => (r.From!, r.Part))];
+    private readonly UnitClusters clusters;
+
+    private LedgerEntries(ShopBook book) => (clusters, donated) = (UnitClusters.Of(book), [.. book.Jobs.SelectMany(j => j.Renewed).Where(r => r.From is not null).Select(r => (r.From!, r.Part))]);
 
     /// <summary>The entries of a whole book.</summary>
     /// <param name="book">The book.</param>
@@ -84,7 +86,7 @@ internal sealed class LedgerEntries
         var (serial, brought) = (renewal.Serial, renewal.Use?.Counted());
         if (renewal.From is { } donor)
         {
-            var life = PartLedger.Of([.. entries.Select(e => e.Event)]).InPlace(donor, renewal.Part);
+            var life = PartLedger.Of([.. entries.Select(e => e.Event).Where(e => clusters.AreJoined(e.Unit, donor))]).InPlace(donor, renewal.Part);
             serial ??= life?.Part.Serial;
             brought ??= life is { Total.IsMixed: false, Total.Measures: [var measure] } ? new EngineUse(life.Total.In(measure)!.Value, measure) : null;
             Add(FittingKind.Removed, donor, renewal.Part, serial, job.Received, lastUse[donor], renewal.Origin.At("from"), job);

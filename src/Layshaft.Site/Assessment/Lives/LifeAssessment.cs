@@ -17,6 +17,9 @@ public readonly record struct KnownUse(DateOnly Date, EngineUse Use);
 public sealed record LifeAssessment(ShopBook Book, IReadOnlyList<LedgerEntry> Entries, PartLedger Ledger)
 {
     private readonly Dictionary<(string Job, string Part), PartLife> seen = Seen(Entries, Ledger);
+    private readonly Lazy<ILookup<(string Unit, string Part), (PartLife Life, LifeSpan Span)>> stays = new(() => Ledger.Lives
+        .SelectMany(l => l.Spans.Select(s => (Life: l, Span: s)))
+        .ToLookup(s => (s.Span.Unit, s.Life.Part.Part)));
 
     /// <summary>Works out the lives.</summary>
     /// <param name="book">The book.</param>
@@ -50,9 +53,7 @@ public sealed record LifeAssessment(ShopBook Book, IReadOnlyList<LedgerEntry> En
     public IEnumerable<(PartLife Life, LifeSpan Span)> StaysIn(Unit unit, string part)
     {
         ArgumentNullException.ThrowIfNull(unit);
-        return Ledger.Lives.Where(l => l.Part.Part == part)
-            .SelectMany(l => l.Spans.Where(s => s.Unit == unit.Id).Select(s => (l, s)))
-            .OrderBy(s => s.s.From).ThenBy(s => s.s.To);
+        return stays.Value[(unit.Id, part)].OrderBy(s => s.Span.From).ThenBy(s => s.Span.To);
     }
 
     /// <summary>What a unit had run at the last day that the book knows it.</summary>

@@ -1,0 +1,111 @@
+using Layshaft.Book.Problems;
+using Layshaft.Book.Reading;
+using Layshaft.Book.Records;
+using Layshaft.Site.Assessment;
+using Layshaft.Site.Assessment.Lives;
+using Layshaft.Site.Pages;
+using Layshaft.Site.Publishing;
+
+namespace Layshaft.Site.Building;
+
+/// <summary>Cuts a book into the parts that pages are composed from, see <see cref="PageScope"/>.</summary>
+/// <param name="whole">The whole book, worked out.</param>
+/// <param name="files">Its files.</param>
+/// <param name="fingerprint">Stands for templates, texts and keys.</param>
+internal sealed class BookParts(Composition whole, IBookFiles files, string fingerprint)
+{
+    private readonly BookHashes _hashes = new(files);
+    private readonly PlanInput _site = new("site", fingerprint);
+
+    /// <summary>Everything, for the shop's own pages.</summary>
+    public PageScope Whole(string name) => new(
+        name,
+        [new PlanInput("book", _hashes.Of(files.All.Select(f => f.Path).Where(BookHashes.IsText), PicturesIn(whole.Pictures))), _site],
+        () => whole);
+
+    /// <summary>What anyone may read: gearboxes, cars and venues, without jobs and customers.</summary>
+    public PageScope Public()
+    {
+        var paths = files.All.Select(f => f.Path)
+            .Where(p => BookHashes.IsText(p) && !p.StartsWith("jobs/", StringComparison.Ordinal) && !p.StartsWith("customers/", StringComparison.Ordinal));
+        return new PageScope("reference", [new PlanInput("public part of the book", _hashes.Of(paths)), _site], () => Within(whole.Book with
+        {
+            Jobs = [],
+            Customers = new Dictionary<string, Customer>(),
+        }));
+    }
+
+    /// <summary>The units of each cluster with their jobs: all that their owners' pages may quote.</summary>
+    public IEnumerable<(PageScope Scope, IReadOnlyList<Unit> Units)> Clusters()
+    {
+        foreach (var ids in UnitClusters.Of(whole.Book).All)
+        {
+            Unit[] units = [.. ids.Select(id => whole.Book.Units[id])];
+            var part = PartOf(units);
+            var input = new PlanInput("part of the book", _hashes.Of(PathsOf(part), PicturesIn(PicturesOf(part))));
+            yield return (new PageScope($"unit {units[0].Id}", [input, _site], () => Within(part)), units);
+        }
+    }
+
+    private ShopBook PartOf(Unit[] units)
+    {
+        var book = whole.Book;
+        Job[] jobs = [.. units.SelectMany(u => book.JobsOf(u.Id)).OrderBy(j => j.Received).ThenBy(j => j.Number, StringComparer.Ordinal)];
+        return book with
+        {
+            Units = units.ToDictionary(u => u.Id, StringComparer.Ordinal),
+            Gearboxes = Some(book.Gearboxes, units.Select(u => u.Gearbox)),
+            Cars = Some(book.Cars, units.Select(u => u.Car).OfType<string>()),
+            Customers = Some(book.Customers, units.SelectMany(u => u.Owners).Select(o => o.Customer)),
+            Venues = Some(book.Venues, jobs.SelectMany(j => new[] { j.LastEvent, j.NextEvent }).OfType<EventPlan>().Select(e => e.Venue)),
+            Jobs = jobs,
+        };
+    }
+
+    private IEnumerable<string> PathsOf(ShopBook part)
+    {
+        string[] records =
+        [
+            BookLayout.ShopFile,
+            .. part.Gearboxes.Keys.Select(id => $"gearboxes/{id}.yaml"),
+            .. part.Cars.Values.SelectMany(c => c.Engine.CurveFile is { } curve ? new[] { $"cars/{c.Id}.yaml", $"cars/{curve}" } : [$"cars/{c.Id}.yaml"]),
+            .. part.Customers.Keys.Select(id => $"customers/{id}.yaml"),
+            .. part.Venues.Keys.Select(id => $"venues/{id}.yaml"),
+            .. part.Units.Keys.Select(id => $"units/{id}.yaml"),
+        ];
+        return records.Concat(part.Jobs.SelectMany(j => files.Below($"{j.Folder}/")).Select(f => f.Path).Where(BookHashes.IsText)).Order(StringComparer.Ordinal);
+    }
+
+    private Composition Within(ShopBook part)
+    {
+        var judged = part.Jobs.ToDictionary(j => j.Number, j => whole.Assessment.Jobs[j.Number], StringComparer.Ordinal);
+        var lives = LifeAssessment.Of(part, judged, new ProblemList());
+        return whole with
+        {
+            Assessment = new BookAssessment(part, judged, lives, whole.Assessment.Gearing.Within(part), []),
+            Pictures = PicturesOf(part),
+            Notes = Some(whole.Notes, part.Jobs.SelectMany(j => new[] { j.Notes, j.InternalNotes }.OfType<string>().Select(n => $"{j.Folder}/{n}"))),
+        };
+    }
+
+    private PictureIndex PicturesOf(ShopBook part) =>
+        new(Some(whole.Pictures.Usable, part.Jobs.SelectMany(j => j.Photos.Select(p => $"{j.Folder}/photos/{p.File}"))));
+
+    // What a page says of a picture follows from its size alone; the picture itself is a file of its own.
+    private static string PicturesIn(PictureIndex pictures) => string.Join(
+        '\n', pictures.Usable.Values.OrderBy(p => p.Path, StringComparer.Ordinal).Select(p => FormattableString.Invariant($"{p.Path} {p.Large} {p.Small}")));
+
+    private static SortedDictionary<string, T> Some<T>(IReadOnlyDictionary<string, T> all, IEnumerable<string> keys)
+    {
+        var some = new SortedDictionary<string, T>(StringComparer.Ordinal);
+        foreach (var key in keys)
+        {
+            if (all.TryGetValue(key, out var value))
+            {
+                some[key] = value;
+            }
+        }
+
+        return some;
+    }
+}

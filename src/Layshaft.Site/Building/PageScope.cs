@@ -1,0 +1,91 @@
+using Layshaft.Site.Pages;
+using Layshaft.Site.Publishing;
+
+namespace Layshaft.Site.Building;
+
+/// <summary>
+/// What some pages are composed from: a part of the book that holds all that they may quote, and the fingerprint of exactly
+/// that part. A page cannot read what its fingerprint does not stand for, because it is not there.
+/// </summary>
+/// <remarks>The part is worked out when the first page asks for it and let go after the last, so that only the parts being
+/// worked on are in memory.</remarks>
+public sealed class PageScope
+{
+    private readonly Func<Composition> _compose;
+    private readonly Dictionary<string, object> _made = new(StringComparer.Ordinal);
+    private readonly Lock _gate = new();
+    private Composition? _composition;
+    private (string Key, object Value)? _latest;
+
+    /// <summary>A scope.</summary>
+    /// <param name="name">Its name, none like another's.</param>
+    /// <param name="inputs">What stands for everything in it.</param>
+    /// <param name="compose">Makes what its pages are composed from.</param>
+    public PageScope(string name, IReadOnlyList<PlanInput> inputs, Func<Composition> compose)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        (_compose, Inputs) = (compose, inputs);
+        Group = new OutputGroup(name, Release);
+    }
+
+    /// <summary>What stands for everything in it.</summary>
+    public IReadOnlyList<PlanInput> Inputs { get; }
+
+    /// <summary>Its pages are made one after the other.</summary>
+    public OutputGroup Group { get; }
+
+    /// <summary>What its pages are composed from.</summary>
+    public Composition Composition
+    {
+        get
+        {
+            lock (_gate)
+            {
+                return _composition ??= _compose();
+            }
+        }
+    }
+
+    /// <summary>Something that several files of the scope are made from, made once for all of them.</summary>
+    public T Once<T>(string key, Func<T> make)
+        where T : class
+    {
+        ArgumentNullException.ThrowIfNull(make);
+        lock (_gate)
+        {
+            if (!_made.TryGetValue(key, out var value))
+            {
+                _made[key] = value = make();
+            }
+
+            return (T)value;
+        }
+    }
+
+    /// <summary>Something large that files made one after the other share: kept only until another takes its place.</summary>
+    public T Latest<T>(string key, Func<T> make)
+        where T : class
+    {
+        ArgumentNullException.ThrowIfNull(make);
+        lock (_gate)
+        {
+            if (_latest?.Key != key)
+            {
+                _latest = null;
+                _latest = (key, make());
+            }
+
+            return (T)_latest.Value.Value;
+        }
+    }
+
+    private void Release()
+    {
+        lock (_gate)
+        {
+            _composition = null;
+            _latest = null;
+            _made.Clear();
+        }
+    }
+}

@@ -1,0 +1,160 @@
+using System.Globalization;
+using Layshaft.Book.Problems;
+using Layshaft.Site.Assessment;
+using Layshaft.Site.Building;
+using Layshaft.Site.Publishing;
+using Layshaft.Site.Tests.Photos;
+using Layshaft.Site.Tests.Seasons;
+
+namespace Layshaft.Site.Tests.Building;
+
+/// <summary>
+/// A small book on disk that is changed bit by bit: three units, of which the first two share a customer and the third can
+/// give parts to the first.
+/// </summary>
+internal sealed class EditedBook : IDisposable
+{
+    private const string Secret = "a secret for tests, long enough-0123456789";
+
+    private static readonly byte[][] Pictures = [SyntheticPhoto.Jpeg(64, 48, 1), SyntheticPhoto.Jpeg(48, 64, 2), SyntheticPhoto.Jpeg(64, 48, 3)];
+
+    private readonly TempFolder _folder = new();
+    private readonly Dictionary<string, byte[]> _files = new(StringComparer.Ordinal);
+    private int _made;
+
+    public EditedBook()
+    {
+        foreach (var (path, text) in SmallBook.Files(("units/c.yaml", SmallBook.UnitB.Replace("B-2", "C-3", StringComparison.Ordinal))))
+        {
+            Write(path, text);
+        }
+
+        Write(".layshaft-secret", Secret.Replace(" ", "-", StringComparison.Ordinal));
+        File.SetUnixFileMode(_folder.At("book/.layshaft-secret"), UnixFileMode.UserRead | UnixFileMode.UserWrite);
+        AddPicture("jobs/2023/0001", 0);
+    }
+
+    public void Dispose() => _folder.Dispose();
+
+    /// <summary>Does the change of a number; what it cannot do now is left undone.</summary>
+    /// <param name="kind">Which kind of change.</param>
+    /// <param name="value">What it changes to.</param>
+    public void Change(int kind, int value)
+    {
+        switch (kind)
+        {
+            case 0: Replace("jobs/2024/0002/job.yaml", "readings: [1.21 mm]", $"readings: [1.{10 + value} mm]"); break;
+            case 1: Replace("jobs/2025/0003/job.yaml", "Second says hello.", $"Second says {value}."); break;
+            case 2: Replace("customers/second.yaml", "Second Owner", $"Second Owner {value}"); break;
+            case 3: Replace("shop.yaml", "name: Test Bench", $"name: Test Bench {value}"); break;
+            case 4: Replace("gearboxes/four.yaml", "price: 100", $"price: {100 + value}"); break;
+            case 5: AddJob(value); break;
+            case 6: Remove("jobs/2025/0004/"); break;
+            case 7: AddPicture("jobs/2023/0001", value); break;
+            case 8: Remove("jobs/2026/"); break;
+            case 9: Write("templates/partials-of-the-shop.html", $"<p>{value}</p>"); break;
+            case 10: Add("units/a.yaml", "link_renewed", $"link_renewed: {value}\n"); break;
+            case 11: Rename("jobs/2025/0003/", "jobs/2025/0013/"); break;
+            case 12: Replace("jobs/2024/0002/job.yaml", "{ part: seal }", "{ part: front, from: c }"); break;
+            case 13: Replace("jobs/2025/0004/internal.md", "PLANTED-BENCH-NOTE", $"Note {value}"); break;
+            case 14: Add("units/c.yaml", "fitted", $"fitted:\n  - {{ part: ring-34, serial: R-34, use: {value} h }}\n"); break;
+            case 15: Replace("jobs/2025/0004/job.yaml", "Looks worn.", $"Looks worn {value}."); break;
+            default: Replace("venues/hill.yaml", "PLANTED-VENUE", $"Venue {value}"); break;
+        }
+    }
+
+    /// <summary>Publishes into the folder that was published into before.</summary>
+    public PublishResult Again() => Publish("site");
+
+    /// <summary>Publishes into a new folder.</summary>
+    public string Clean()
+    {
+        var name = string.Create(CultureInfo.InvariantCulture, $"clean-{_made++}");
+        Publish(name);
+        return name;
+    }
+
+    /// <summary>Every file below a folder with its content, as text that can be compared.</summary>
+    public SortedDictionary<string, string> Tree(string name)
+    {
+        var root = _folder.At(name);
+        var tree = new SortedDictionary<string, string>(StringComparer.Ordinal);
+        foreach (var file in Directory.EnumerateFiles(root, "*", SearchOption.AllDirectories))
+        {
+            tree[Path.GetRelativePath(root, file)] = Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(file)));
+        }
+
+        return tree;
+    }
+
+    private PublishResult Publish(string name)
+    {
+        var book = _folder.At("book");
+        var site = SitePreparation.Of(BookReview.OfFolder(book), book);
+        Assert.True(site.Builder is not null, string.Join('\n', site.Problems.Where(p => p.Severity != Severity.Notice)));
+        return new Publisher(new PublishOptions { Book = book, Parallelism = 2 }, new DiskWork(waitForDisk: false)).Publish(site.Builder.Plan(), _folder.At(name));
+    }
+
+    private void AddJob(int value)
+    {
+        var unit = "abc"[value % 3].ToString();
+        var number = string.Create(CultureInfo.InvariantCulture, $"jobs/2026/{100 + (_made++)}");
+        Write($"{number}/job.yaml", SmallBook.Job(unit, "2026-02-01", $"{70 + _made} h", "complaint: New.\nverdict: Fine.\nfinished: 2026-02-10\n" + SmallBook.Rings(0.60, 0.70, 0.80, 0.65)));
+    }
+
+    private void AddPicture(string job, int value)
+    {
+        var path = $"{job}/photos/ring.jpg";
+        if (!_files.ContainsKey(path))
+        {
+            Write($"{job}/job.yaml", Text($"{job}/job.yaml") + "photos:\n  - { file: ring.jpg, caption: The ring. }\n");
+        }
+
+        WriteBytes(path, Pictures[value % Pictures.Length]);
+    }
+
+    private string Text(string path) => System.Text.Encoding.UTF8.GetString(_files[path]);
+
+    private void Replace(string path, string from, string to)
+    {
+        if (_files.ContainsKey(path))
+        {
+            Write(path, Text(path).Replace(from, to, StringComparison.Ordinal));
+        }
+    }
+
+    private void Add(string path, string field, string text)
+    {
+        if (!Text(path).Contains(field, StringComparison.Ordinal))
+        {
+            Write(path, Text(path).TrimEnd('\n') + "\n" + text);
+        }
+    }
+
+    private void Remove(string start)
+    {
+        foreach (var path in _files.Keys.Where(p => p.StartsWith(start, StringComparison.Ordinal)).ToList())
+        {
+            _files.Remove(path);
+            File.Delete(_folder.At($"book/{path}"));
+        }
+    }
+
+    private void Rename(string from, string to)
+    {
+        foreach (var path in _files.Keys.Where(p => p.StartsWith(from, StringComparison.Ordinal)).ToList())
+        {
+            var bytes = _files[path];
+            Remove(path);
+            WriteBytes(to + path[from.Length..], bytes);
+        }
+    }
+
+    private void Write(string path, string text) => WriteBytes(path, System.Text.Encoding.UTF8.GetBytes(text));
+
+    private void WriteBytes(string path, byte[] bytes)
+    {
+        _files[path] = bytes;
+        _folder.WriteBytes($"book/{path}", bytes);
+    }
+}
