@@ -7,6 +7,11 @@ internal static class CarChecks
     public static void Run(Checker check, Car car)
     {
         check.Refers(car.Customer, check.Draft.Customers, car.Origin.At("customer"), "customer");
+        foreach (var earlier in car.EarlierCustomers)
+        {
+            check.Refers(earlier, check.Draft.Customers, car.Origin.At("earlier_customers"), "customer");
+        }
+
         var engine = car.Engine;
         if (engine.CurveFile is { } file)
         {

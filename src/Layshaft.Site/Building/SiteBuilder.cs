@@ -23,6 +23,9 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
 {
     private static readonly string[] Trees = [Addresses.Customers, Addresses.Shop, Addresses.Reference];
 
+    /// <summary>What pages are composed from.</summary>
+    public Composition Composition => composition;
+
     /// <summary>The site as the publisher plans it.</summary>
     public SitePlan Plan() => SitePlan.Of(Files().Select((f, i) => f.ToPlan(i)));
 

@@ -9,12 +9,12 @@ internal static class PlantedMetadata
     public const string Word = "TELLTALEWORD";
 
     /// <summary>A JPEG with segments spliced in behind its first marker.</summary>
-    public static byte[] InJpeg(byte[] jpeg, int orientation = 1)
+    public static byte[] InJpeg(byte[] jpeg, int orientation = 1, string word = Word)
     {
-        byte[] exif = [.. "Exif\0\0"u8, .. Tiff(orientation)];
-        var xmp = Encoding.ASCII.GetBytes("http://ns.adobe.com/xap/1.0/\0" + Xmp);
-        byte[] iptc = [.. "Photoshop 3.0\0"u8, .. "8BIM\u0004\u0004\0\0"u8, 0, 0, 0, (byte)(5 + Word.Length), 0x1C, 2, 120, 0, (byte)Word.Length, .. Encoding.ASCII.GetBytes(Word), 0];
-        return [.. jpeg.AsSpan(0, 2), .. Segment(0xE1, exif), .. Segment(0xE1, xmp), .. Segment(0xED, iptc), .. Segment(0xFE, Encoding.ASCII.GetBytes(Word)), .. jpeg.AsSpan(2)];
+        byte[] exif = [.. "Exif\0\0"u8, .. Tiff(orientation, word)];
+        var xmp = Encoding.ASCII.GetBytes("http://ns.adobe.com/xap/1.0/\0" + Xmp.Replace(Word, word, StringComparison.Ordinal));
+        byte[] iptc = [.. "Photoshop 3.0\0"u8, .. "8BIM\u0004\u0004\0\0"u8, 0, 0, 0, (byte)(5 + word.Length), 0x1C, 2, 120, 0, (byte)word.Length, .. Encoding.ASCII.GetBytes(word), 0];
+        return [.. jpeg.AsSpan(0, 2), .. Segment(0xE1, exif), .. Segment(0xE1, xmp), .. Segment(0xED, iptc), .. Segment(0xFE, Encoding.ASCII.GetBytes(word)), .. jpeg.AsSpan(2)];
     }
 
     /// <summary>A PNG with a text chunk and an Exif chunk behind its header.</summary>
@@ -48,17 +48,17 @@ internal static class PlantedMetadata
 
     private static byte[] ThreeBytes(int value) => [(byte)(value & 0xFF), (byte)((value >> 8) & 0xFF), (byte)(value >> 16)];
 
-    // Description, orientation, and a pointer to a place in the southern hemisphere
-    private static byte[] Tiff(int orientation)
+    // Description, the device, orientation, and a pointer to a place in the southern hemisphere
+    private static byte[] Tiff(int orientation, string planted = Word)
     {
-        var word = Encoding.ASCII.GetBytes(Word + "\0");
-        var gpsAt = 8 + 2 + (3 * 12) + 4;
+        var word = Encoding.ASCII.GetBytes(planted + "\0");
+        var gpsAt = 8 + 2 + (4 * 12) + 4;
         var wordAt = gpsAt + 2 + (2 * 12) + 4;
         var latitudeAt = wordAt + word.Length + (word.Length & 1);
         return
         [
             .. "II*\0"u8, .. Long(8),
-            .. Short(3), .. Entry(0x010E, 2, word.Length, wordAt), .. Entry(0x0112, 3, 1, orientation), .. Entry(0x8825, 4, 1, gpsAt), .. Long(0),
+            .. Short(4), .. Entry(0x010E, 2, word.Length, wordAt), .. Entry(0x010F, 2, word.Length, wordAt), .. Entry(0x0112, 3, 1, orientation), .. Entry(0x8825, 4, 1, gpsAt), .. Long(0),
             .. Short(2), .. Entry(1, 2, 2, 'S'), .. Entry(2, 5, 3, latitudeAt), .. Long(0),
             .. word, .. new byte[word.Length & 1],
             .. Long(33), .. Long(1), .. Long(51), .. Long(1), .. Long(3599), .. Long(100),

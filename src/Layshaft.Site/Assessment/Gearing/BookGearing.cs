@@ -138,7 +138,7 @@ public sealed class BookGearing
         foreach (var job in book.Jobs.Where(j => j.NextEvent is not null))
         {
             var (unit, venue) = (book.Units[job.Unit], book.Venues[job.NextEvent!.Venue]);
-            if (unit.Car is not { } car || !cars.TryGetValue(car, out var setup) || !boxes.ContainsKey((unit.Gearbox, unit.RatioSet)))
+            if (IsOthersCar(unit, job) || unit.Car is not { } car || !cars.TryGetValue(car, out var setup) || !boxes.ContainsKey((unit.Gearbox, unit.RatioSet)))
             {
                 continue;
             }
@@ -155,6 +155,11 @@ public sealed class BookGearing
             }
         }
     }
+
+    // A unit's file names the car that it is in now. Its figures are not for an owner who sold the unit before, unless the car is or was his.
+    private bool IsOthersCar(Unit unit, Job job) =>
+        unit.OwnerOn(job.Received) is var owner && owner != unit.Owners[^1] && unit.Car is { } id && book.Cars[id] is var car
+        && car.Customer != owner.Customer && !car.EarlierCustomers.Contains(owner.Customer);
 
     // A corner that the car cannot come up to means that a figure of the venue or the car is wrong: no ranking is better than a false one.
     private static bool IsReachable(GearingCase made, bool tell, ProblemList problems)

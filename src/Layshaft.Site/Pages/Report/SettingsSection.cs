@@ -34,7 +34,7 @@ public sealed record SettingsSection(
                     [.. recorded.Select(s => RowOf(s, composition))],
                     missing.Length > 0 ? composition.Say("settings.missing", ("count", missing.Length)) : null,
                     [.. missing.Select(s => composition.Say("settings.missing_item", ("setting", s.Setting.Name), ("target", Target(s.Setting, composition))))],
-                    [.. recorded.SelectMany(s => NotesOf(s, composition))]));
+                    [.. recorded.SelectMany(s => NotesOf(s, report))]));
     }
 
     private static SettingRowView RowOf(SettingAssessment setting, Composition composition)
@@ -87,15 +87,17 @@ public sealed record SettingsSection(
 
     private static IQuantity[] Ends(Setting setting) => [.. new[] { setting.Target.Low, setting.Target.High }.OfType<IQuantity>()];
 
-    private static IEnumerable<string> NotesOf(SettingAssessment setting, Composition composition)
+    // The shop's note is a word to the owner of the day; what the figures say is for later owners too.
+    private static IEnumerable<string> NotesOf(SettingAssessment setting, ReportContext report)
     {
+        var composition = report.Composition;
         if (setting.Built.Status == SettingStatus.TooCloseToCall)
         {
             yield return composition.Say(
                 setting.Built.BandTooNarrow ? "settings.note_narrow" : "settings.note_too_close", ("setting", setting.Setting.Name));
         }
 
-        if (setting.Recorded?.Note is { } note)
+        if (report.IsOwn && setting.Recorded?.Note is { } note)
         {
             yield return composition.Say("settings.note", ("setting", setting.Setting.Name), ("note", note));
         }
