@@ -1,4 +1,3 @@
-using System.Text;
 using Layshaft.Site.Pages.Tables;
 using Layshaft.Site.Templates;
 
@@ -11,11 +10,7 @@ internal static class SheetFiles
     public static IEnumerable<SiteFile> Of(string path, IReadOnlyList<string> tables, Func<SheetPage> compose, TemplateEngine engine, PageScope scope)
     {
         var composed = () => scope.Once(path, compose);
-        var page = new SiteFile(path, scope, () =>
-        {
-            var rendered = engine.Render(SheetPage.Template, composed());
-            return new MadeFile(rendered.Html is { } html ? Encoding.UTF8.GetBytes(html) : null, rendered.Problems);
-        });
+        var page = new SiteFile(path, scope, () => MadeFile.Of(engine.Render(SheetPage.Template, composed())));
         return [page, .. Beside(path, () => composed().Head.Title, tables, () => composed().Tables, scope)];
     }
 

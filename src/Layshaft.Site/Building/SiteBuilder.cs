@@ -107,11 +107,7 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
         }
     }
 
-    private SiteFile Page(string path, string template, Func<object> compose, PageScope scope) => new(path, scope, () =>
-    {
-        var rendered = engine.Render(template, compose());
-        return new MadeFile(rendered.Html is { } html ? Encoding.UTF8.GetBytes(html) : null, rendered.Problems);
-    });
+    private SiteFile Page(string path, string template, Func<object> compose, PageScope scope) => new(path, scope, () => MadeFile.Of(engine.Render(template, compose())));
 
     private static SiteFile Text(string path, Func<string> text, PageScope scope) => new(path, scope, () => MadeFile.Of(Encoding.UTF8.GetBytes(text())));
 }

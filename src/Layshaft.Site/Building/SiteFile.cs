@@ -1,3 +1,4 @@
+using System.Text;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Templates;
 
@@ -29,4 +30,13 @@ public sealed record MadeFile(ReadOnlyMemory<byte>? Bytes, IReadOnlyList<Templat
 {
     /// <summary>A file that was made.</summary>
     public static MadeFile Of(ReadOnlyMemory<byte> bytes) => new(bytes, []);
+
+    /// <summary>A rendered page, or the mistakes of its template.</summary>
+    public static MadeFile Of(RenderResult rendered)
+    {
+        ArgumentNullException.ThrowIfNull(rendered);
+
+        // Not a conditional with null: the null of an array would become an empty file, and an empty page would be published.
+        return rendered.Html is { } html ? Of(Encoding.UTF8.GetBytes(html)) : new MadeFile(null, rendered.Problems);
+    }
 }
