@@ -50,6 +50,7 @@ public class GuideTests
         var text = new StringBuilder();
         Table(text, Shop.Shape);
         Table(text, ShownUnits.Shape);
+        Table(text, ShownNumbers.Shape);
         Table(text, Tax.Shape);
         Table(text, Technician.Shape);
         Table(text, Instrument.Shape);

@@ -33,34 +33,37 @@ internal static class DemoBook
     }
 
     /// <summary>What pages are composed from, with keys that are no secret.</summary>
-    public static Composition Composition(BookReview? review = null)
+    public static Composition Composition(BookReview? review = null, Texts? words = null)
     {
         var assessment = (review ?? Review).Assessment!;
-        var texts = TextsLoader.Load(TemplateFolders.BesideProgram(null)).Texts!;
+        var texts = words ?? TextsLoader.Load(TemplateFolders.BesideProgram(null)).Texts!;
         return new Composition(
             assessment,
             texts,
-            new FigureWriter(UnitChoices.Of(assessment.Book.Shop), texts),
+            new FigureWriter(UnitChoices.Of(assessment.Book.Shop, texts), texts),
             new Addresses(view => $"{view.Unit.Id}-{view.Index}"),
             new PictureIndex(new Dictionary<string, UsablePicture>()),
             new Dictionary<string, string>());
     }
 
     /// <summary>Every page of the site and the figures beside it, made in memory; pictures are left out.</summary>
-    public static IReadOnlyDictionary<string, string> Publish()
+    public static IReadOnlyDictionary<string, string> Publish() =>
+        Make(Composition(), path => Path.GetExtension(path) is ".html" or ".json" or ".csv").ToDictionary(f => f.Path, f => f.Text, StringComparer.Ordinal);
+
+    /// <summary>The pages of a site by their paths: all, or those that are wanted.</summary>
+    public static IEnumerable<(string Path, string Html)> Pages(Composition composition, Func<string, bool>? wanted = null) =>
+        Make(composition, path => path.EndsWith(".html", StringComparison.Ordinal) && wanted?.Invoke(path) != false);
+
+    private static IEnumerable<(string Path, string Text)> Make(Composition composition, Func<string, bool> wanted)
     {
-        var composition = Composition();
         var folders = TemplateFolders.BesideProgram(null);
-        var builder = new SiteBuilder(composition, new TemplateEngine(TemplateSet.Load(folders), composition.Texts), Review.Files, folders, "test");
-        return builder.Files().Where(f => Path.GetExtension(f.Path) is ".html" or ".json" or ".csv").ToDictionary(
-            f => f.Path,
-            f =>
-            {
-                var made = f.Make();
-                Assert.Empty(made.Problems);
-                return Encoding.UTF8.GetString(made.Bytes!.Value.Span);
-            },
-            StringComparer.Ordinal);
+        var engine = new TemplateEngine(TemplateSet.Load(folders), composition.Texts);
+        foreach (var file in new SiteBuilder(composition, engine, new MemoryBookFiles(s_files.Value), folders, "test").Files().Where(f => wanted(f.Path)))
+        {
+            var made = file.Make();
+            Assert.Empty(made.Problems);
+            yield return (file.Path, Encoding.UTF8.GetString(made.Bytes!.Value.Span));
+        }
     }
 
     /// <summary>Renders a page.</summary>

@@ -14,6 +14,8 @@ public sealed record Shop(
     string Telephone,
     string Language,
     ShownUnits Units,
+    ShownNumbers Numbers,
+    bool IsoDates,
     string? Colour,
     string? Logo,
     string Currency,
@@ -33,6 +35,9 @@ public sealed record Shop(
     public static Shape<UseUnit> UseWords { get; } = new ChoiceShape<UseUnit>(
         "what running is counted in", ("hours", UseUnit.Hours), ("kilometres", UseUnit.Kilometres), ("events", UseUnit.Events));
 
+    /// <summary>The words for how dates are written; true stands for ISO 8601.</summary>
+    public static Shape<bool> DateWords { get; } = new ChoiceShape<bool>("a way to write dates", ("words", false), ("iso", true));
+
     /// <summary>How it is written.</summary>
     public static RecordShape<Shop> Shape { get; } = new("the shop", "The shop that keeps this book.", f => new Shop(
         f.Origin,
@@ -41,8 +46,10 @@ public sealed record Shop(
         f.List("address", Scalars.Text, "The address, a line each."),
         f.Required("email", Scalars.Text, "Where customers write to."),
         f.Required("telephone", Scalars.Text, "Where customers call."),
-        f.Or("language", Scalars.Id, "en", "The language of the pages: the name of a texts file."),
+        f.Or("language", Scalars.Id, "en", "The language of the pages: the name of a texts file (en, de, or one of the shop's own in templates/texts)."),
         f.Optional("units", ShownUnits.Shape, "Which units come first on the pages.") ?? ShownUnits.Usual,
+        f.Optional("numbers", ShownNumbers.Shape, "How numbers are written on the pages.") ?? ShownNumbers.Usual,
+        f.Or("dates", DateWords, false, "How dates are written on the pages: in words as the language has them, or as 2026-03-14."),
         f.Optional("colour", Scalars.Colour, "The one colour of the shop's pages."),
         f.Optional("logo", Scalars.FileName, "A picture file for the head of each page."),
         f.Required("currency", Scalars.Currency, "The currency of all prices in the book."),

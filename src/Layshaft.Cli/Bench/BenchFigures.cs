@@ -10,7 +10,7 @@ internal static class BenchFigures
     /// <exception cref="InvalidOperationException">The texts beside the program are damaged.</exception>
     public static FigureWriter Create()
     {
-        var (texts, problems) = TextsLoader.Load(TemplateFolders.BesideProgram(null));
+        var (texts, problems, _) = TextsLoader.Load(TemplateFolders.BesideProgram(null));
         return texts is null
             ? throw new InvalidOperationException($"The texts beside the program can't be read: {string.Join("; ", problems.Select(p => p.Message))}")
             : new FigureWriter(UnitChoice.Metric, texts);

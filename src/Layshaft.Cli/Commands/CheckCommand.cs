@@ -1,10 +1,12 @@
 using System.CommandLine;
+using Layshaft.Book.Problems;
 using Layshaft.Cli.Terminal;
 using Layshaft.Site.Assessment;
+using Layshaft.Site.Building;
 
 namespace Layshaft.Cli.Commands;
 
-/// <summary><c>layshaft check BOOK</c>: reads and judges a book and lists its problems, nothing else.</summary>
+/// <summary><c>layshaft check BOOK</c>: reads and judges a book, its own templates and words included, and lists its problems, nothing else.</summary>
 internal static class CheckCommand
 {
     public static Command Create(TextWriter output, TextWriter errors)
@@ -23,8 +25,11 @@ internal static class CheckCommand
         }
 
         var review = BookReview.OfFolder(folder.FullName);
-        ProblemLines.Write(review.Problems, folder, errors);
-        output.WriteLine(ProblemLines.Summary(review.Problems));
-        return review.HasProblems ? ExitCode.Problems : ExitCode.Fine;
+        IReadOnlyList<Problem> problems = review.Assessment is { } assessment
+            ? [.. review.Problems.Concat(OwnHand.Of(assessment.Book.Shop, folder.FullName).Problems).OrderBy(p => p.Place)]
+            : review.Problems;
+        ProblemLines.Write(problems, folder, errors);
+        output.WriteLine(ProblemLines.Summary(problems));
+        return problems.Any(p => p.Severity != Severity.Notice) ? ExitCode.Problems : ExitCode.Fine;
     }
 }

@@ -45,7 +45,7 @@ internal static class PublishCommand
         }
         catch (PageException failed)
         {
-            errors.WriteLine(failed.Message);
+            ProblemLines.Write(failed.Problems.Select(p => new Problem("template", site.Own!.PlaceOf(p), p.Message)), book, errors);
             output.WriteLine($"The page {failed.Page} could not be made from its template. The site is as it was.");
             return ExitCode.Problems;
         }

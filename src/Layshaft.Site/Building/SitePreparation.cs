@@ -7,7 +7,6 @@ using Layshaft.Site.Figures;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Templates;
-using Layshaft.Site.Wording;
 
 namespace Layshaft.Site.Building;
 
@@ -16,6 +15,9 @@ namespace Layshaft.Site.Building;
 /// <param name="Problems">Everything that is wrong or worth knowing.</param>
 public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem> Problems)
 {
+    /// <summary>The shop's own hand, which knows where a template's mistake stands; null when the book stops the publish.</summary>
+    public OwnHand? Own { get; init; }
+
     /// <summary>Prepares the site of a book.</summary>
     /// <param name="review">The book, read and worked out.</param>
     /// <param name="bookFolder">Its folder: for the shop's secret and its own templates.</param>
@@ -30,11 +32,7 @@ public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem
 
         var problems = new ProblemList();
         var shop = assessment.Book.Shop;
-        var shopTemplates = Path.Combine(bookFolder, "templates");
-        var folders = TemplateFolders.BesideProgram(Directory.Exists(shopTemplates) ? shopTemplates : null);
-        var templates = TemplateSet.Load(folders);
-        var (texts, textProblems) = TextsLoader.Load(folders, shop.Language);
-        Add(problems, templates.Problems.Concat(textProblems));
+        var own = OwnHand.Of(shop, bookFolder);
         var (secret, secretProblem, secretWarning) = ShopSecret.Open(bookFolder);
         if (secretProblem is not null)
         {
@@ -48,22 +46,22 @@ public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem
 
         var pictures = PictureInspection.Of(assessment.Book, review.Files, problems);
         var notes = NotesOf(assessment.Book, review.Files, problems);
-        IReadOnlyList<Problem> all = [.. review.Problems.Concat(problems.InOrder()).OrderBy(p => p.Place)];
-        if (texts is null || secret is null || all.Any(p => p.Severity == Severity.Stops))
+        IReadOnlyList<Problem> all = [.. review.Problems.Concat(own.Problems).Concat(problems.InOrder()).OrderBy(p => p.Place)];
+        if (own.Texts is not { } texts || secret is null || all.Any(p => p.Severity == Severity.Stops))
         {
-            return new SitePreparation(null, all);
+            return new SitePreparation(null, all) { Own = own };
         }
 
         var keys = new CustomerKeys(secret);
         var composition = new Composition(
             assessment,
             texts,
-            new FigureWriter(UnitChoices.Of(shop), texts),
+            new FigureWriter(UnitChoices.Of(shop, texts), texts),
             new Addresses(view => keys.For(FormattableString.Invariant($"{view.Unit.Id}/{view.Index}"), view.Unit.LinkRenewed)),
             pictures,
             notes);
-        var fingerprint = $"{templates.Fingerprint} {texts.Fingerprint} {keys.For("fingerprint")}";
-        return new SitePreparation(new SiteBuilder(composition, new TemplateEngine(templates, texts), review.Files, folders, fingerprint), all);
+        var fingerprint = $"{own.Templates.Fingerprint} {texts.Fingerprint} {keys.For("fingerprint")}";
+        return new SitePreparation(new SiteBuilder(composition, new TemplateEngine(own.Templates, texts), review.Files, own.Folders, fingerprint), all) { Own = own };
     }
 
     private static Dictionary<string, string> NotesOf(ShopBook book, Book.Reading.IBookFiles files, ProblemList problems)
@@ -88,13 +86,5 @@ public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem
         }
 
         return notes;
-    }
-
-    private static void Add(ProblemList problems, IEnumerable<TemplateProblem> found)
-    {
-        foreach (var problem in found)
-        {
-            problems.Add("template", new Place(problem.File, problem.Line, problem.Column), problem.Message);
-        }
     }
 }

@@ -24,10 +24,23 @@ public static class ShopColours
         return $":root {{ --accent: {light}; --accent-dark: {dark}; --accent-print: {light}; }}\n";
     }
 
-    /// <summary>Whether the colour had to be darkened to be read on the paper.</summary>
-    public static bool IsDarkened(Shop shop)
+    /// <summary>A colour that cannot be read on the paper, and what stands in for it; null when the shop's colour can be read.</summary>
+    public static PaleColour? TooPale(Shop shop)
     {
         ArgumentNullException.ThrowIfNull(shop);
-        return shop.Colour is { } colour && Contrast.Ratio(Rgb.Parse(colour), LightGround) < Contrast.Text;
+        if (shop.Colour is not { } written)
+        {
+            return null;
+        }
+
+        var colour = Rgb.Parse(written);
+        var ratio = Contrast.Ratio(colour, LightGround);
+        return ratio < Contrast.Text ? new PaleColour(colour, Contrast.Readable(colour, LightGround, Black), ratio) : null;
     }
 }
+
+/// <summary>A colour with too little contrast.</summary>
+/// <param name="Asked">The shop's colour.</param>
+/// <param name="Used">The nearest mixture with black that can be read.</param>
+/// <param name="Ratio">Contrast of the shop's colour on the paper.</param>
+public sealed record PaleColour(Rgb Asked, Rgb Used, double Ratio);

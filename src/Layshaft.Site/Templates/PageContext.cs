@@ -24,6 +24,8 @@ internal sealed class PageContext : TemplateContext
         EnableRelaxedTargetAccess = false;
         EnableRelaxedFunctionAccess = false;
         ErrorForStatementFunctionAsExpression = true;
+        TryGetMember = UnknownNames.Member;
+        TryGetVariable = UnknownNames.Variable;
         MemberFilter = static member => member is PropertyInfo;
         AutoIndent = false;
         NewLine = "\n";

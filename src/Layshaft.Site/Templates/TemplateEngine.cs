@@ -93,7 +93,7 @@ public sealed class TemplateEngine
             ?? throw new ScriptRuntimeException(caller.Span, "`include` takes the template's name in quotes.");
         if (!_templates.TryGet(name, out var part))
         {
-            throw new ScriptRuntimeException(caller.Span, $"There is no template named `{name}`.");
+            throw new ScriptRuntimeException(caller.Span, UnknownNames.Sentence($"There is no template named `{name}`.", name, _templates.Names));
         }
 
         context.EnterRecursive(caller);
@@ -116,7 +116,11 @@ public sealed class TemplateEngine
         {
             return _texts.Say(key, named is null ? [] : [.. named.Select(v => (v.Key, v.Value ?? string.Empty))]);
         }
-        catch (Exception e) when (e is KeyNotFoundException or ArgumentException)
+        catch (KeyNotFoundException e)
+        {
+            throw new ScriptRuntimeException(caller.Span, UnknownNames.Sentence(e.Message, key, _texts.Keys), e);
+        }
+        catch (ArgumentException e)
         {
             throw new ScriptRuntimeException(caller.Span, e.Message, e);
         }

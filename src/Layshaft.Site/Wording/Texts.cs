@@ -10,6 +10,8 @@ namespace Layshaft.Site.Wording;
 /// </remarks>
 public sealed class Texts
 {
+    internal const string DecimalMarkKey = "figures.decimal_mark";
+
     private readonly FrozenDictionary<string, Sentence> _sentences;
 
     internal Texts(IReadOnlyDictionary<string, Sentence> sentences, string language, string fingerprint)
@@ -21,6 +23,9 @@ public sealed class Texts
 
     /// <summary>The language's tag (BCP 47), for a page's <c>lang</c> attribute.</summary>
     public string Language { get; }
+
+    /// <summary>Whether the language writes a comma before the decimals: the text <c>figures.decimal_mark</c>.</summary>
+    public bool DecimalComma => _sentences.TryGetValue(DecimalMarkKey, out var mark) && mark.Other.Source == ",";
 
     /// <summary>SHA-256 over all sentences, in lower-case hexadecimal: pages with other words are other pages.</summary>
     public string Fingerprint { get; }

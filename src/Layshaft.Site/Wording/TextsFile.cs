@@ -17,7 +17,10 @@ internal sealed class TextsFile
 
     internal SortedDictionary<string, Sentence> Sentences { get; } = new(StringComparer.Ordinal);
 
-    internal static SortedDictionary<string, Sentence> Read(string name, string text, ICollection<TemplateProblem> problems)
+    /// <summary>Where each key stands: line and column, from 1.</summary>
+    internal Dictionary<string, (int Line, int Column)> Places { get; } = new(StringComparer.Ordinal);
+
+    internal static TextsFile Read(string name, string text, ICollection<TemplateProblem> problems)
     {
         var file = new TextsFile(name, problems);
         try
@@ -29,7 +32,7 @@ internal sealed class TextsFile
             file.Problem(e.Start, $"This is not YAML: {e.Message}");
         }
 
-        return file.Sentences;
+        return file;
     }
 
     private void ReadStream(Parser parser)
@@ -45,9 +48,13 @@ internal sealed class TextsFile
         {
             var key = parser.Consume<Scalar>();
             var sentence = ReadSentence(parser);
-            if (sentence is not null && !Sentences.TryAdd(key.Value, sentence))
+            if (!Places.TryAdd(key.Value, ((int)key.Start.Line, (int)key.Start.Column)))
             {
                 Problem(key.Start, $"`{key.Value}` stands here a second time; remove one of the two.");
+            }
+            else if (sentence is not null)
+            {
+                Sentences.Add(key.Value, sentence);
             }
         }
 

@@ -7,16 +7,19 @@ namespace Layshaft.Site.Wording;
 /// <summary>Texts, or why there are none.</summary>
 /// <param name="Texts">The texts; null exactly when there are problems.</param>
 /// <param name="Problems">What is wrong, with file, line and column.</param>
-public sealed record TextsResult(Texts? Texts, IReadOnlyList<TemplateProblem> Problems);
+/// <param name="Notices">What pages say in English, because a shop's own language has no words for it yet.</param>
+public sealed record TextsResult(Texts? Texts, IReadOnlyList<TemplateProblem> Problems, IReadOnlyList<TemplateProblem> Notices);
 
 /// <summary>Reads the words of one language from <c>texts/LANGUAGE.yaml</c>.</summary>
 public static class TextsLoader
 {
-    private const string Reference = "texts/en.yaml";
+    /// <summary>The file of the language that all others are measured by.</summary>
+    public const string Reference = "texts/en.yaml";
 
     /// <summary>
-    /// The texts of a language, ours with the shop's over them. English is the measure: another language has the same
-    /// keys, each with no place that the English sentence lacks. A shop's file may hold only the sentences that it changes.
+    /// The texts of a language, ours with the shop's over them. English is the measure: no other keys, no place that the
+    /// English sentence lacks. A shop's file may hold only the sentences that it changes, and in a language of its own what
+    /// it lacks is said in English and named.
     /// </summary>
     /// <param name="folders">Where to read.</param>
     /// <param name="language">The language's tag, for instance <c>en</c>.</param>
@@ -30,59 +33,61 @@ public static class TextsLoader
         if (reference is null)
         {
             problems.Add(new(Reference, 0, 0, "This file of texts is missing from the program's folder; install it again."));
-            return new(null, problems);
+            return new(null, problems, []);
         }
 
         var ours = name == Reference ? reference : ReadOne(folders.Ours, name, problems);
         var shops = folders.Shop is null ? null : ReadOne(folders.Shop, name, problems);
         if (ours is null && shops is null && problems.Count == 0)
         {
-            problems.Add(new(name, 0, 0, $"There are no texts for `{language}`; write this file or choose another language."));
+            problems.Add(new(name, 0, 0, $"There are no texts for `{language}`; write this file in templates/texts or choose one of: {string.Join(", ", Languages(folders))}."));
         }
 
+        problems.AddRange(new[] { ours, shops }.OfType<TextsFile>().SelectMany(file => TextsComparison.Of(name, reference, file)));
         var sentences = Merge(ours, shops);
-        Compare(name, reference, sentences, problems);
-        return problems.Count > 0 ? new(null, problems) : new(new(sentences, language, Fingerprint(language, sentences)), []);
+        var missing = reference.Sentences.Keys.Except(sentences.Keys, StringComparer.Ordinal).ToArray();
+        if (ours is not null)
+        {
+            problems.AddRange(missing.Select(k => new TemplateProblem(name, 0, 0, $"The sentence `{k}` is missing; translate it from {Reference}.")));
+        }
+
+        if (problems.Count > 0)
+        {
+            return new(null, problems, []);
+        }
+
+        foreach (var key in missing)
+        {
+            sentences[key] = reference.Sentences[key];
+        }
+
+        return new(new(sentences, language, Fingerprint(language, sentences)), [], TextsComparison.Missing(name, missing));
     }
 
-    private static SortedDictionary<string, Sentence>? ReadOne(string folder, string name, List<TemplateProblem> problems)
+    /// <summary>The languages that there are texts for, ours and the shop's, in order.</summary>
+    /// <param name="folders">Where to look.</param>
+    public static IReadOnlyList<string> Languages(TemplateFolders folders)
+    {
+        ArgumentNullException.ThrowIfNull(folders);
+        return [.. TemplateFiles.Read(folders, "*.yaml", [])
+            .Keys.Where(n => Path.GetDirectoryName(n) == "texts").Select(n => Path.GetFileNameWithoutExtension(n)).Order(StringComparer.Ordinal)];
+    }
+
+    private static TextsFile? ReadOne(string folder, string name, List<TemplateProblem> problems)
     {
         var files = TemplateFiles.Read(new(folder), "*.yaml", problems);
         return files.TryGetValue(name, out var text) ? TextsFile.Read(name, text, problems) : null;
     }
 
-    private static SortedDictionary<string, Sentence> Merge(params SortedDictionary<string, Sentence>?[] layers)
+    private static SortedDictionary<string, Sentence> Merge(params TextsFile?[] layers)
     {
         var all = new SortedDictionary<string, Sentence>(StringComparer.Ordinal);
-        foreach (var (key, sentence) in layers.SelectMany(l => l ?? []))
+        foreach (var (key, sentence) in layers.SelectMany(l => l?.Sentences ?? []))
         {
             all[key] = sentence;
         }
 
         return all;
-    }
-
-    private static void Compare(
-        string name, SortedDictionary<string, Sentence> reference, SortedDictionary<string, Sentence> texts, List<TemplateProblem> problems)
-    {
-        foreach (var key in reference.Keys.Where(k => !texts.ContainsKey(k)))
-        {
-            problems.Add(new(name, 0, 0, $"The sentence `{key}` is missing; translate it from {Reference}."));
-        }
-
-        foreach (var (key, sentence) in texts)
-        {
-            if (!reference.TryGetValue(key, out var english))
-            {
-                problems.Add(new(name, 0, 0, $"No page says `{key}`; remove it or correct its spelling."));
-                continue;
-            }
-
-            foreach (var place in sentence.Places.Except(english.Places).Where(p => p != Sentence.CountName || !english.HasForms))
-            {
-                problems.Add(new(name, 0, 0, $"The sentence `{key}` has a place `{{{place}}}` that nothing fills."));
-            }
-        }
     }
 
     private static string Fingerprint(string language, SortedDictionary<string, Sentence> sentences)

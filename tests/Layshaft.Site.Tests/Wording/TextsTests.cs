@@ -76,11 +76,56 @@ public sealed class TextsTests : IDisposable
     }
 
     [Theory]
-    [InlineData("b: x\n", "`a` is missing")]
-    [InlineData("a: x\nb: y\nc: z\n", "`c`")]
-    [InlineData("a: '{owner}'\nb: y\n", "`{owner}`")]
-    public void Another_language_has_the_same_keys_and_no_other_places(string german, string said) =>
-        Assert.Contains(said, Assert.Single(Problems("a: '{name}'\nb: y\n", german, "de")).Message, StringComparison.Ordinal);
+    [InlineData("report.a: x\nreport.b: y\nother: z\n", 3, "`other`; remove it")]
+    [InlineData("report.a: x\n\nreprot.b: z\n", 3, "did you mean `report.b`?")]
+    [InlineData("report.a: '{owner}'\nreport.b: y\n", 1, "`{owner}` that nothing fills; there are {name}, {part}.")]
+    [InlineData("report.a: x\nreport.b: '{owner}'\n", 2, "`{owner}` that nothing fills; it has none.")]
+    public void Another_language_has_no_other_keys_and_no_other_places(string german, int line, string said)
+    {
+        var problem = Assert.Single(Problems("report.a: '{name} {part}'\nreport.b: y\n", german, "de"));
+        Assert.Equal(("texts/de.yaml", line), (problem.File, problem.Line));
+        Assert.Contains(said, problem.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_language_of_ours_that_lacks_a_sentence_is_a_fault_of_ours()
+    {
+        _temp.Write("ours/texts/en.yaml", "a: x\nb: y\n");
+        _temp.Write("ours/texts/de.yaml", "a: z\n");
+        var result = TextsLoader.Load(new(_temp.At("ours")), "de");
+        Assert.Null(result.Texts);
+        Assert.Contains("`b` is missing", Assert.Single(result.Problems).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_shops_own_language_says_in_English_what_it_lacks_and_names_it()
+    {
+        _temp.Write("ours/texts/en.yaml", "a: x\nb: y\n");
+        _temp.Write("shop/texts/cy.yaml", "a: z\n");
+        var result = TextsLoader.Load(new(_temp.At("ours"), _temp.At("shop")), "cy");
+        Assert.Equal(("z", "y", "cy"), (result.Texts!.Say("a"), result.Texts.Say("b"), result.Texts.Language));
+        Assert.Equal("The sentence `b` is missing, so pages say it in English; translate it from texts/en.yaml.", Assert.Single(result.Notices).Message);
+    }
+
+    [Fact]
+    public void A_language_just_begun_does_not_bury_the_shop_in_notices()
+    {
+        _temp.Write("ours/texts/en.yaml", string.Concat(Enumerable.Range(100, 50).Select(i => $"k.{i}: x\n")));
+        _temp.Write("shop/texts/cy.yaml", "k.100: z\n");
+        var notices = TextsLoader.Load(new(_temp.At("ours"), _temp.At("shop")), "cy").Notices;
+        Assert.Equal(13, notices.Count);
+        Assert.Equal("37 more sentences are missing, so pages say them in English, from `k.113` on.", notices[^1].Message);
+    }
+
+    [Theory]
+    [InlineData("'.'", false)]
+    [InlineData("','", true)]
+    public void A_language_brings_its_decimal_mark(string mark, bool isComma) =>
+        Assert.Equal(isComma, Load($"figures.decimal_mark: {mark}\n").DecimalComma);
+
+    [Fact]
+    public void A_decimal_mark_is_a_point_or_a_comma() =>
+        Assert.Contains("`.` or `,`", Assert.Single(Problems("figures.decimal_mark: \";\"\n")).Message, StringComparison.Ordinal);
 
     [Fact]
     public void A_language_without_a_file_is_a_problem() =>

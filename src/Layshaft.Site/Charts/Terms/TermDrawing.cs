@@ -9,8 +9,9 @@ public static class TermDrawing
 {
     /// <summary>Draws a word.</summary>
     /// <param name="term">One of <see cref="DamageTerms.All"/>.</param>
+    /// <param name="name">The word in the language of the page.</param>
     /// <exception cref="ArgumentException">There is no drawing for the word.</exception>
-    public static RawHtml Draw(DamageTerm term)
+    public static RawHtml Draw(DamageTerm term, string name)
     {
         ArgumentNullException.ThrowIfNull(term);
         var drawings = term.Family switch
@@ -26,7 +27,7 @@ public static class TermDrawing
 
         using SvgWriter svg = new();
         svg.Open("svg", "term-drawing").With("viewBox", "0 0 160 110").With("width", 160).With("height", 110);
-        svg.With("role", "img").With("aria-label", term.Word);
+        svg.With("role", "img").With("aria-label", name);
         draw(new TermPen(svg));
         return svg.Close().Finish();
     }

@@ -36,7 +36,7 @@ internal static class TrendDrawing
         var input = new TrendInput(
             frame,
             [.. trend.Readings.Select(r => Point(r, unit))],
-            new Axis(composition.Say("history.axis.use", ("unit", UseWords.UnitOf(trend.UseNow.Measure))), v => composition.Figures.Number(v, v == Math.Floor(v) ? 0 : 1).Text),
+            new Axis(composition.Say("history.axis.use", ("unit", UseWords.AxisUnit(trend.UseNow.Measure, composition))), v => composition.Figures.Number(v, v == Math.Floor(v) ? 0 : 1).Text),
             new Axis(composition.Say("history.axis.size", ("measure", trend.Measure.Name), ("unit", unit.Symbol)), v => composition.Figures.Number(v, Decimals(v)).Text),
             new NamedPoints([new(0, Shown(line.ValueAt(0))), new(far, Shown(line.ValueAt(far)))], string.Empty),
             band.All(b => b is { Lower: not null, Upper: not null })

@@ -61,6 +61,7 @@ public sealed record TermView(string Anchor, string Word, string Meaning, RawHtm
     public static TermView Of(DamageTerm term, Composition composition)
     {
         ArgumentNullException.ThrowIfNull(term);
-        return new TermView(term.Word.Replace(' ', '-'), term.Word, Glossary.Meaning(term.Word, composition) ?? string.Empty, TermDrawing.Draw(term));
+        var name = Glossary.Name(term, composition);
+        return new TermView(term.Word.Replace(' ', '-'), name, Glossary.Meaning(term, composition), TermDrawing.Draw(term, name));
     }
 }

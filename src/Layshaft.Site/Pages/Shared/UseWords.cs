@@ -20,6 +20,18 @@ public static class UseWords
         _ => "events",
     };
 
+    /// <summary>The unit as an axis names it.</summary>
+    public static string AxisUnit(UseMeasure measure, Composition composition)
+    {
+        ArgumentNullException.ThrowIfNull(composition);
+        return composition.Say(measure switch
+        {
+            UseMeasure.Hours => "use.unit.hours",
+            UseMeasure.Kilometres => "use.unit.kilometres",
+            _ => "use.unit.events",
+        });
+    }
+
     /// <summary>An amount of use with its unit.</summary>
     public static string Of(Use use, Composition composition)
     {

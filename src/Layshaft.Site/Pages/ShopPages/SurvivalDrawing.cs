@@ -28,7 +28,7 @@ internal static class SurvivalDrawing
             curve.SeenTo,
             fit is null ? null : new NamedPoints([.. Enumerable.Range(0, CurvePoints + 1).Select(i => curve.SeenTo * i / CurvePoints).Select(u => new ChartPoint(u, fit.SurvivalAt(u)))], composition.Say("shop.lives.fit")),
             fit is null ? null : B10(fit, curve.SeenTo, composition),
-            new Axis(composition.Say("history.axis.use", ("unit", UseWords.UnitOf(kind.Measure))), v => composition.Figures.Number(v, v == Math.Floor(v) ? 0 : 1).Text),
+            new Axis(composition.Say("history.axis.use", ("unit", UseWords.AxisUnit(kind.Measure, composition))), v => composition.Figures.Number(v, v == Math.Floor(v) ? 0 : 1).Text),
             new Axis(composition.Say("shop.lives.surviving"), v => composition.Figures.Percent(v).Text),
             composition.Say("shop.lives.steps"),
             composition.Say("shop.lives.still_good"));
