@@ -25,6 +25,7 @@ public static class Entry
         root.Subcommands.Add(NewBookCommand.Create(output, errors));
         root.Subcommands.Add(IntakeCommand.Create(output, errors));
         root.Subcommands.Add(PreviewCommand.Create(output, errors));
+        root.Subcommands.Add(CompletionCommand.Create(output));
         var parsed = root.Parse(arguments);
         var configuration = new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false };
         if (parsed.Errors.Count > 0)

@@ -33,6 +33,11 @@ internal static partial class PreviewPages
     /// <summary>What keeps the site from being made.</summary>
     public static string Stopped(PreviewSite site)
     {
+        if (site.State.Version.Length == 0)
+        {
+            return Page("One moment", new StringBuilder("<h1>One moment</h1><p>The site is being made for the first time.</p>"));
+        }
+
         var stops = site.State.Problems.Count(p => p.Severity == Severity.Stops);
         var body = new StringBuilder("<h1>")
             .Append(stops switch { 0 => "The site can't be made", 1 => "One problem to mend", _ => string.Create(CultureInfo.InvariantCulture, $"{stops} problems to mend") })

@@ -23,8 +23,8 @@ internal sealed class PreviewSite(string book, string site)
     /// <summary>The book's folder.</summary>
     public string Book => book;
 
-    /// <summary>What came of the last publish.</summary>
-    public PreviewState State { get; private set; } = new(string.Empty, [], ["The site is being made for the first time."], true);
+    /// <summary>What came of the last publish; without a version before the first.</summary>
+    public PreviewState State { get; private set; } = new(string.Empty, [], [], true);
 
     /// <summary>Reads the book and publishes it. Whatever is wrong becomes the state; nothing is thrown.</summary>
     public void Publish()

@@ -10,7 +10,7 @@ internal static class JpegWriter
 
     /// <summary>The file's bytes.</summary>
     public static byte[] Write(Picture picture, RenditionSettings settings) =>
-        settings.Progressive ? Progressive(picture, settings.JpegQuality) : Sequential(picture, settings.JpegQuality);
+        settings.Progressive && MagickLibrary.IsHere ? Progressive(picture, settings.JpegQuality) : Sequential(picture, settings.JpegQuality);
 
     private static byte[] Sequential(Picture picture, int quality) => picture.Pinned(pixels =>
     {

@@ -63,6 +63,7 @@ public static class PhotoFile
         {
             HeaderOutcome.CutShort => PhotoProblems.Refuse(PhotoProblems.CutShort(fileName)),
             HeaderOutcome.Damaged => PhotoProblems.Refuse(PhotoProblems.Damaged(fileName, known)),
+            _ when known is PhotoFormat.Heic or PhotoFormat.Avif && !MagickLibrary.IsHere => PhotoProblems.Refuse(PhotoProblems.NoDecoder(fileName, known)),
             _ when facts!.Pixels > limits.MaxPixels => PhotoProblems.Refuse(PhotoProblems.TooManyPixels(fileName, facts, limits)),
             _ when facts!.WorkingBytes > limits.MaxWorkingBytes => PhotoProblems.Refuse(PhotoProblems.TooMuchMemory(fileName, facts)),
             _ => new(facts, PhotoProblems.WrongExtension(fileName, known)),

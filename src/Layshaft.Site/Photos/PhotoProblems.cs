@@ -32,6 +32,9 @@ internal static class PhotoProblems
     public static PhotoProblem Damaged(string file, PhotoFormat format) =>
         new(PhotoProblemKind.Unreadable, $"{file} is a {Word(format)} picture, but a damaged one. {CopyAgain}");
 
+    public static PhotoProblem NoDecoder(string file, PhotoFormat format) =>
+        new(PhotoProblemKind.Unreadable, $"{file} is a {Word(format)} picture, which can't be read on this system. Save it as JPEG.");
+
     public static PhotoProblem FileTooLarge(string file, long bytes, PhotoLimits limits) => new(
         PhotoProblemKind.TooLarge,
         string.Create(CultureInfo.InvariantCulture, $"{file} is too large: {bytes >> 20} MB, and {limits.MaxFileBytes >> 20} MB is the most. Save it smaller."));

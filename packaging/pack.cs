@@ -1,0 +1,58 @@
+#!/usr/bin/env dotnet
+// Makes what is handed out: the .NET tool package, and one self-contained file for each system. Use:
+//   dotnet run packaging/pack.cs -- FOLDER [tool|win-x64|win-arm64|osx-x64|osx-arm64|linux-x64|linux-arm64 ...]
+// Without names it makes all of them. A system whose runtime can't be fetched is named at the end; the others are made.
+#:property ManagePackageVersionsCentrally=false
+#:property RestorePackagesWithLockFile=false
+#:property PublishAot=false
+#:property EnforceCodeStyleInBuild=false
+
+using System.Diagnostics;
+using System.Runtime.CompilerServices;
+
+string[] systems = ["win-x64", "win-arm64", "osx-x64", "osx-arm64", "linux-x64", "linux-arm64"];
+if (args.Length == 0 || args[1..].Except([.. systems, "tool"]).Any())
+{
+    Console.WriteLine($"Use: dotnet run packaging/pack.cs -- FOLDER [tool|{string.Join('|', systems)} ...]");
+    return 2;
+}
+
+var root = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(Here())!, ".."));
+var output = Path.GetFullPath(args[0]);
+var project = Path.Combine(root, "src", "Layshaft.Cli", "Layshaft.Cli.csproj");
+List<string> failed = [];
+foreach (var name in args.Length > 1 ? args[1..] : ["tool", .. systems])
+{
+    Console.WriteLine($"{name} …");
+    var work = Path.Combine(output, ".work", name);
+    string[] common = ["-c", "Release", "-v", "q", "-nologo", $"-p:LockFolder={Path.Combine(work, "locks")}", "--artifacts-path", work];
+    var made = name == "tool"
+        ? Run(["pack", project, .. common, "-o", output])
+        : Run(["publish", project, .. common, "-r", name, "--self-contained", "-p:PackAsTool=false", "-p:PublishSingleFile=true", "-p:IncludeAllContentForSelfExtract=true", "-p:DebugType=none", "-o", Path.Combine(output, name)]);
+    if (!made)
+    {
+        failed.Add(name);
+    }
+}
+
+if (Directory.Exists(Path.Combine(output, ".work")))
+{
+    Directory.Delete(Path.Combine(output, ".work"), recursive: true);
+}
+
+foreach (var file in Directory.EnumerateFiles(output, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
+{
+    Console.WriteLine($"{Path.GetRelativePath(output, file)}  {new FileInfo(file).Length / 1048576.0:0.0} MiB");
+}
+
+Console.WriteLine(failed.Count == 0 ? "All were made." : $"Not made: {string.Join(", ", failed)}.");
+return failed.Count == 0 ? 0 : 1;
+
+bool Run(string[] arguments)
+{
+    using var process = Process.Start(new ProcessStartInfo("dotnet", arguments) { WorkingDirectory = root })!;
+    process.WaitForExit();
+    return process.ExitCode == 0;
+}
+
+static string Here([CallerFilePath] string path = "") => path;
