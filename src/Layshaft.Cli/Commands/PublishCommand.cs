@@ -3,8 +3,8 @@ using Layshaft.Book.Problems;
 using Layshaft.Cli.Terminal;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Building;
-using Layshaft.Site.Pages;
 using Layshaft.Site.Publishing;
+using Layshaft.Site.Templates;
 
 namespace Layshaft.Cli.Commands;
 
@@ -27,11 +27,22 @@ internal static class PublishCommand
             return ExitCode.WrongUse;
         }
 
+        var watch = PublishWatch.Begin(book.FullName, folder.FullName, TemplateFolders.BesideProgram());
+        if (watch?.Unchanged() is { } words)
+        {
+            return LastWords.Read(words).Say(book, folder, output, errors, "Nothing has changed.");
+        }
+
+        return Publish(watch, book, folder, output, errors);
+    }
+
+    private static int Publish(PublishWatch? watch, DirectoryInfo book, DirectoryInfo folder, TextWriter output, TextWriter errors)
+    {
         var review = BookReview.OfFolder(book.FullName);
         var site = SitePreparation.Of(review, book.FullName);
-        ProblemLines.Write(site.Problems, book, errors);
         if (site.Builder is null)
         {
+            ProblemLines.Write(site.Problems, book, errors);
             output.WriteLine($"{ProblemLines.Summary(site.Problems)} Nothing was written.");
             return ExitCode.Problems;
         }
@@ -41,7 +52,7 @@ internal static class PublishCommand
             using var progress = new PublishProgressLines(errors);
             var result = new Publisher(new PublishOptions { Book = book.FullName, Progress = progress }).Publish(site.Builder.Plan(), folder.FullName);
             progress.Finish();
-            return Close(result, site.Problems, folder, output, errors);
+            return Close(watch, result, site.Problems, book, folder, output, errors);
         }
         catch (PageException failed)
         {
@@ -51,7 +62,8 @@ internal static class PublishCommand
         }
     }
 
-    private static int Close(PublishResult result, IReadOnlyList<Problem> problems, DirectoryInfo folder, TextWriter output, TextWriter errors)
+    private static int Close(
+        PublishWatch? watch, PublishResult result, IReadOnlyList<Problem> problems, DirectoryInfo book, DirectoryInfo folder, TextWriter output, TextWriter errors)
     {
         foreach (var problem in result.Problems.Concat(result.Warnings))
         {
@@ -60,20 +72,23 @@ internal static class PublishCommand
 
         if (result.Outcome is PublishOutcome.Refused or PublishOutcome.Failed)
         {
+            ProblemLines.Write(problems, book, errors);
             output.WriteLine("Nothing was published; the site is as it was.");
             return ExitCode.Problems;
         }
 
-        foreach (var stranger in result.Strangers)
+        var words = new LastWords(
+            problems.Any(p => p.Severity != Severity.Notice) ? ExitCode.Problems : ExitCode.Fine,
+            ProblemLines.Summary(problems),
+            [.. problems.Select(p => p.ToString())],
+            result.Strangers);
+        if (result.Warnings.Count == 0)
         {
-            output.WriteLine($"Left alone, not ours: {stranger}");
+            watch?.Note(words.ToLines());
         }
 
-        output.WriteLine(result.Outcome == PublishOutcome.Unchanged
+        return words.Say(book, folder, output, errors, result.Outcome == PublishOutcome.Unchanged
             ? "Nothing has changed."
             : $"{result.Added.Count} files added, {result.Changed.Count} changed, {result.Removed.Count} removed; {result.Kept} kept as they were.");
-        output.WriteLine(ProblemLines.Summary(problems));
-        output.WriteLine($"Open {Path.Combine(folder.ToString(), Addresses.ShopIndex)}");
-        return problems.Any(p => p.Severity != Severity.Notice) ? ExitCode.Problems : ExitCode.Fine;
     }
 }

@@ -5,12 +5,16 @@ namespace Layshaft.Cli.Terminal;
 /// <summary>Writes problems, a plain line each, so that editors and other programs can read them.</summary>
 internal static class ProblemLines
 {
-    public static void Write(IEnumerable<Problem> problems, DirectoryInfo book, TextWriter errors)
+    public static void Write(IEnumerable<Problem> problems, DirectoryInfo book, TextWriter errors) =>
+        Write(problems.Select(p => p.ToString()), book, errors);
+
+    /// <summary>Writes problems that are lines already.</summary>
+    public static void Write(IEnumerable<string> problems, DirectoryInfo book, TextWriter errors)
     {
         var prefix = Path.GetRelativePath(Directory.GetCurrentDirectory(), book.FullName).Replace('\\', '/');
         foreach (var problem in problems)
         {
-            errors.WriteLine(prefix == "." ? problem.ToString() : $"{prefix}/{problem}");
+            errors.WriteLine(prefix == "." ? problem : $"{prefix}/{problem}");
         }
     }
 

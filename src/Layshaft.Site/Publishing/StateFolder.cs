@@ -38,6 +38,9 @@ internal sealed class StateFolder
     /// <summary>What the last publish that changed anything added, changed and removed.</summary>
     internal string Changes => Path.Combine(Root, "changes.txt");
 
+    /// <summary>What book and site looked like after the last publish; may be lost at any time.</summary>
+    internal string Stamp => Path.Combine(Root, "stamp");
+
     internal string OutputMark => Path.Combine(Output, MarkName);
 
     /// <summary>The place of a site's path below a tree's root.</summary>

@@ -1,0 +1,40 @@
+using Layshaft.Cli.Terminal;
+using Layshaft.Site.Pages;
+
+namespace Layshaft.Cli.Commands;
+
+/// <summary>What a publish had to say: kept, so that the next one can say it again when nothing has changed.</summary>
+/// <param name="Exit">What it told the shell.</param>
+/// <param name="Summary">How many problems and notes there were.</param>
+/// <param name="Problems">Each of them in one line, without the book's folder.</param>
+/// <param name="Strangers">What in the site is not ours.</param>
+internal sealed record LastWords(int Exit, string Summary, IReadOnlyList<string> Problems, IReadOnlyList<string> Strangers)
+{
+    public static LastWords Read(IReadOnlyList<string> lines) => new(
+        int.Parse(lines[0], System.Globalization.CultureInfo.InvariantCulture),
+        lines[1],
+        [.. lines.Skip(2).Where(l => l[0] == '!').Select(l => l[1..])],
+        [.. lines.Skip(2).Where(l => l[0] == '?').Select(l => l[1..])]);
+
+    public IReadOnlyList<string> ToLines() =>
+    [
+        Exit.ToString(System.Globalization.CultureInfo.InvariantCulture),
+        Summary,
+        .. Problems.Select(p => "!" + p),
+        .. Strangers.Select(s => "?" + s),
+    ];
+
+    public int Say(DirectoryInfo book, DirectoryInfo folder, TextWriter output, TextWriter errors, string what)
+    {
+        ProblemLines.Write(Problems, book, errors);
+        foreach (var stranger in Strangers)
+        {
+            output.WriteLine($"Left alone, not ours: {stranger}");
+        }
+
+        output.WriteLine(what);
+        output.WriteLine(Summary);
+        output.WriteLine($"Open {Path.Combine(folder.ToString(), Addresses.ShopIndex)}");
+        return Exit;
+    }
+}

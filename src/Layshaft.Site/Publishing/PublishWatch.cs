@@ -1,0 +1,125 @@
+using System.Security.Cryptography;
+using System.Text;
+using Layshaft.Site.Templates;
+
+namespace Layshaft.Site.Publishing;
+
+/// <summary>
+/// Tells whether anything changed since the last publish by looking at names, sizes and times alone, as version control
+/// does: no file of the book is opened. Files so young that a change within one tick of the disk's clock could hide in
+/// their time are compared by content.
+/// </summary>
+public sealed class PublishWatch
+{
+    private const int MostFresh = 5000;
+
+    // The coarsest times that a disk keeps (FAT) are of two seconds.
+    private static readonly TimeSpan Coarsest = TimeSpan.FromSeconds(2);
+
+    private readonly StateFolder _state;
+    private readonly string _book;
+    private readonly UInt128 _inputs;
+    private readonly IReadOnlyList<(string Path, string Sha256)>? _fresh;
+
+    private PublishWatch(StateFolder state, string book, UInt128 inputs, IReadOnlyList<(string Path, string Sha256)>? fresh) =>
+        (_state, _book, _inputs, _fresh) = (state, book, inputs, fresh);
+
+    /// <summary>Looks at everything that a site is made from; before anything of it is read.</summary>
+    /// <param name="book">The book's folder.</param>
+    /// <param name="output">The site's folder.</param>
+    /// <param name="templates">The program's own templates; a shop's own are in its book.</param>
+    /// <returns>The watch; null where it cannot look, and everything has to be gone through.</returns>
+    public static PublishWatch? Begin(string book, string output, TemplateFolders templates)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(output);
+        ArgumentNullException.ThrowIfNull(templates);
+        try
+        {
+            var state = new StateFolder(OutputFolder.RealPath(output));
+            var from = FreshFrom();
+            var root = OutputFolder.RealPath(book);
+            var ofBook = TreeDigest.Of(root, state.Output, hidden: false, from);
+            var ofTemplates = TreeDigest.Of(templates.Ours, null, hidden: true, from);
+            var inputs = unchecked(ofBook.Value + (3 * ofTemplates.Value) + NumberOf($"{ProgramMark.Value}\n{root}"));
+            return new PublishWatch(state, root, inputs, Contents([.. ofBook.Fresh, .. ofTemplates.Fresh]));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or AggregateException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>What the last publish had to say, if nothing at all has changed since; null otherwise.</summary>
+    public IReadOnlyList<string>? Unchanged()
+    {
+        try
+        {
+            if (_fresh is null || SiteStamp.Read(_state.Stamp) is not { } stamp || stamp.Inputs != Inputs()
+                || Path.Exists(_state.Stage) || Path.Exists(_state.Old) || File.Exists(_state.OutputMark))
+            {
+                return null;
+            }
+
+            // While another publish is at work, nothing can be said.
+            using var held = new FileStream(_state.Lock, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+            var site = TreeDigest.Of(_state.Output, null, hidden: true, FreshFrom());
+            if (site.Value != stamp.Site || stamp.Fresh.Any(f => !File.Exists(f.Path) || OldSite.HashOf(f.Path) != f.Sha256))
+            {
+                return null;
+            }
+
+            if (stamp.Fresh.Count > 0 && Contents(site.Fresh) is { } young)
+            {
+                // Their times have come of age: the next look need not open them.
+                new DiskWork().Replace(_state.Stamp, (stamp with { Fresh = [.. _fresh, .. young] }).ToBytes());
+            }
+
+            return stamp.Words;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or AggregateException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>Notes what the book looked like when the watch began, and the site as it stands now.</summary>
+    /// <param name="words">What the publish had to say.</param>
+    public void Note(IReadOnlyList<string> words)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        try
+        {
+            var site = TreeDigest.Of(_state.Output, null, hidden: true, FreshFrom());
+            if (_fresh is not null && Contents(site.Fresh) is { } young)
+            {
+                new DiskWork().Replace(_state.Stamp, new SiteStamp(Inputs(), site.Value, [.. _fresh, .. young], words).ToBytes());
+            }
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or AggregateException)
+        {
+            // Without a stamp the next publish goes through everything, which is slower and as right.
+        }
+    }
+
+    // The secret is made by the first publish, so it is looked at when it is needed.
+    private UInt128 Inputs() => unchecked(_inputs + NumberOf(Secret(_book)));
+
+    private static long FreshFrom() => (DateTime.UtcNow - Coarsest).Ticks;
+
+    // Null when there are too many to compare each time.
+    private static (string Path, string Sha256)[]? Contents(IReadOnlyList<string> paths) =>
+        paths.Count > MostFresh ? null : [.. paths.Select(p => (p, OldSite.HashOf(p)))];
+
+    private static UInt128 NumberOf(string text) =>
+        System.Buffers.Binary.BinaryPrimitives.ReadUInt128LittleEndian(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+
+    // The hidden file is not part of the walk; who may read it is worth a warning, so that counts too.
+    private static string Secret(string book)
+    {
+        var path = Path.Combine(book, ShopSecret.FileName);
+        var text = Environment.GetEnvironmentVariable(ShopSecret.VariableName) ?? (File.Exists(path) ? File.ReadAllText(path) : null);
+        var rights = !OperatingSystem.IsWindows() && File.Exists(path) ? File.GetUnixFileMode(path).ToString() : string.Empty;
+        return $"{text}\n{rights}";
+    }
+}

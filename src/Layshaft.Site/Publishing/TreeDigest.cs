@@ -1,0 +1,113 @@
+using System.IO.Enumeration;
+using System.Runtime.InteropServices;
+using System.Security.Cryptography;
+
+namespace Layshaft.Site.Publishing;
+
+/// <summary>
+/// One number over the names, sizes and times of everything below a folder: two looks that give the same number saw the same
+/// files. Nothing is opened, nothing is kept, and the order in which the disk lists its entries does not matter.
+/// </summary>
+internal sealed class TreeDigest
+{
+    private readonly string _root;
+    private readonly string? _without;
+    private readonly bool _hidden;
+    private readonly long _freshFrom;
+    private readonly Lock _gate = new();
+    private readonly List<string> _fresh = [];
+    private UInt128 _sum;
+
+    private TreeDigest(string root, string? without, bool hidden, long freshFrom) =>
+        (_root, _without, _hidden, _freshFrom) = (root, without, hidden, freshFrom);
+
+    /// <summary>The number.</summary>
+    public UInt128 Value => _sum;
+
+    /// <summary>
+    /// Files whose time lies so close to the look that a change just after it may not show in it; full paths in ordinal order.
+    /// </summary>
+    public IReadOnlyList<string> Fresh => _fresh;
+
+    /// <summary>Looks at a folder; one that does not exist is empty.</summary>
+    /// <param name="root">The folder.</param>
+    /// <param name="without">A folder below it to leave out, or null.</param>
+    /// <param name="hidden">Whether names that begin with a point count.</param>
+    /// <param name="freshFrom">From this time on (UTC ticks) a file is fresh.</param>
+    public static TreeDigest Of(string root, string? without, bool hidden, long freshFrom)
+    {
+        var digest = new TreeDigest(Path.TrimEndingDirectorySeparator(Path.GetFullPath(root)), without, hidden, freshFrom);
+        if (Directory.Exists(digest._root))
+        {
+            // The two upper floors one by one, what lies below them side by side.
+            string[] inner = [.. digest.Add(digest._root, deep: false).SelectMany(f => digest.Add(f, deep: false))];
+            Parallel.ForEach(inner, folder => digest.Add(folder, deep: true));
+            digest._fresh.Sort(StringComparer.Ordinal);
+        }
+
+        return digest;
+    }
+
+    // Adds the entries of a folder and gives the folders in it.
+    private List<string> Add(string folder, bool deep)
+    {
+        var (sum, fresh, folders) = (UInt128.Zero, new List<string>(), new List<string>());
+        var options = new EnumerationOptions { AttributesToSkip = 0, RecurseSubdirectories = deep, IgnoreInaccessible = false };
+        var entries = new FileSystemEnumerable<UInt128>(
+            folder,
+            (ref FileSystemEntry entry) =>
+            {
+                if (entry.IsDirectory && !deep && !IsLink(ref entry))
+                {
+                    folders.Add(entry.ToFullPath());
+                }
+                else if (!entry.IsDirectory && entry.LastWriteTimeUtc.UtcTicks >= _freshFrom)
+                {
+                    fresh.Add(entry.ToFullPath());
+                }
+
+                return Hash(ref entry);
+            },
+            options)
+        {
+            ShouldIncludePredicate = (ref FileSystemEntry entry) => Counts(ref entry),
+            ShouldRecursePredicate = (ref FileSystemEntry entry) => Counts(ref entry) && !IsLink(ref entry),
+        };
+        foreach (var hash in entries)
+        {
+            sum = unchecked(sum + hash);
+        }
+
+        lock (_gate)
+        {
+            _sum = unchecked(_sum + sum);
+            _fresh.AddRange(fresh);
+        }
+
+        return folders;
+    }
+
+    private bool Counts(ref FileSystemEntry entry) =>
+        (_hidden || !entry.FileName.StartsWith("."))
+        && (_without is null || !entry.IsDirectory || !entry.FileName.SequenceEqual(Path.GetFileName(_without.AsSpan())) || entry.ToFullPath() != _without);
+
+    private static bool IsLink(ref FileSystemEntry entry) => (entry.Attributes & FileAttributes.ReparsePoint) != 0;
+
+    private UInt128 Hash(ref FileSystemEntry entry)
+    {
+        var folder = entry.Directory[_root.Length..];
+        var (size, time) = IsLink(ref entry) ? (-2, 0) : entry.IsDirectory ? (-1, 0) : (entry.Length, entry.LastWriteTimeUtc.UtcTicks);
+        Span<char> text = stackalloc char[512];
+        var length = folder.Length + entry.FileName.Length + 9;
+        text = length <= text.Length ? text[..length] : new char[length];
+        folder.CopyTo(text);
+        text[folder.Length] = '/';
+        entry.FileName.CopyTo(text[(folder.Length + 1)..]);
+        var numbers = MemoryMarshal.AsBytes(text[^8..]);
+        BitConverter.TryWriteBytes(numbers, size);
+        BitConverter.TryWriteBytes(numbers[8..], time);
+        Span<byte> hash = stackalloc byte[SHA256.HashSizeInBytes];
+        SHA256.HashData(MemoryMarshal.AsBytes(text), hash);
+        return MemoryMarshal.Read<UInt128>(hash);
+    }
+}

@@ -1,0 +1,79 @@
+using System.Diagnostics;
+using System.Globalization;
+
+namespace Layshaft.Cli.Tests.Publishing;
+
+/// <summary>
+/// The real program, killed at random moments of its work on the site: what stands there is the old or the new site. Kills
+/// twenty times; <c>LAYSHAFT_KILLS</c> asks for more.
+/// </summary>
+public sealed class KilledPublishTests
+{
+    private static readonly int Kills =
+        int.TryParse(Environment.GetEnvironmentVariable("LAYSHAFT_KILLS"), NumberStyles.None, CultureInfo.InvariantCulture, out var asked) ? asked : 20;
+
+    [Fact]
+    public void A_publish_that_is_killed_leaves_the_old_or_the_new_site_and_the_next_mends_the_rest()
+    {
+        using var folders = new SiteFolders();
+        string[] books = [folders.SmallBook("one", "First Shop"), folders.SmallBook("other", "Second Shop")];
+        string[] wanted = [WholeTree(folders, books[0], "whole-one"), WholeTree(folders, books[1], "whole-other")];
+        Assert.NotEqual(wanted[0], wanted[1]);
+        var site = folders.At("site");
+        Child.PublishWhole(books[0], site);
+
+        // How long it works on the site, from the first staged file to its end.
+        var span = TimeSpan.FromMilliseconds(200);
+        var random = new Random(17);
+        var (killed, old, next) = (0, 0, 1);
+        for (var round = 0; killed < Kills && round < 4 * Kills; round++)
+        {
+            using var child = Child.Publish(books[next], site);
+            WaitForStage(folders, child);
+            var since = Stopwatch.StartNew();
+            if (child.WaitForExit(span * (1.1 * random.NextDouble())))
+            {
+                span = Shorter(span, since.Elapsed);
+            }
+            else
+            {
+                child.Kill();
+                child.WaitForExit();
+                killed++;
+            }
+
+            var found = folders.Tree("site");
+            Assert.Contains(found, wanted);
+            old += found == wanted[next] ? 0 : 1;
+            if (round % 6 == 5)
+            {
+                Child.PublishWhole(books[next], site);
+                Assert.Equal(wanted[next], folders.Tree("site"));
+                Assert.False(Directory.Exists(folders.At(".layshaft-site/stage")));
+                Assert.False(File.Exists(Path.Combine(site, ".layshaft-staged")));
+            }
+
+            // Whichever of the two stands there now, the next publish is of the other.
+            next = folders.Tree("site") == wanted[0] ? 1 : 0;
+        }
+
+        Assert.Equal(Kills, killed);
+        Assert.True(old > 0, "no kill came before the new site was in place");
+    }
+
+    private static string WholeTree(SiteFolders folders, string book, string name)
+    {
+        Child.PublishWhole(book, folders.At(name));
+        return folders.Tree(name);
+    }
+
+    private static void WaitForStage(SiteFolders folders, Process child)
+    {
+        while (!child.HasExited && !Directory.Exists(folders.At(".layshaft-site/stage")))
+        {
+            Thread.Sleep(1);
+        }
+    }
+
+    private static TimeSpan Shorter(TimeSpan span, TimeSpan seen) => seen > TimeSpan.FromMilliseconds(5) && seen < span ? seen : span;
+}

@@ -1,0 +1,76 @@
+using Layshaft.Cli.Commands;
+
+namespace Layshaft.Cli.Tests.Publishing;
+
+/// <summary>What counts as no change at all, and what does not.</summary>
+public sealed class UnchangedTests : IDisposable
+{
+    private readonly SiteFolders _folders = new();
+    private readonly string _book;
+
+    public UnchangedTests()
+    {
+        _book = _folders.SmallBook("book", "Quiet Shop");
+        Publish();
+    }
+
+    public void Dispose() => _folders.Dispose();
+
+    [Fact]
+    public void A_book_that_did_not_change_is_said_to_be_unchanged_and_the_same_is_said_of_it_again()
+    {
+        var first = Publish();
+        Assert.Contains("Nothing has changed.", first, StringComparison.Ordinal);
+        Assert.Equal(first, Publish());
+    }
+
+    [Fact]
+    public void A_change_that_size_and_time_do_not_show_is_found_while_the_file_is_young()
+    {
+        var path = Path.Combine(_book, "shop.yaml");
+        var (text, time) = (File.ReadAllText(path), File.GetLastWriteTimeUtc(path));
+        File.WriteAllText(path, Swapped(text));
+        File.SetLastWriteTimeUtc(path, time);
+        Assert.DoesNotContain("Nothing has changed.", Publish(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_file_of_the_site_that_was_changed_by_hand_is_put_right()
+    {
+        var page = Path.Combine(_folders.At("site"), "shop", "index.html");
+        var before = File.ReadAllText(page);
+        File.AppendAllText(page, "by hand");
+        Publish();
+        Assert.Equal(before, File.ReadAllText(page));
+    }
+
+    [Fact]
+    public void A_strangers_file_is_named_each_time()
+    {
+        File.WriteAllText(Path.Combine(_folders.At("site"), "mine.txt"), "mine");
+        Assert.Contains("Left alone, not ours: mine.txt", Publish(), StringComparison.Ordinal);
+        Assert.Contains("Left alone, not ours: mine.txt", Publish(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_site_that_was_deleted_is_made_again()
+    {
+        Directory.Delete(_folders.At("site"), recursive: true);
+        Assert.Contains("files added", Publish(), StringComparison.Ordinal);
+    }
+
+    // A letter of the shop's name for another: the same length.
+    private static string Swapped(string text)
+    {
+        var at = text.IndexOf("name: ", StringComparison.Ordinal) + 6;
+        return text[..at] + (text[at] == 'Q' ? 'R' : 'Q') + text[(at + 1)..];
+    }
+
+    private string Publish()
+    {
+        using var output = new StringWriter();
+        using var errors = new StringWriter();
+        Assert.True(Entry.Run(["publish", _book, "--out", _folders.At("site")], output, errors) == 0, errors.ToString());
+        return output.ToString();
+    }
+}
