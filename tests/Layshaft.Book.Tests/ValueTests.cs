@@ -44,6 +44,22 @@ public class ValueTests
     public void A_band_that_cannot_be_is_refused(string text) => Assert.NotNull(BandText.Parse(text).Wrong);
 
     [Theory]
+    [InlineData("March to October", 3, 10)]
+    [InlineData("october to march", 10, 3)]
+    [InlineData("June to June", 6, 6)]
+    public void A_season_is_written_as_its_first_and_last_month(string text, int first, int last) =>
+        Assert.Equal(new Engineering.Life.SeasonCalendar(first, last), SeasonText.Parse(text).Value);
+
+    [Theory]
+    [InlineData("March", "two months")]
+    [InlineData("March-October", "two months")]
+    [InlineData("Mar to October", "'Mar'")]
+    [InlineData("3 to 10", "'3'")]
+    [InlineData("March to October to May", "two months")]
+    public void Anything_else_is_no_season(string text, string said) =>
+        Assert.Contains(said, SeasonText.Parse(text).Wrong, StringComparison.Ordinal);
+
+    [Theory]
     [InlineData("1e3")]
     [InlineData("NaN")]
     [InlineData("1,5")]

@@ -11,6 +11,7 @@ internal static class JobChecks
         Technician(check, job.Technician, job.Origin.At("technician"));
         Dates(check, job);
         Stages(check, job);
+        Collected(check, job);
         File(check, job, job.Notes, job.Origin.At("notes"));
         File(check, job, job.InternalNotes, job.Origin.At("internal_notes"));
         JobPhotoChecks.Run(check, job);
@@ -31,6 +32,7 @@ internal static class JobChecks
             {
                 check.Names(renewal.Part, box.Parts.Select(p => p.Id), renewal.Origin.At("part"), "part", box.Name);
                 check.Refers(renewal.From, check.Draft.Units, renewal.Origin.At("from"), "unit");
+                Reason(check, job, renewal);
             }
         }
     }
@@ -75,6 +77,24 @@ internal static class JobChecks
         if (job.Finished is not null && job.GoAhead is { Answer: Answer.No })
         {
             check.Problems.Add("finished-though-declined", job.Origin.At("finished"), "The customer said no, but the job is finished.", "Mend the answer, or take 'finished' out.");
+        }
+    }
+
+    // Both may be right (a part graded renew as it stood is not always the worst), but one of them then tells a wrong life.
+    private static void Reason(Checker check, Job job, Renewal renewal)
+    {
+        if (renewal.Reason is >= RenewalCause.Precaution && job.Findings.Any(f => f.Part == renewal.Part && f.Grade == Layshaft.Engineering.Measurement.Grade.Renew))
+        {
+            check.Problems.Note("reason-against-grade", renewal.Origin.At("reason"), $"'{renewal.Part}' is graded renew, but this reason says that it was still good; its life counts as cut short, not as failed.", "Write worn, damaged or broken, or mend the grade.");
+        }
+    }
+
+    private static void Collected(Checker check, Job job)
+    {
+        check.InOrder(job.GoAhead?.On ?? job.Finished ?? job.Received, job.Collected, job.Origin.At("collected"), "It was collected before the job came that far");
+        if (job is { Collected: not null, Finished: null } && job.Stage != JobStage.Declined)
+        {
+            check.Problems.Add("collected-while-open", job.Origin.At("collected"), "It was collected, but the job is neither finished nor declined.", "Write when it was finished, or the customer's answer.");
         }
     }
 

@@ -75,24 +75,3 @@ public sealed record Measurement(Origin Origin, string Measure, string? Instrume
         f.Optional("instrument", Scalars.Id, "What it was measured with: an instrument's id in shop.yaml."),
         f.Required("readings", new ListShape<IQuantity>(Quantities.Measured, atLeast: 1, atMost: 60), "One reading, or several of the same thing.")));
 }
-
-/// <summary>A part that was changed.</summary>
-/// <param name="Origin">Where it stands.</param>
-/// <param name="Part">Which part of the gearbox.</param>
-/// <param name="Serial">Serial or batch of the part that went in.</param>
-/// <param name="Use">What the part that went in had run before; null for a new one.</param>
-/// <param name="From">The unit from which a used part came; null for one from stock.</param>
-/// <param name="OldSerial">Serial of the part that came out.</param>
-/// <param name="Why">Why it was changed, for the customer.</param>
-public sealed record Renewal(Origin Origin, string Part, string? Serial, Values.Use? Use, string? From, string? OldSerial, string? Why) : IPlaced
-{
-    /// <summary>How it is written.</summary>
-    public static RecordShape<Renewal> Shape { get; } = new("a renewed part", "A part that was changed.", f => new Renewal(
-        f.Origin,
-        f.Required("part", Scalars.Id, "Which part of the gearbox."),
-        f.Optional("serial", Scalars.Text, "Serial or batch of the part that went in."),
-        f.OptionalValue("use", Scalars.Use, "What the part that went in had run before; left out, it is new."),
-        f.Optional("from", Scalars.Id, "The unit from which a used part came."),
-        f.Optional("old_serial", Scalars.Text, "Serial of the part that came out."),
-        f.Optional("why", Scalars.Text, "Why it was changed, for the customer.")));
-}

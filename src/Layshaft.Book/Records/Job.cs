@@ -33,6 +33,7 @@ public sealed record Job(
     EventPlan? NextEvent,
     ComeBack? ComeBack,
     DateOnly? Finished,
+    DateOnly? Collected,
     string? Notes,
     string? InternalNotes) : IPlaced
 {
@@ -65,6 +66,7 @@ public sealed record Job(
         f.Optional("next_event", EventPlan.Shape, "The event that the box is geared for."),
         f.Optional("come_back", ComeBack.Shape, "When it should be looked at again."),
         f.OptionalValue("finished", Scalars.Date, "Day it was finished."),
+        f.OptionalValue("collected", Scalars.Date, "Day it went back to its owner. A declined job stays on the bench page until then."),
         f.Optional("notes", Scalars.FileName, "A Markdown file beside this one, for the customer."),
         f.Optional("internal_notes", Scalars.FileName, "A Markdown file beside this one, for the shop only.")));
 

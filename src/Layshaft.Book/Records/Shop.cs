@@ -1,6 +1,7 @@
 using Layshaft.Book.Places;
 using Layshaft.Book.Shapes;
 using Layshaft.Book.Values;
+using SeasonCalendar = Layshaft.Engineering.Life.SeasonCalendar;
 
 namespace Layshaft.Book.Records;
 
@@ -24,6 +25,7 @@ public sealed record Shop(
     bool ShowPrices,
     CalendarSpan EstimateValidFor,
     UseUnit UseCountedIn,
+    SeasonCalendar Season,
     string? ClosingWords,
     string? PhotoRemark,
     IReadOnlyList<string> Cautions,
@@ -58,6 +60,7 @@ public sealed record Shop(
         f.Or("show_prices", Scalars.YesNo, true, "Whether customers' reports show prices."),
         f.Or("estimate_valid_for", Scalars.Span, new CalendarSpan(0, 28), "How long an estimate holds."),
         f.Or("use_counted_in", UseWords, UseUnit.Hours, "What running is counted in, unless a unit says otherwise."),
+        f.Or("season", Scalars.Season, SeasonCalendar.AllYear, "The months in which the shop's cars are raced; running is spread over these, and a season over the turn of the year counts as one."),
         f.Optional("closing_words", Scalars.Text, "The last words of each report (Markdown)."),
         f.Optional("photo_remark", Scalars.Text, "A remark under every set of pictures, such as that they are illustrations."),
         f.List("cautions", Scalars.Text, "Cautions printed on every report."),

@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Layshaft.Book.Values;
 using UnitsNet;
+using SeasonCalendar = Layshaft.Engineering.Life.SeasonCalendar;
 
 namespace Layshaft.Book.Shapes;
 
@@ -31,10 +32,15 @@ public static partial class Scalars
     public static Shape<string> FileName { get; } = new ScalarShape<string>(
         "the name of a file beside this one, such as notes.md",
         "bad-file-name",
-        t => FilePattern().IsMatch(t) && t.Split('/').All(p => p.Trim('.').Length > 0)
+        t => t.Length <= LongestFileName && FilePattern().IsMatch(t)
             ? Parsed.Good(t)
             : Parsed.Bad<string>($"'{Short(t)}' is not a file name that a book can use.", "Use letters, digits, '-', '_' and one ending; folders with '/', never '..' or a drive."),
-        () => SchemaParts.Matching("^[A-Za-z0-9_-][A-Za-z0-9_. -]*(?:/[A-Za-z0-9_-][A-Za-z0-9_. -]*)*[.][A-Za-z0-9]+$"));
+        () =>
+        {
+            var schema = SchemaParts.Matching(FileNamePattern + "$");
+            schema["maxLength"] = LongestFileName;
+            return schema;
+        });
 
     /// <summary>A calendar day.</summary>
     public static Shape<DateOnly> Date { get; } = new ScalarShape<DateOnly>(
@@ -91,6 +97,9 @@ public static partial class Scalars
     /// <summary>A span of the calendar.</summary>
     public static Shape<CalendarSpan> Span { get; } = new ScalarShape<CalendarSpan>("a span of time, such as 12 months", "bad-span", CalendarSpan.Parse, () => SchemaParts.Matching(Patterns.Whole($"[+]?{Patterns.Whole(1, 1200)}{Patterns.Space}(?:days?|weeks?|months?|years?)")));
 
+    /// <summary>The months in which units are run.</summary>
+    public static Shape<SeasonCalendar> Season { get; } = new ScalarShape<SeasonCalendar>(SeasonText.Words, "bad-season", SeasonText.Parse, () => SchemaParts.Matching(SeasonText.Pattern));
+
     /// <summary>A colour.</summary>
     public static Shape<string> Colour { get; } = new ScalarShape<string>(
         "a colour as \"#rrggbb\" in quotes, such as \"#1f4e79\"",
@@ -114,6 +123,16 @@ public static partial class Scalars
 
     private static ScalarShape<double> ShareOf(bool part) =>
         new("a share in per cent, such as 54 %", "bad-share", ParseShare, () => SchemaParts.Matching(Patterns.Share(part)));
+
+    // Leaves room for what stands around it in the longest path that every system allows.
+    private const int LongestFileName = 80;
+
+    // Windows keeps these names for devices, in any case and whatever ending follows; and it drops points and spaces at the
+    // end of a folder's name.
+    private const string NoDevice = "(?!(?:[Cc][Oo][Nn]|[Pp][Rr][Nn]|[Aa][Uu][Xx]|[Nn][Uu][Ll]|(?:[Cc][Oo][Mm]|[Ll][Pp][Tt])[0-9]) *(?:[./]|$))";
+
+    private const string FileNamePattern =
+        $"^{NoDevice}(?:[A-Za-z0-9_-](?:[A-Za-z0-9_. -]*[A-Za-z0-9_-])?/{NoDevice})*[A-Za-z0-9_-][A-Za-z0-9_. -]*[.][A-Za-z0-9]+";
 
     private static Shape<int> Whole(string words, int least, int most) => new ScalarShape<int>(
         words,
@@ -143,7 +162,7 @@ public static partial class Scalars
     [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*\\z", RegexOptions.None, 1000)]
     private static partial Regex IdPattern();
 
-    [GeneratedRegex("^[A-Za-z0-9_-][A-Za-z0-9_. -]*(/[A-Za-z0-9_-][A-Za-z0-9_. -]*)*[.][A-Za-z0-9]+\\z", RegexOptions.None, 1000)]
+    [GeneratedRegex(FileNamePattern + "\\z", RegexOptions.None, 1000)]
     private static partial Regex FilePattern();
 
     [GeneratedRegex("^#[0-9a-fA-F]{6}\\z", RegexOptions.None, 1000)]

@@ -40,6 +40,48 @@ public sealed class LifeAssessmentTests
         Assert.Equal(RenewalReason.NotRecorded, lives.Ledger.Lives.Single(l => l.Part.Part == "front" && l.End == LifeEnd.Renewed).Reason);
     }
 
+    [Theory]
+    [InlineData("worn", RenewalReason.Condition)]
+    [InlineData("broken", RenewalReason.Condition)]
+    [InlineData("precaution", RenewalReason.Precaution)]
+    [InlineData("service life", RenewalReason.Precaution)]
+    [InlineData("with another part", RenewalReason.Precaution)]
+    public void A_reason_that_the_job_writes_decides_whether_a_life_failed_or_was_cut_short(string word, RenewalReason reason)
+    {
+        var job = SmallBook.Job("a", "2025-11-01", "60 h", $"complaint: x\nrenewed: [{{ part: front, reason: {word} }}, {{ part: ring-34, reason: {word} }}]\n" + SmallBook.Rings(0.35, 0.36, 1.30, 0.60));
+        var lives = SmallBook.Assess(("jobs/2025/0003/job.yaml", job)).Lives;
+        var ended = lives.Ledger.Lives.Where(l => l.End == LifeEnd.Renewed && l.Part.Part is "front" or "ring-34").Where(l => l.End == LifeEnd.Renewed).ToArray();
+        Assert.Equal(2, ended.Length);
+        Assert.All(ended, l => Assert.Equal((reason, ReasonSource.Written), (l.Reason, lives.SourceOf(l))));
+        var bearings = ShopLives.Of(lives).Single(k => k.Kind == Book.Records.PartKind.Bearing).All.Sampling.Sample;
+        Assert.Equal(reason == RenewalReason.Condition ? 1 : 0, bearings.Failures);
+    }
+
+    [Fact]
+    public void Without_a_written_reason_the_grade_the_kind_or_nothing_decides()
+    {
+        var lives = SmallBook.Assess(("jobs/2025/0003/job.yaml", SmallBook.Job("a", "2025-11-01", "60 h", "complaint: x\nrenewed: [{ part: front }]\n"))).Lives;
+        var sources = lives.Ledger.Lives.Where(l => l.End == LifeEnd.Renewed).ToDictionary(l => l.Part.Part, lives.SourceOf);
+        Assert.Equal(ReasonSource.Grade, sources["ring-12"]);
+        Assert.Equal(ReasonSource.Kind, sources["seal"]);
+        Assert.Equal(ReasonSource.None, sources["front"]);
+    }
+
+    [Fact]
+    public void A_season_over_the_turn_of_the_year_gathers_what_was_run_in_it()
+    {
+        var assessment = SmallBook.Assess(("shop.yaml", SmallBook.Shop + "\nseason: October to March\n"));
+        var use = assessment.Lives.UseOf(assessment.Book.Units["a"]);
+        Assert.Equal(["2022/23", "2023/24", "2024/25", "2025/26"], use.Seasons.Select(s => s.Season.ToString()));
+        Assert.Equal(60, use.Seasons.Sum(s => s.Amount), 1e-9);
+
+        // 20 h between 10 January and 1 November 2023: 80 days in season to the end of March, 32 from October on.
+        Assert.Equal(20.0 * 80 / 112, use.Seasons[0].Amount, 1e-9);
+        var trend = UnitTrends.Of(assessment.Book.Units["a"], assessment.Lives, assessment.Jobs).Single(t => t.Measure.Id == "radius-3");
+        Assert.True(trend.LookAgain!.EarliestBy <= trend.LookAgain.LatestBy);
+        Assert.All(new[] { trend.LookAgain.EarliestBy, trend.LookAgain.By, trend.LookAgain.LatestBy }, d => Assert.True(assessment.Book.Shop.Season.IsActive(d!.Value)));
+    }
+
     [Fact]
     public void The_readings_before_a_renewal_are_those_of_the_old_part()
     {

@@ -55,9 +55,61 @@ public sealed class SheetTests
     {
         var composition = SmallBook.Compose(SmallBook.Review());
         var bench = BenchPage.Compose(composition).Tables[0];
-        Assert.Equal(["0004", "B-2", "Second Owner", "Estimate sent", "the customer's answer", "2025-12-01", "2", null], bench.Rows.Single().Cells.Select(c => c.Data));
+        Assert.Equal(["0004", "B-2", "Second Owner", "Estimate sent", "the customer's answer", "2025-12-01", "2", "0", null], bench.Rows.Single().Cells.Select(c => c.Data));
         var unanswered = BenchPage.Compose(composition).Tables[1];
         Assert.Equal(["0004", "Second Owner", null, "2025-12-03", "2025-12-31", "28", "200"], unanswered.Rows.Single().Cells.Select(c => c.Data));
+    }
+
+    [Fact]
+    public void A_declined_job_stays_on_the_bench_until_its_unit_is_collected_or_comes_in_again()
+    {
+        var declined = SmallBook.Files()["jobs/2025/0004/job.yaml"] + "go_ahead: { answer: no, on: 2025-12-05 }\n";
+        var row = Assert.Single(Bench(("jobs/2025/0004/job.yaml", declined)));
+        Assert.Equal(["0004", "B-2", "Second Owner", "Declined", "the customer to collect it, as it is", "2025-12-01", "4", "0", null], row.Cells.Select(c => c.Data));
+        Assert.Empty(Bench(("jobs/2025/0004/job.yaml", declined + "collected: 2025-12-06\n")));
+        var again = Bench(("jobs/2025/0004/job.yaml", declined), ("jobs/2026/0005/job.yaml", SmallBook.Job("b", "2026-02-01", "31 h", "complaint: Worse.\n")));
+        Assert.Equal(["0005"], again.Select(r => r.Cells[0].Data));
+        Assert.Equal("stripping and inspection", again[0].Cells[4].Data);
+        var stores = StoresPage.Compose(SmallBook.Compose(SmallBook.Review(("jobs/2025/0004/job.yaml", declined))));
+        Assert.Empty(stores.Tables[0].Rows);
+    }
+
+    [Fact]
+    public void A_job_that_is_being_rebuilt_waits_for_the_parts_that_stock_lacks()
+    {
+        var agreed = SmallBook.Files()["jobs/2025/0004/job.yaml"] + "go_ahead: { answer: yes, on: 2025-12-04 }\n";
+        Assert.Equal("parts to order: Dog ring 1 and 2", Bench(("jobs/2025/0004/job.yaml", agreed)).Single().Cells[4].Data);
+        var stocked = SmallBook.Gearbox.Replace("stock: 0", "stock: 2", StringComparison.Ordinal);
+        Assert.Equal("the rebuild", Bench(("jobs/2025/0004/job.yaml", agreed), ("gearboxes/four.yaml", stocked)).Single().Cells[4].Data);
+        Assert.Equal("a new hub", Bench(("jobs/2025/0004/job.yaml", agreed + "waits_for: a new hub\n")).Single().Cells[4].Data);
+    }
+
+    [Fact]
+    public void With_the_months_of_the_season_named_the_pages_count_by_season()
+    {
+        var site = SmallBook.Publish(("shop.yaml", SmallBook.Shop + "\nseason: October to March\n"));
+        Assert.Contains(">2025/26<", site["shop/seasons.html"], StringComparison.Ordinal);
+        Assert.Contains("2025/26", site["customers/key-a-1/index.html"], StringComparison.Ordinal);
+        Assert.Contains("busiest season", site["customers/key-a-1/index.html"], StringComparison.Ordinal);
+        var seasons = SeasonsPage.Compose(SmallBook.Compose(SmallBook.Review(("shop.yaml", SmallBook.Shop + "\nseason: October to March\n")))).Tables[0];
+        Assert.Equal([("2025/26", "2"), ("2024/25", "1"), ("2023/24", "1")], seasons.Rows.Select(r => (r.Cells[0].Data, r.Cells[1].Data)));
+    }
+
+    [Theory]
+    [InlineData("0.20 mm", "0.08 mm", "no change")]
+    [InlineData("0.22 mm", "0.07 mm", "not a sign of wear")]
+    [InlineData("0.30 mm", "0.07 mm", "the pack has grown by")]
+    public void A_pack_has_grown_only_by_more_than_measuring_may_make(string shim, string built, string said)
+    {
+        var job = SmallBook.Files()["jobs/2024/0002/job.yaml"].Replace("0.30 mm], built: [0.07 mm]", $"{shim}], built: [{built}]", StringComparison.Ordinal);
+        Assert.Contains(said, SmallBook.Publish(("jobs/2024/0002/job.yaml", job))["customers/key-a-1/index.html"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_page_of_part_lives_says_which_rule_decided_how_often()
+    {
+        var page = SmallBook.Publish()["shop/lives.html"];
+        Assert.Contains("2 renewals in the book: 0 decided by a written reason, 1 by the grade, 1 by the kind of part, 0 by nothing", page, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -66,6 +118,9 @@ public sealed class SheetTests
         var order = StoresPage.Compose(SmallBook.Compose(SmallBook.Review())).Tables[0];
         Assert.Equal(["Dog ring 1 and 2", "Tester Four", "0", "2", "0", "2", "77.31", "0004"], order.Rows.Single().Cells.Select(c => c.Data));
     }
+
+    private static IReadOnlyList<Row> Bench(params (string Path, string Text)[] changes) =>
+        BenchPage.Compose(SmallBook.Compose(SmallBook.Review(changes))).Tables[0].Rows;
 
     [Fact]
     public void The_json_beside_a_page_gives_each_number_with_its_unit()

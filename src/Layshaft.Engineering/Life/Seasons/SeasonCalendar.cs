@@ -53,6 +53,26 @@ public sealed record SeasonCalendar
         return new Season(firstYear, FirstMonth <= LastMonth ? firstYear : firstYear + 1);
     }
 
+    /// <summary>The first day of a season.</summary>
+    /// <param name="season">A season of this calendar.</param>
+    public DateOnly FirstDay(Season season) => new(season.FirstYear, FirstMonth, 1);
+
+    /// <summary>The last day of a season.</summary>
+    /// <param name="season">A season of this calendar.</param>
+    public DateOnly LastDay(Season season) => new DateOnly(season.LastYear, LastMonth, 1).AddMonths(1).AddDays(-1);
+
+    /// <summary>Every season from that of one day to that of another, in order; none when the second is earlier.</summary>
+    /// <param name="from">A day of the first season.</param>
+    /// <param name="to">A day of the last season.</param>
+    public IEnumerable<Season> Between(DateOnly from, DateOnly to)
+    {
+        var (first, last) = (SeasonOf(from), SeasonOf(to));
+        for (var year = first.FirstYear; year <= last.FirstYear; year++)
+        {
+            yield return new Season(year, year + first.LastYear - first.FirstYear);
+        }
+    }
+
     /// <summary>Number of days in season after one date up to and including another.</summary>
     /// <param name="after">The first date, not counted.</param>
     /// <param name="upTo">The last date, counted.</param>

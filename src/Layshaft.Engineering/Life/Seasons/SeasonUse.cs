@@ -31,6 +31,19 @@ public sealed record SeasonUse(UseMeasure Measure, SeasonCalendar Calendar, IRea
         }
     }
 
+    /// <summary>
+    /// Use per month in season of the quietest and of the busiest season that was run. A season of which less than a month
+    /// is covered says too little and is passed over; <c>null</c> when none is left.
+    /// </summary>
+    public (double Quietest, double Busiest)? RatesPerActiveMonth
+    {
+        get
+        {
+            double[] rates = [.. Seasons.Where(season => season.Amount > 0 && season.ActiveMonths >= 1).Select(season => season.Amount / season.ActiveMonths)];
+            return rates.Length > 0 ? (rates.Min(), rates.Max()) : null;
+        }
+    }
+
     /// <summary>Spreads the use between readings evenly over the days in season between them.</summary>
     /// <param name="measure">What use is counted in.</param>
     /// <param name="readings">The unit's use at dates, in any order; a reading that goes back is left out (the ledger reports it).</param>
@@ -70,6 +83,21 @@ public sealed record SeasonUse(UseMeasure Measure, SeasonCalendar Calendar, IRea
     public DateOnly? DateAfter(DateOnly from, double amount) => MeanPerActiveMonth is { } rate
         ? Calendar.After(from, Math.Max(0, amount) / rate * SeasonCalendar.DaysPerMonth)
         : null;
+
+    /// <summary>The dates between which a unit will have run a further amount: as in its busiest season, and as in its quietest.</summary>
+    /// <param name="from">Date to count from.</param>
+    /// <param name="amount">Further use; less than nothing counts as nothing.</param>
+    /// <returns>Earliest and latest date, each <c>null</c> when it is unknown or more than a hundred years ahead.</returns>
+    public (DateOnly? Earliest, DateOnly? Latest) DatesAfter(DateOnly from, double amount)
+    {
+        if (RatesPerActiveMonth is not { } rates)
+        {
+            return (null, null);
+        }
+
+        var days = Math.Max(0, amount) * SeasonCalendar.DaysPerMonth;
+        return (Calendar.After(from, days / rates.Busiest), Calendar.After(from, days / rates.Quietest));
+    }
 
     private static void Spread(
         SortedDictionary<int, (Season Season, double Amount, double Days)> amounts, SeasonCalendar calendar, UseReading from, UseReading to)

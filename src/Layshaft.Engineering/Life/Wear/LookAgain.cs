@@ -7,6 +7,12 @@ namespace Layshaft.Engineering.Life;
 /// <param name="LimitAtLatest">Date by which the limit is reached at the latest, likewise; <c>null</c> also when that side is open.</param>
 public sealed record LookAgain(double Within, DateOnly? By, DateOnly? LimitExpected, DateOnly? LimitAtLatest)
 {
+    /// <summary>Date by which that use is run when the unit is used as in its busiest season; <c>null</c> when that is not known.</summary>
+    public DateOnly? EarliestBy { get; init; }
+
+    /// <summary>Date by which that use is run when the unit is used as in its quietest season; <c>null</c> when that is not known.</summary>
+    public DateOnly? LatestBy { get; init; }
+
     /// <summary>Turns a trend into dates.</summary>
     /// <param name="trend">The trend.</param>
     /// <param name="use">The use of the unit that the part runs in, in the measure of the trend.</param>
@@ -16,10 +22,15 @@ public sealed record LookAgain(double Within, DateOnly? By, DateOnly? LimitExpec
     {
         ArgumentNullException.ThrowIfNull(trend);
         ArgumentNullException.ThrowIfNull(use);
+        var dates = use.DatesAfter(from, trend.LookAgainWithin);
         return new LookAgain(
             trend.LookAgainWithin,
             use.DateAfter(from, trend.LookAgainWithin),
             use.DateAfter(from, trend.Remaining),
-            trend.RemainingBounds.Upper is { } latest ? use.DateAfter(from, latest) : null);
+            trend.RemainingBounds.Upper is { } latest ? use.DateAfter(from, latest) : null)
+        {
+            EarliestBy = dates.Earliest,
+            LatestBy = dates.Latest,
+        };
     }
 }

@@ -96,11 +96,12 @@ internal sealed class LedgerEntries
         var vacant = empty.Remove((job.Unit, renewal.Part));
         var kind = !vacant ? FittingKind.Renewed : brought is null ? FittingKind.FittedNew : FittingKind.FittedUsed;
         var place = renewal.Origin.At(renewal.Serial is null ? "part" : "serial");
-        Add(kind, job.Unit, renewal.Part, serial, job.Received, use, place, job, brought, RenewalReasons.Of(assessed, assessed.Gearbox.PartOf(renewal.Part)!));
+        var (reason, source) = RenewalReasons.Of(assessed, renewal, assessed.Gearbox.PartOf(renewal.Part)!);
+        Add(kind, job.Unit, renewal.Part, serial, job.Received, use, place, job, brought, reason, source);
     }
 
     private void Add(
-        FittingKind kind, string unit, string part, string? serial, DateOnly date, EngineUse use, Place place, Job? job, EngineUse? brought = null, RenewalReason reason = RenewalReason.NotRecorded) =>
+        FittingKind kind, string unit, string part, string? serial, DateOnly date, EngineUse use, Place place, Job? job, EngineUse? brought = null, RenewalReason reason = RenewalReason.NotRecorded, ReasonSource source = ReasonSource.None) =>
         entries.Add(new LedgerEntry(
             new FittingEvent
             {
@@ -113,5 +114,8 @@ internal sealed class LedgerEntries
                 Reason = kind == FittingKind.Renewed ? reason : RenewalReason.NotRecorded,
             },
             place,
-            job));
+            job)
+        {
+            ReasonSource = source,
+        });
 }

@@ -8,4 +8,8 @@ namespace Layshaft.Site.Assessment.Lives;
 /// <param name="Event">The entry.</param>
 /// <param name="Place">Where it stands in the book.</param>
 /// <param name="Job">The job that records it; null for what the unit's file says.</param>
-public sealed record LedgerEntry(FittingEvent Event, Place Place, Job? Job);
+public sealed record LedgerEntry(FittingEvent Event, Place Place, Job? Job)
+{
+    /// <summary>What tells why a part was renewed.</summary>
+    public ReasonSource ReasonSource { get; init; }
+}

@@ -49,6 +49,13 @@ public sealed record LifeAssessment(ShopBook Book, IReadOnlyList<LedgerEntry> En
         return seen.GetValueOrDefault((job.Number, part));
     }
 
+    /// <summary>What tells why a life ended; nothing for one that was not ended by a renewal.</summary>
+    public ReasonSource SourceOf(PartLife life)
+    {
+        ArgumentNullException.ThrowIfNull(life);
+        return life.End == LifeEnd.Renewed ? Entries[life.Events[^1]].ReasonSource : ReasonSource.None;
+    }
+
     /// <summary>The stays in a unit of all parts that sat in one place of it, in order.</summary>
     public IEnumerable<(PartLife Life, LifeSpan Span)> StaysIn(Unit unit, string part)
     {
@@ -66,8 +73,7 @@ public sealed record LifeAssessment(ShopBook Book, IReadOnlyList<LedgerEntry> En
     }
 
     /// <summary>
-    /// What a unit ran, year by year. The book does not say in which months a unit is run, so its use is spread over the
-    /// whole year.
+    /// What a unit ran, season by season: spread evenly over the months of the shop's season, the whole year where it names none.
     /// </summary>
     public SeasonUse UseOf(Unit unit)
     {
@@ -76,7 +82,7 @@ public sealed record LifeAssessment(ShopBook Book, IReadOnlyList<LedgerEntry> En
         return SeasonUse.Of(
             unit.UseAtStart.Unit.Measure(),
             [first, .. Book.JobsOf(unit.Id).Select(j => new UseReading(j.Received, (double)j.Use.Amount))],
-            SeasonCalendar.AllYear);
+            Book.Shop.Season);
     }
 
     private static Dictionary<(string Job, string Part), PartLife> Seen(IReadOnlyList<LedgerEntry> entries, PartLedger ledger)

@@ -23,6 +23,9 @@ public sealed record HistoryContext(Composition Composition, OwnerView View, Lif
     /// <summary>The jobs that he may see, judged, earliest first.</summary>
     public IReadOnlyList<JobAssessment> Jobs => [.. View.Jobs.Select(j => Composition.Assessment.Jobs[j.Number])];
 
+    /// <summary>Whether the shop names the months of its season; otherwise a season is a calendar year.</summary>
+    public bool HasSeason => Composition.Shop.Season != Engineering.Life.SeasonCalendar.AllYear;
+
     /// <summary>The link to the report on a job, or to its estimate; null while there is nothing to read.</summary>
     public string? LinkTo(Job job)
     {

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Layshaft.Engineering.Measurement;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Charts;
@@ -55,20 +54,20 @@ internal static class JobsSection
         var use = history.Lives.UseOf(history.Unit);
         return TableView.Of(
             "seasons",
-            composition.Say("history.seasons.caption"),
-            [composition.Say("history.season"), composition.Say("history.ran")],
+            composition.Say(history.HasSeason ? "history.seasons.caption.season" : "history.seasons.caption"),
+            [composition.Say(history.HasSeason ? "history.season.season" : "history.season"), composition.Say("history.ran")],
             use.Seasons.Select(s => (IReadOnlyList<Cell>)[Cell.Of(s.Season.ToString()), Cell.Use(new EngineUse(s.Amount, use.Measure), composition)]));
     }
 
     private static Html.RawHtml Line(HistoryContext history)
     {
         var composition = history.Composition;
-        var last = history.Lives.LastUse(history.Unit).Date.Year;
+        var calendar = composition.Shop.Season;
         var frame = new ChartFrame("seasons-line", composition.Say("history.seasons"), composition.Say("history.line.description", ("count", history.Jobs.Count)));
         return ChartPair.Of(
             new SeasonLineInput(
                 frame,
-                [.. Enumerable.Range(history.Unit.InService.Year, last - history.Unit.InService.Year + 1).Select(y => new ChartSeason(new DateOnly(y, 1, 1).DayNumber, new DateOnly(y, 12, 31).DayNumber, y.ToString(CultureInfo.InvariantCulture)))],
+                [.. calendar.Between(history.Unit.InService, history.Lives.LastUse(history.Unit).Date).Select(s => new ChartSeason(calendar.FirstDay(s).DayNumber, calendar.LastDay(s).DayNumber, s.ToString()))],
                 [.. history.Jobs.Select(j => Mark(j, history))]),
             (input, size) => SeasonLine.Draw(input with { Frame = frame with { IdPrefix = $"seasons-line-{size.ToString().ToLowerInvariant()}" } }, size));
     }

@@ -1,7 +1,9 @@
 using Layshaft.Book.Records;
+using Layshaft.Site.Assessment;
 using Layshaft.Site.Pages.Shared;
 using Layshaft.Site.Pages.Tables;
 using UnitsNet;
+using Eng = Layshaft.Engineering.Settings;
 
 namespace Layshaft.Site.Pages.History;
 
@@ -38,29 +40,54 @@ internal static class SettingsSection
 
     private static IEnumerable<string> Packs(HistoryContext history)
     {
-        var composition = history.Composition;
         foreach (var setting in history.Gearbox.Settings.Where(s => s.Shims is not null))
         {
-            (Job Job, Length Pack)[] packs = [.. Of(history, setting).Where(r => r.Set.Pack.Count > 0).Select(r => (r.Job, Sum(r.Set.Pack)))];
-            if (packs.Length < 2)
-            {
-                yield return composition.Say("history.pack.one", ("setting", setting.Name));
-                continue;
-            }
-
-            var grown = Length.FromMillimeters(Math.Round(packs[^1].Pack.Millimeters - packs[0].Pack.Millimeters, 4));
-            var (from, to) = (composition.Figures.Date(packs[0].Job.Received), composition.Figures.Date(packs[^1].Job.Received));
-            yield return grown.Millimeters == 0
-                ? composition.Say("history.pack.same", ("setting", setting.Name), ("pack", Thickness(packs[^1].Pack, composition)), ("from", from), ("to", to))
-                : composition.Say(
-                    grown > Length.Zero ? "history.pack.grown" : "history.pack.shrunk",
-                    ("setting", setting.Name),
-                    ("first", Thickness(packs[0].Pack, composition)),
-                    ("last", Thickness(packs[^1].Pack, composition)),
-                    ("by", Thickness(grown.Abs(), composition)),
-                    ("from", from),
-                    ("to", to));
+            (Job Job, JobSetting Set)[] packs = [.. Of(history, setting).Where(r => r.Set.Pack.Count > 0)];
+            yield return packs.Length < 2
+                ? history.Composition.Say("history.pack.one", ("setting", setting.Name))
+                : Change(history, setting, packs[0], packs[^1]);
         }
+    }
+
+    // What a pack's change means depends on the float that it left and on how well that was measured.
+    private static string Change(HistoryContext history, Setting setting, (Job Job, JobSetting Set) first, (Job Job, JobSetting Set) last)
+    {
+        var composition = history.Composition;
+        var change = Eng.PackChange.Between(
+            Built(history, setting, first),
+            Built(history, setting, last),
+            setting.Sense == ShimSense.MoreShimLess ? Eng.ShimEffect.Reduces : Eng.ShimEffect.Increases,
+            StepOf(history.Gearbox.Shims.FirstOrDefault(s => s.Id == setting.Shims)));
+        var (from, to) = (composition.Figures.Date(first.Job.Received), composition.Figures.Date(last.Job.Received));
+        var (firstPack, lastPack, by) = (Thickness(Sum(first.Set.Pack), composition), Thickness(Sum(last.Set.Pack), composition), Thickness(change.Thickness.Abs(), composition));
+        (string, object)[] packs = [("setting", setting.Name), ("first", firstPack), ("last", lastPack), ("from", from), ("to", to)];
+        (string, object)[] measured = change is { Space: { } space, Uncertainty: { } around }
+            ? [("space", Thickness(space.Abs(), composition)), ("uncertainty", composition.Figures.Length(around, 2).Text)]
+            : [];
+        var clear = ("measured", (object)composition.Say(measured.Length > 0 ? "history.pack.space" : "history.pack.step", measured));
+        return change.Verdict switch
+        {
+            Eng.PackVerdict.Same => composition.Say("history.pack.same", ("setting", setting.Name), ("pack", lastPack), ("from", from), ("to", to)),
+            Eng.PackVerdict.NotClear when measured.Length > 0 => composition.Say("history.pack.within", [.. packs, .. measured]),
+            Eng.PackVerdict.NotClear => composition.Say("history.pack.one_step", packs),
+            Eng.PackVerdict.Grown when change.Thickness > Length.Zero => composition.Say("history.pack.grown", [.. packs, ("by", by), clear]),
+            Eng.PackVerdict.Shrunk when change.Thickness < Length.Zero => composition.Say("history.pack.shrunk", [.. packs, ("by", by), clear]),
+            _ => composition.Say("history.pack.moved", [.. packs, clear]),
+        };
+    }
+
+    // Only an end float changes by as much as its pack; a preload is no length, and backlash follows the shape of the teeth.
+    private static Eng.BuiltPack Built(HistoryContext history, Setting setting, (Job Job, JobSetting Set) build) => new(
+        Sum(build.Set.Pack),
+        setting.Kind == SettingKind.EndFloat
+            ? SettingAssessment.Of(build.Job, history.Gearbox, history.Composition.Shop).First(s => s.Setting.Id == setting.Id).Built.Recorded
+            : null);
+
+    // The smallest difference between two shims of a kind.
+    private static Length StepOf(ShimStock? shims)
+    {
+        Length[] thicknesses = [.. (shims?.Stock ?? []).Select(t => t.Thickness).Order()];
+        return thicknesses.Length < 2 ? Length.Zero : thicknesses.Zip(thicknesses.Skip(1), (a, b) => b - a).Where(d => d > Length.Zero).DefaultIfEmpty(Length.Zero).Min();
     }
 
     private static Length Sum(IReadOnlyList<Length> pack) => Length.FromMillimeters(Math.Round(pack.Sum(p => p.Millimeters), 4));

@@ -61,17 +61,18 @@ internal sealed class TrendSection(HistoryContext history)
         "trends",
         composition.Say("history.trends.caption"),
         [
-            composition.Say("history.part"), composition.Say("history.measure"), composition.Say("history.last_share"), composition.Say("history.look_within"),
-            composition.Say("history.look_by"), composition.Say("history.limit_in"),
+            composition.Say("history.part"), composition.Say("history.measure"), composition.Say("history.look_within"), composition.Say("history.look_by"),
+            composition.Say("history.look_by_latest"), composition.Say("history.limit_in"), composition.Say("history.last_share"),
         ],
         trends.Where(t => t.Line is not null).Select(t => (IReadOnlyList<Cell>)
         [
             Cell.Of(t.Part.Name),
             Cell.Of(t.Measure.Name),
-            Cell.Of(composition.Figures.Percent(t.Readings[^1].Measured.Wear.ShareUsed.Value), t.Readings[^1].Measured.Wear.ShareUsed.Value * 100),
             Cell.Use(t.UseNow with { Amount = Math.Floor(t.Line!.LookAgainWithin) }, composition),
-            Cell.Day(t.LookAgain!.By, composition),
+            Cell.Day(t.LookAgain!.EarliestBy ?? t.LookAgain.By, composition),
+            Cell.Day(t.LookAgain!.LatestBy, composition),
             Cell.Use(t.UseNow with { Amount = Math.Floor(t.Line!.Remaining) }, composition),
+            Cell.Percent(t.Readings[^1].Measured.Wear.ShareUsed.Value, composition),
         ]));
 
     private Block Shown(TrendAssessment trend, bool folded) => new()
@@ -85,13 +86,19 @@ internal sealed class TrendSection(HistoryContext history)
     private IEnumerable<string> Words(TrendAssessment trend)
     {
         var (line, look) = (trend.Line!, trend.LookAgain!);
+        // Said in whole hours: less than one is now.
+        var now = Math.Floor(line.LookAgainWithin) <= 0;
         yield return line.LimitReached
             ? composition.Say("history.trend.reached")
+            : now && line.RemainingBounds.Upper is null
+                ? composition.Say("history.trend.vague", ("expected", Amount(trend, line.Remaining)))
             : line.RemainingBounds.Upper is { } latest
                 ? composition.Say("history.trend.between", ("expected", Amount(trend, line.Remaining)), ("least", Amount(trend, line.LookAgainWithin)), ("most", Amount(trend, Math.Ceiling(latest))))
                 : composition.Say("history.trend.open", ("expected", Amount(trend, line.Remaining)), ("least", Amount(trend, line.LookAgainWithin)));
-        yield return line.LookAgainWithin <= 0
+        yield return now
             ? composition.Say("history.trend.look_now")
+            : look is { EarliestBy: { } earliest, LatestBy: { } latestBy } && earliest < latestBy
+                ? composition.Say("history.trend.look_range", ("use", Amount(trend, line.LookAgainWithin)), ("earliest", composition.Figures.Date(earliest)), ("latest", composition.Figures.Date(latestBy)))
             : look.By is { } by
                 ? composition.Say("history.trend.look", ("use", Amount(trend, line.LookAgainWithin)), ("date", composition.Figures.Date(by)))
                 : composition.Say("history.trend.look_use", ("use", Amount(trend, line.LookAgainWithin)));

@@ -21,7 +21,7 @@ public static class BenchPage
             "shop.bench",
             tables,
             tables[0].Rows.Count > 0
-                ? BlocksView.Section("bench", shop.Say("shop.open", ("count", tables[0].Rows.Count)), new Block { Table = tables[0] }, Notes(shop))
+                ? BlocksView.Section("bench", shop.Say("shop.open", ("count", tables[0].Rows.Count)), new Block { Lines = [shop.Say("shop.days.words")], Table = tables[0] }, Notes(shop))
                 : BlocksView.Section("bench", shop.Say("shop.open", ("count", 0)), Block.Say(shop.Say("shop.open.none"))),
             tables[1].Rows.Count > 0
                 ? BlocksView.Section("unanswered", shop.Say("shop.unanswered"), new Block { Table = tables[1] })
@@ -34,19 +34,35 @@ public static class BenchPage
         shop.Say("shop.bench.caption"),
         [
             shop.Say("shop.job"), shop.Say("shop.unit"), shop.Say("shop.customer"), shop.Say("shop.stage"), shop.Say("shop.waits"),
-            shop.Say("shop.received"), shop.Say("shop.days"), shop.Say("shop.technician"),
+            shop.Say("shop.received"), shop.Say("shop.days"), shop.Say("shop.days_waiting"), shop.Say("shop.technician"),
         ],
-        shop.OpenJobs.Select(j => (IReadOnlyList<Cell>)
+        shop.JobsOnTheBench.Select(j => (IReadOnlyList<Cell>)
         [
             shop.JobCell(j, ShopContext.Bench),
             shop.UnitCell(shop.Book.Units[j.Unit], ShopContext.Bench),
             Cell.Of(CustomerOf(j, shop).Name),
             Cell.Of(shop.Say(StageKey(j.Stage))),
-            Cell.Of(j.WaitsFor ?? (j.Stage == JobStage.AwaitingGoAhead ? shop.Say("shop.waits.answer") : null)),
+            Cell.Of(j.WaitsFor ?? WaitsFor(j, shop)),
             Cell.Day(j.Received, shop.Composition),
             Cell.Days(shop.AsOf.DayNumber - j.Received.DayNumber),
+            Cell.Days(shop.AsOf.DayNumber - StageSince(j).DayNumber),
             Cell.Of(shop.Composition.Shop.Technicians.FirstOrDefault(t => t.Id == j.Technician)?.Name),
         ]));
+
+    // What comes next where the job does not say it: parts that stock does not cover are named, for they are what holds a job up.
+    private static string? WaitsFor(Job job, ShopContext shop) => job.Stage switch
+    {
+        JobStage.BookedIn => shop.Say("shop.waits.inspection"),
+        JobStage.Inspected => shop.Say("shop.waits.estimate"),
+        JobStage.AwaitingGoAhead => shop.Say("shop.waits.answer"),
+        JobStage.Declined => shop.Say("shop.waits.collection"),
+        JobStage.Rebuilding => PartsNeeded.Of(shop).Where(n => n.ToOrder > 0 && n.Jobs.Contains(job.Number)).Select(n => n.Part.Name).ToArray() is { Length: > 0 } parts
+            ? shop.Say("shop.waits.parts", ("parts", string.Join(", ", parts)))
+            : shop.Say("shop.waits.rebuild"),
+        _ => null,
+    };
+
+    private static DateOnly StageSince(Job job) => job.GoAhead?.On ?? job.Estimate?.Sent ?? job.Stripped ?? job.Received;
 
     private static TableView Unanswered(ShopContext shop) => TableView.Of(
         "unanswered",

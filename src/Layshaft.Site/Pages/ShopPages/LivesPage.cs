@@ -35,7 +35,7 @@ public static class LivesPage
                 "kinds",
                 shop.Say("shop.lives.kinds"),
                 [
-                    Block.Say(shop.Say("shop.lives.counted"), shop.Say("shop.lives.left_out", ("count", kinds.Sum(k => k.All.Sampling.LeftOut.Count)))),
+                    Block.Say(shop.Say("shop.lives.counted"), Sources(shop), shop.Say("shop.lives.left_out", ("count", kinds.Sum(k => k.All.Sampling.LeftOut.Count)))),
                     new Block { Table = tables[0] },
                     .. kinds.Where(k => k.All.Sampling.Sample.Failures > 0).Select(k => Shown(k, shop)),
                 ]),
@@ -66,7 +66,7 @@ public static class LivesPage
         return TableView.Of(
             "lives",
             shop.Say("shop.lives.all.caption"),
-            [shop.Say("shop.part"), shop.Say("history.serial"), shop.Say("shop.lives.where"), shop.Say("shop.lives.ran"), shop.Say("shop.lives.end")],
+            [shop.Say("shop.part"), shop.Say("history.serial"), shop.Say("shop.lives.where"), shop.Say("shop.lives.ran"), shop.Say("shop.lives.end"), shop.Say("shop.lives.source")],
             lives.Ledger.Lives.Where(l => l.End != LifeEnd.Running || l.Part.Serial is not null).Select(l => (IReadOnlyList<Cell>)
             [
                 Cell.Of(shop.Book.GearboxOf(shop.Book.Units[l.Spans[^1].Unit]).PartOf(l.Part.Part)!.Name),
@@ -74,8 +74,26 @@ public static class LivesPage
                 Cell.Of(string.Join(", ", l.Spans.Select(s => shop.Book.Units[s.Unit].Serial))),
                 l.Total.Measures is [var measure] ? Cell.Use(new Use(l.Total.In(measure)!.Value, measure), shop.Composition) : Cell.Empty,
                 Cell.Of(shop.Say(EndKey(l))),
+                Cell.Of(l.End == LifeEnd.Renewed ? shop.Say(SourceKey(lives.SourceOf(l))) : null),
             ]));
     }
+
+    // Which rule decided how often, so that the reader sees what the figures rest on.
+    private static string Sources(ShopContext shop)
+    {
+        var lives = shop.Composition.Assessment.Lives;
+        var sources = lives.Ledger.Lives.Where(l => l.End == LifeEnd.Renewed).Select(lives.SourceOf).ToArray();
+        int By(ReasonSource source) => sources.Count(s => s == source);
+        return shop.Say("shop.lives.sources", ("count", sources.Length), ("written", By(ReasonSource.Written)), ("grade", By(ReasonSource.Grade)), ("kind", By(ReasonSource.Kind)), ("none", By(ReasonSource.None)));
+    }
+
+    private static string SourceKey(ReasonSource source) => source switch
+    {
+        ReasonSource.Written => "shop.lives.source.written",
+        ReasonSource.Grade => "shop.lives.source.grade",
+        ReasonSource.Kind => "shop.lives.source.kind",
+        _ => "shop.lives.source.none",
+    };
 
     private static Block Shown(KindLife kind, ShopContext shop) => new()
     {

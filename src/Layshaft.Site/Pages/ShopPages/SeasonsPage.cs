@@ -1,4 +1,3 @@
-using System.Globalization;
 using Layshaft.Book.Records;
 using Layshaft.Engineering.Life;
 using Layshaft.Site.Assessment;
@@ -16,8 +15,8 @@ public static class SeasonsPage
     public static SheetPage Compose(Composition composition)
     {
         var shop = ShopContext.Of(composition);
-        int[] years = [.. shop.Book.Jobs.Select(j => j.Received.Year).Distinct().OrderDescending()];
-        TableView[] tables = [Seasons(shop, years), Running(shop), Renewals(shop, years)];
+        Season[] seasons = [.. shop.Book.Jobs.Select(j => shop.SeasonOf(j.Received)).Distinct().OrderByDescending(s => s.FirstYear)];
+        TableView[] tables = [Seasons(shop, seasons), Running(shop), Renewals(shop, seasons)];
         return shop.Page(
             ShopContext.Seasons,
             "shop.seasons",
@@ -27,18 +26,18 @@ public static class SeasonsPage
             tables[2].Rows.Count > 0 ? BlocksView.Section("renewals", shop.Say("shop.renewals"), new Block { Table = tables[2] }) : null);
     }
 
-    private static TableView Seasons(ShopContext shop, int[] years) => TableView.Of(
+    private static TableView Seasons(ShopContext shop, Season[] seasons) => TableView.Of(
         "seasons",
-        shop.Say("shop.seasons.caption"),
-        [shop.Say("shop.season"), shop.Say("shop.jobs_in"), shop.Say("shop.jobs_done"), shop.Say("shop.units_seen"), shop.Say("shop.parts_renewed"), shop.Say("shop.billed")],
-        years.Select(y => (IReadOnlyList<Cell>)
+        shop.Say(shop.HasSeason ? "shop.seasons.caption.season" : "shop.seasons.caption"),
+        [shop.Say(shop.HasSeason ? "shop.season.season" : "shop.season"), shop.Say("shop.jobs_in"), shop.Say("shop.jobs_done"), shop.Say("shop.units_seen"), shop.Say("shop.parts_renewed"), shop.Say("shop.billed")],
+        seasons.Select(s => (IReadOnlyList<Cell>)
         [
-            Cell.Of(y.ToString(CultureInfo.InvariantCulture)),
-            Cell.Count(In(shop, y).Length),
-            Cell.Count(shop.Book.Jobs.Count(j => j.Finished?.Year == y)),
-            Cell.Count(In(shop, y).Select(j => j.Unit).Distinct().Count()),
-            Cell.Count(In(shop, y).Sum(j => j.Renewed.Count)),
-            Cell.Money(shop.Book.Jobs.Where(j => j.Finished?.Year == y).Sum(j => Account.Of(Account.Charged(j), shop.Book.GearboxOf(shop.Book.Units[j.Unit]), shop.Composition.Shop).Net), shop.Composition),
+            Cell.Of(s.ToString()),
+            Cell.Count(In(shop, s).Length),
+            Cell.Count(shop.Book.Jobs.Count(j => FinishedIn(j, shop, s))),
+            Cell.Count(In(shop, s).Select(j => j.Unit).Distinct().Count()),
+            Cell.Count(In(shop, s).Sum(j => j.Renewed.Count)),
+            Cell.Money(shop.Book.Jobs.Where(j => FinishedIn(j, shop, s)).Sum(j => Account.Of(Account.Charged(j), shop.Book.GearboxOf(shop.Book.Units[j.Unit]), shop.Composition.Shop).Net), shop.Composition),
         ]));
 
     private static TableView Running(ShopContext shop)
@@ -46,27 +45,29 @@ public static class SeasonsPage
         var uses = shop.Book.Units.Values.Select(u => (Unit: u, Use: shop.Composition.Assessment.Lives.UseOf(u))).ToArray();
         return TableView.Of(
             "running",
-            shop.Say("shop.running.caption"),
-            [shop.Say("shop.season"), shop.Say("shop.unit"), shop.Say("shop.ran")],
+            shop.Say(shop.HasSeason ? "shop.running.caption.season" : "shop.running.caption"),
+            [shop.Say(shop.HasSeason ? "shop.season.season" : "shop.season"), shop.Say("shop.unit"), shop.Say("shop.ran")],
             uses.SelectMany(u => u.Use.Seasons.Select(s => (Season: s, u.Unit, u.Use.Measure)))
                 .OrderByDescending(s => s.Season.Season.FirstYear).ThenBy(s => s.Unit.Id, StringComparer.Ordinal)
                 .Select(s => (IReadOnlyList<Cell>)[Cell.Of(s.Season.Season.ToString()), shop.UnitCell(s.Unit, ShopContext.Seasons), Cell.Use(new Use(s.Season.Amount, s.Measure), shop.Composition)]));
     }
 
-    private static TableView Renewals(ShopContext shop, int[] years) => TableView.Of(
+    private static TableView Renewals(ShopContext shop, Season[] seasons) => TableView.Of(
         "renewals",
         shop.Say("shop.renewals.caption"),
-        [shop.Say("shop.part"), shop.Say("shop.gearbox"), .. years.Select(y => y.ToString(CultureInfo.InvariantCulture)), shop.Say("shop.all")],
-        shop.Book.Jobs.SelectMany(j => j.Renewed.Select(r => (j.Received.Year, Gearbox: shop.Book.Units[j.Unit].Gearbox, r.Part)))
+        [shop.Say("shop.part"), shop.Say("shop.gearbox"), .. seasons.Select(s => s.ToString()), shop.Say("shop.all")],
+        shop.Book.Jobs.SelectMany(j => j.Renewed.Select(r => (Season: shop.SeasonOf(j.Received), Gearbox: shop.Book.Units[j.Unit].Gearbox, r.Part)))
             .GroupBy(r => (r.Gearbox, r.Part))
             .OrderByDescending(g => g.Count()).ThenBy(g => g.Key.Gearbox, StringComparer.Ordinal).ThenBy(g => g.Key.Part, StringComparer.Ordinal)
             .Select(g => (IReadOnlyList<Cell>)
             [
                 Cell.Of(shop.Book.Gearboxes[g.Key.Gearbox].PartOf(g.Key.Part)!.Name),
                 Cell.Of(shop.Book.Gearboxes[g.Key.Gearbox].Name),
-                .. years.Select(y => Cell.Count(g.Count(r => r.Year == y))),
+                .. seasons.Select(s => Cell.Count(g.Count(r => r.Season == s))),
                 Cell.Count(g.Count()),
             ]));
 
-    private static Job[] In(ShopContext shop, int year) => [.. shop.Book.Jobs.Where(j => j.Received.Year == year)];
+    private static Job[] In(ShopContext shop, Season season) => [.. shop.Book.Jobs.Where(j => shop.SeasonOf(j.Received) == season)];
+
+    private static bool FinishedIn(Job job, ShopContext shop, Season season) => job.Finished is { } finished && shop.SeasonOf(finished) == season;
 }

@@ -64,17 +64,18 @@ public static class ServicePage
         return TableView.Of(
             "looks",
             shop.Say("shop.looks.caption"),
-            [shop.Say("shop.unit"), shop.Say("shop.part"), shop.Say("history.measure"), shop.Say("history.look_within"), shop.Say("history.look_by"), shop.Say("history.limit_in")],
+            [shop.Say("shop.unit"), shop.Say("shop.part"), shop.Say("history.measure"), shop.Say("history.look_within"), shop.Say("history.look_by"), shop.Say("history.look_by_latest"), shop.Say("history.limit_in")],
             shop.Book.Units.Values
                 .SelectMany(u => UnitTrends.Of(u, assessment.Lives, assessment.Jobs).Where(t => t.Line is not null).OrderBy(t => t.Line!.LookAgainWithin).Take(1).Select(t => (Unit: u, Trend: t)))
-                .OrderBy(t => t.Trend.LookAgain!.By ?? DateOnly.MaxValue)
+                .OrderBy(t => t.Trend.LookAgain!.EarliestBy ?? t.Trend.LookAgain.By ?? DateOnly.MaxValue)
                 .Select(t => (IReadOnlyList<Cell>)
                 [
                     shop.UnitCell(t.Unit, ShopContext.Service),
                     Cell.Of(t.Trend.Part.Name),
                     Cell.Of(t.Trend.Measure.Name),
                     Cell.Use(t.Trend.UseNow with { Amount = Math.Floor(t.Trend.Line!.LookAgainWithin) }, shop.Composition),
-                    Cell.Day(t.Trend.LookAgain!.By, shop.Composition),
+                    Cell.Day(t.Trend.LookAgain!.EarliestBy ?? t.Trend.LookAgain.By, shop.Composition),
+                    Cell.Day(t.Trend.LookAgain!.LatestBy, shop.Composition),
                     Cell.Use(t.Trend.UseNow with { Amount = Math.Floor(t.Trend.Line!.Remaining) }, shop.Composition),
                 ]));
     }

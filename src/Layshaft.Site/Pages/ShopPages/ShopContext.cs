@@ -1,4 +1,5 @@
 using Layshaft.Book.Records;
+using Layshaft.Engineering.Life;
 using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Pages.Shared;
 using Layshaft.Site.Pages.Tables;
@@ -34,6 +35,15 @@ public sealed record ShopContext(Composition Composition, DateOnly AsOf)
     /// <summary>The jobs that are not finished, the longest in first.</summary>
     public IEnumerable<Job> OpenJobs => Book.Jobs.Where(j => j.Finished is null && j.Stage != JobStage.Declined);
 
+    /// <summary>The jobs of which a unit is still in the shop: those that are open, and declined ones whose unit nobody has collected.</summary>
+    public IEnumerable<Job> JobsOnTheBench => Book.Jobs.Where(j => j.Finished is null && (j.Stage != JobStage.Declined || !IsGone(j)));
+
+    /// <summary>Whether the shop names the months of its season; otherwise a season is a calendar year.</summary>
+    public bool HasSeason => Book.Shop.Season != SeasonCalendar.AllYear;
+
+    /// <summary>The season that a day belongs to.</summary>
+    public Season SeasonOf(DateOnly day) => Book.Shop.Season.SeasonOf(day);
+
     /// <summary>The context of a book.</summary>
     public static ShopContext Of(Composition composition)
     {
@@ -62,6 +72,9 @@ public sealed record ShopContext(Composition Composition, DateOnly AsOf)
         var view = OwnerView.Of(Book, unit).First(v => v.IsOwn(job));
         return JobPages.Exists(view, job) ? Cell.To(job.Number, Addresses.Link(page, Composition.Addresses.Report(view, job))) : Cell.Of(job.Number);
     }
+
+    // A unit that came in again later was collected before, whether anybody wrote it down or not.
+    private bool IsGone(Job job) => job.Collected is not null || Book.JobsOf(job.Unit).Any(j => j.Received > job.Received);
 
     /// <summary>Makes a page.</summary>
     public SheetPage Page(string page, string headingKey, IReadOnlyList<TableView> tables, params IEnumerable<SectionView?> sections) => new(

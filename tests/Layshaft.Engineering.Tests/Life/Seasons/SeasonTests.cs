@@ -52,6 +52,39 @@ public class SeasonTests
     }
 
     [Fact]
+    public void The_dates_by_which_an_amount_is_run_follow_from_the_busiest_and_the_quietest_season()
+    {
+        // 183 days in season each year: an hour a day in 2024, half an hour a day in 2025.
+        var use = SeasonUse.Of(UseMeasure.Hours, [new(new(2024, 1, 1), 0), new(new(2025, 1, 1), 183), new(new(2026, 1, 1), 274.5)], Summer);
+        var (earliest, latest) = use.DatesAfter(new(2026, 3, 31), 10.0001);
+        Assert.Equal(new DateOnly(2026, 4, 10), earliest);
+        Assert.Equal(new DateOnly(2026, 4, 20), latest);
+        Assert.True(earliest <= use.DateAfter(new(2026, 3, 31), 10.0001) && use.DateAfter(new(2026, 3, 31), 10.0001) <= latest);
+    }
+
+    [Fact]
+    public void A_season_of_which_a_few_days_are_covered_sets_no_pace()
+    {
+        var use = SeasonUse.Of(UseMeasure.Hours, [new(new(2024, 9, 20), 0), new(new(2024, 9, 30), 50)], Summer);
+        Assert.Null(use.RatesPerActiveMonth);
+        Assert.Equal((null, null), use.DatesAfter(new(2025, 1, 1), 5));
+    }
+
+    [Fact]
+    public void Every_day_lies_between_the_first_day_of_its_season_and_that_of_the_next() =>
+        Gen.Select(Gen.Int[1, 12], Gen.Int[1, 12], Gen.Int[700_000, 780_000]).Sample((first, last, number) =>
+        {
+            var calendar = new SeasonCalendar(first, last);
+            var day = DateOnly.FromDayNumber(number);
+            var season = calendar.SeasonOf(day);
+            Assert.True(calendar.FirstDay(season) <= day);
+            Assert.True(day < calendar.FirstDay(season).AddYears(1));
+            Assert.Equal(calendar.IsActive(day), day <= calendar.LastDay(season));
+            Assert.Equal(season, calendar.SeasonOf(calendar.LastDay(season)));
+            Assert.Equal(season, Assert.Single(calendar.Between(day, day)));
+        });
+
+    [Fact]
     public void The_winter_is_skipped_when_use_is_turned_into_a_date()
     {
         var use = SeasonUse.Of(UseMeasure.Hours, [new(new(2024, 1, 1), 0), new(new(2025, 1, 1), 183)], Summer); // an hour a day
