@@ -7,10 +7,20 @@ namespace Layshaft.Book.Checks;
 
 internal static class JobPhotoChecks
 {
+    /// <summary>What a picture's name becomes on the pages, where every system must take it for the same.</summary>
+    public static string NameOnPages(string file) =>
+        string.Concat(Path.ChangeExtension(file, null).ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
+
     public static void Run(Checker check, Job job)
     {
         var folder = $"{job.Folder}/photos/";
         check.Unique(job.Photos, p => p.File, "pictures", "file");
+        foreach (var twins in job.Photos.GroupBy(p => NameOnPages(p.File)).Where(g => g.Select(p => p.File).Distinct().Count() > 1))
+        {
+            var last = twins.Last();
+            check.Problems.Add("duplicate-id", last.Origin.At("file"), $"On the pages '{last.File}' and '{twins.First().File}' would be one file: case, ending and signs do not count there.", "Rename one of them.");
+        }
+
         string[] listed = [.. job.Photos.Select(p => p.File)];
         string[] there = [.. check.Draft.Files.Below(folder).Select(f => f.Path[folder.Length..])];
         foreach (var photo in job.Photos)

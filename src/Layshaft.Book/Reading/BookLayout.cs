@@ -63,6 +63,17 @@ public static partial class BookLayout
             {
                 problems.Add("bad-name", Place.WholeFile(file.Path), "A file's name is its short name in the book: lower-case letters, digits and hyphens.", "Rename it, for example to 'ring-2.yaml'.");
             }
+
+            Device(file.Path, problems);
+        }
+    }
+
+    // The name becomes that of a page or a folder, which Windows then could not make.
+    private static void Device(string path, ProblemList problems)
+    {
+        if (path.EndsWith(".yaml", StringComparison.Ordinal) && path.Split('/').FirstOrDefault(DeviceNames.Holds) is { } name)
+        {
+            problems.Add("bad-name", Place.WholeFile(path), $"'{name}' is the name of a device on Windows.", "Choose another name.");
         }
     }
 
@@ -87,12 +98,12 @@ public static partial class BookLayout
         }
     }
 
-    [GeneratedRegex("^jobs/[0-9]{4}/[a-z0-9]+(-[a-z0-9]+)*/job[.]yaml$", RegexOptions.None, 1000)]
+    [GeneratedRegex("^jobs/[0-9]{4}/[a-z0-9]+(-[a-z0-9]+)*/job[.]yaml\\z", RegexOptions.None, 1000)]
     private static partial Regex JobPath();
 
-    [GeneratedRegex("^jobs/[0-9]{4}/[a-z0-9]+(-[a-z0-9]+)*$", RegexOptions.None, 1000)]
+    [GeneratedRegex("^jobs/[0-9]{4}/[a-z0-9]+(-[a-z0-9]+)*\\z", RegexOptions.None, 1000)]
     private static partial Regex JobFolder();
 
-    [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*$", RegexOptions.None, 1000)]
+    [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*\\z", RegexOptions.None, 1000)]
     private static partial Regex IdName();
 }

@@ -49,19 +49,36 @@ public sealed class FolderBookFiles : IBookFiles
         : throw new FileNotFoundException($"The book has no file '{path}'.", path);
 
     /// <inheritdoc/>
-    public byte[] Read(string path) => File.ReadAllBytes(Locate(path));
+    public byte[] Read(string path) => LengthOf(path) == 0 ? [] : File.ReadAllBytes(Locate(path));
 
     /// <inheritdoc/>
-    public Stream Open(string path) => new FileStream(Locate(path), FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+    // Pipes, sockets and devices say that they hold nothing; opened, they might never end. So nothing empty is opened.
+    public Stream Open(string path) => LengthOf(path) == 0
+        ? Stream.Null
+        : new FileStream(Locate(path), FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
 
     // Only paths that the walk found: so '..', drives and links can't lead outside.
     private string Locate(string path) => byPath.ContainsKey(path)
         ? Path.Combine(root, path.Replace('/', Path.DirectorySeparatorChar))
         : throw new FileNotFoundException($"The book has no file '{path}'.", path);
 
+    // A folder that cannot be looked into would otherwise vanish from the site without a word.
+    private static FileSystemInfo[] Entries(DirectoryInfo folder, string prefix, ProblemList problems)
+    {
+        try
+        {
+            return folder.GetFileSystemInfos("*", new EnumerationOptions { AttributesToSkip = 0, RecurseSubdirectories = false, IgnoreInaccessible = false });
+        }
+        catch (Exception e) when (e is UnauthorizedAccessException or IOException)
+        {
+            problems.Add("unreadable", Place.WholeFile(prefix.TrimEnd('/')), "This folder can't be looked into.", "Check its permissions.");
+            return [];
+        }
+    }
+
     private static void Walk(DirectoryInfo folder, string prefix, int depth, List<BookFile> files, ProblemList problems)
     {
-        foreach (var entry in folder.EnumerateFileSystemInfos("*", new EnumerationOptions { AttributesToSkip = 0, RecurseSubdirectories = false }))
+        foreach (var entry in Entries(folder, prefix, problems))
         {
             if (entry.Name.StartsWith('.'))
             {

@@ -179,7 +179,7 @@ public sealed class Fields
                 reading!.Problems.Add(
                     "unknown-key",
                     new Place(reading.File, entry.KeyLine, entry.KeyColumn),
-                    $"'{entry.Key}' is not a field of {what}.",
+                    $"'{(entry.Key.Length > 60 ? entry.Key[..60] + "…" : entry.Key)}' is not a field of {what}.",
                     NearestWord.Advice(entry.Key, [.. known.Where(k => Find(k) is null)]));
             }
         }

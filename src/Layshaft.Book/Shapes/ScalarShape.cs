@@ -34,13 +34,16 @@ public sealed class ScalarShape<T>(string words, string code, Func<string, Parse
         var parsed = parse(scalar.Text);
         if (parsed.Wrong is { } wrong)
         {
-            reading.Report(node, code, wrong, parsed.Remedy ?? $"Write {words}.");
+            reading.Report(node, code, Short(wrong), Short(parsed.Remedy ?? $"Write {words}."));
             return false;
         }
 
         value = parsed.Value!;
         return true;
     }
+
+    // Most messages quote what was written, which may be as long as a file.
+    private static string Short(string message) => message.Length > 250 ? message[..250] + "…" : message;
 
     /// <inheritdoc/>
     public override JsonObject Schema() => schema();

@@ -91,7 +91,7 @@ public sealed class NodeReader
 
         if (parser.TryConsume<AnchorAlias>(out var alias))
         {
-            throw Refuse("alias", alias.Start, $"'*{alias.Value}' repeats something written elsewhere.", "Write the value out; if '*' belongs to the text, put the text in quotes.");
+            throw Refuse("alias", alias.Start, $"'*{Short(alias.Value.Value)}' repeats something written elsewhere.", "Write the value out; if '*' belongs to the text, put the text in quotes.");
         }
 
         if (parser.Current is NodeEvent node)
@@ -101,6 +101,7 @@ public sealed class NodeReader
 
         if (parser.TryConsume<Scalar>(out var scalar))
         {
+            RefuseHidden(scalar);
             return new ScalarNode(SharedTexts.Of(scalar.Value), scalar.Style == ScalarStyle.Plain, Line(scalar.Start), Column(scalar.Start));
         }
 
@@ -132,6 +133,7 @@ public sealed class NodeReader
 
             RefuseAnchorOrTag((NodeEvent)parser.Current);
             var key = parser.Consume<Scalar>();
+            RefuseHidden(key);
             var value = Value(parser, depth + 1);
             if (key.Value == "<<")
             {
@@ -143,7 +145,7 @@ public sealed class NodeReader
                 problems.Add(
                     "duplicate-key",
                     At(key.Start),
-                    $"'{key.Value}' is written twice (first on line {seen[key.Value]}).",
+                    $"'{Short(key.Value)}' is written twice (first on line {seen[key.Value]}).",
                     "Keep one of them.");
                 continue;
             }
@@ -158,14 +160,25 @@ public sealed class NodeReader
     {
         if (!node.Anchor.IsEmpty)
         {
-            throw Refuse("anchor", node.Start, $"'&{node.Anchor.Value}' marks a value for repeating.", "Write the value without it; if '&' belongs to the text, put the text in quotes.");
+            throw Refuse("anchor", node.Start, $"'&{Short(node.Anchor.Value)}' marks a value for repeating.", "Write the value without it; if '&' belongs to the text, put the text in quotes.");
         }
 
         if (!node.Tag.IsEmpty && !node.Tag.IsNonSpecific)
         {
-            throw Refuse("tag", node.Start, $"'{node.Tag.Value}' gives the value a YAML type.", "Write the value without it; if '!' belongs to the text, put the text in quotes.");
+            throw Refuse("tag", node.Start, $"'{Short(node.Tag.Value)}' gives the value a YAML type.", "Write the value without it; if '!' belongs to the text, put the text in quotes.");
         }
     }
+
+    // Escapes in double quotes could bring in what may not stand in a file itself.
+    private void RefuseHidden(Scalar scalar)
+    {
+        if (YamlText.HiddenIn(scalar.Value) is { } hidden)
+        {
+            problems.Add("hidden-character", At(scalar.Start), $"An escape in this text stands for an invisible character (U+{hidden:X4}).", "Take it out.");
+        }
+    }
+
+    private static string Short(string text) => text.Length > 60 ? text[..60] + "…" : text;
 
     private Refused Refuse(string code, Mark mark, string message, string remedy)
     {

@@ -31,9 +31,11 @@ internal static class YamlMistake
         return new Problem(
             "not-yaml",
             new Place(file, line, column),
-            $"This can't be read: {bad.Message.TrimEnd('.')}.",
+            $"This can't be read: {Short(bad.Message.TrimEnd('.'))}.",
             "Check indentation, quotes and brackets on this line and the one above.");
     }
+
+    private static string Short(string text) => text.Length > 200 ? text[..200] + "…" : text;
 
     private static (int Line, int Column)? TabOn(string[] lines, int from, int to)
     {

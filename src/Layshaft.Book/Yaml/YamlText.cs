@@ -61,6 +61,24 @@ public static class YamlText
         (char.IsControl(c) && c is not ('\t' or '\n' or '\r'))
         || c is '\u061C' or '\u200E' or '\u200F' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069') or '\uFEFF' or '\u2028' or '\u2029';
 
+    /// <summary>What a text holds that may not stand in a file: a hidden character, or half of a pair; null for nothing.</summary>
+    internal static int? HiddenIn(string text)
+    {
+        for (var i = 0; i < text.Length; i++)
+        {
+            if (i + 1 < text.Length && char.IsSurrogatePair(text[i], text[i + 1]))
+            {
+                i++;
+            }
+            else if (char.IsSurrogate(text[i]) || Hides(text[i]))
+            {
+                return text[i];
+            }
+        }
+
+        return null;
+    }
+
     private static Place PlaceAt(string file, string text, int index)
     {
         var line = 1;

@@ -14,6 +14,9 @@ public static class LookFiles
 {
     private static readonly string[] Endings = [".css", ".woff2", ".txt", ".js"];
 
+    // Links are not followed; nothing empty is opened, for a pipe says that it holds nothing and never ends.
+    private static readonly EnumerationOptions Walk = new() { AttributesToSkip = FileAttributes.ReparsePoint, RecurseSubdirectories = true, MaxRecursionDepth = 8 };
+
     /// <summary>The files, by name.</summary>
     public static IReadOnlyList<LookFile> In(TemplateFolders folders)
     {
@@ -27,7 +30,7 @@ public static class LookFiles
                 continue;
             }
 
-            foreach (var path in Directory.EnumerateFiles(look, "*", SearchOption.AllDirectories).Where(p => Endings.Contains(Path.GetExtension(p))))
+            foreach (var path in Directory.EnumerateFiles(look, "*", Walk).Where(p => Endings.Contains(Path.GetExtension(p)) && new FileInfo(p).Length > 0))
             {
                 var name = Path.GetRelativePath(look, path).Replace(Path.DirectorySeparatorChar, '/');
                 byName[name] = new LookFile(name, Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(path))), () => File.ReadAllBytes(path));

@@ -72,7 +72,9 @@ public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem
             foreach (var file in new[] { job.Notes, job.InternalNotes }.OfType<string>())
             {
                 var path = $"{job.Folder}/{file}";
-                if (YamlText.Decode(files.Read(path), path, problems) is not { } text)
+                // Too large a file is refused before it is in memory.
+                var bytes = files.LengthOf(path) > YamlText.LargestFile ? new byte[YamlText.LargestFile + 1] : files.Read(path);
+                if (YamlText.Decode(bytes, path, problems) is not { } text)
                 {
                     continue;
                 }

@@ -56,7 +56,20 @@ internal static class TemplateFiles
     {
         try
         {
-            if (new FileInfo(path).Length > LargestBytes)
+            var length = new FileInfo(path).Length;
+            if (length == 0)
+            {
+                // Not opened: a pipe says that it holds nothing, too, and might never end. A texts file tells that it is empty itself.
+                if (!name.EndsWith(".html", StringComparison.Ordinal))
+                {
+                    return string.Empty;
+                }
+
+                problems.Add(new(name, 0, 0, "There is nothing in this file; take it out, or put a remark into it: {{# empty #}}."));
+                return null;
+            }
+
+            if (length > LargestBytes)
             {
                 problems.Add(new(name, 0, 0, "This file is larger than 1 MiB; split it."));
                 return null;
