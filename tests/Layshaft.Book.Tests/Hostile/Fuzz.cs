@@ -54,7 +54,8 @@ internal static class Fuzz
     /// <param name="gen">Makes the inputs.</param>
     /// <param name="check">Throws when an input does harm.</param>
     /// <param name="usual">How many in the suite.</param>
-    public static void Sample<T>(string what, Gen<T> gen, Action<T> check, int usual)
+    /// <param name="share">This sample's share of a target that is made of several.</param>
+    public static void Sample<T>(string what, Gen<T> gen, Action<T> check, int usual, double share = 1)
     {
         var count = 0L;
         void Counted(T input)
@@ -65,7 +66,7 @@ internal static class Fuzz
 
         if (s_minutes > 0)
         {
-            gen.Sample(Counted, time: Math.Max(1, (int)(s_minutes * 60)), threads: 1);
+            gen.Sample(Counted, time: Math.Max(1, (int)(s_minutes * 60 * share)), threads: 1);
         }
         else
         {

@@ -85,7 +85,8 @@ public class FuzzTests
                 Assert.Equal((bool)read.Invoke(shape, arguments)!, problems.Count == 0);
                 Assert.True(problems.Count > 0 || IsFinite(arguments[2]));
             },
-            200);
+            200,
+            share: 1.0 / ScalarShapes().Count());
     }
 
     [Fact]

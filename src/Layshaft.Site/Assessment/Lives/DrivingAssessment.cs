@@ -13,7 +13,9 @@ namespace Layshaft.Site.Assessment.Lives;
 public sealed record DrivingAssessment(IReadOnlyList<GearWear> Wear, IReadOnlyList<Rule> Rules)
 {
     /// <summary>Reads a job's findings on dog rings.</summary>
-    public static DrivingAssessment Of(JobAssessment job)
+    /// <param name="job">The job.</param>
+    /// <param name="work">Their wear against the work of the dogs; null when that is not known.</param>
+    public static DrivingAssessment Of(JobAssessment job, WearAgainstWork? work = null)
     {
         ArgumentNullException.ThrowIfNull(job);
         FindingAssessment[] rings = [.. job.Findings.Where(f => f.Part.Kind == PartKind.DogRing)];
@@ -25,7 +27,7 @@ public sealed record DrivingAssessment(IReadOnlyList<GearWear> Wear, IReadOnlyLi
                 .OrderBy(g => g.Key)
                 .Select(g => new GearWear(g.Key, Worst(g.Where(w => w.Flank != Flank.Coast).Select(w => w.Share)), Worst(g.Where(w => w.Flank == Flank.Coast).Select(w => w.Share)))),
         ];
-        return new DrivingAssessment(wear, [.. RulesOf(wear, rings)]);
+        return new DrivingAssessment(wear, [.. RulesOf(wear, rings, work)]);
     }
 
     /// <summary>
@@ -42,7 +44,7 @@ public sealed record DrivingAssessment(IReadOnlyList<GearWear> Wear, IReadOnlyLi
             : null;
     }
 
-    private static IEnumerable<Rule> RulesOf(GearWear[] wear, FindingAssessment[] rings)
+    private static IEnumerable<Rule> RulesOf(GearWear[] wear, FindingAssessment[] rings, WearAgainstWork? work)
     {
         var signs = DrivingSigns.Of(wear);
         var pattern = signs.Pattern is Pattern.LowGearsAndReverseWorst || (signs.Pattern is Pattern.NoPattern && LowGears.AreWorst(wear))
@@ -52,6 +54,7 @@ public sealed record DrivingAssessment(IReadOnlyList<GearWear> Wear, IReadOnlyLi
                 Pattern.OneGearOnly => Rule.OneGear,
                 Pattern.AllAlike => Rule.AllAlike,
                 Pattern.HardlyWorn => Rule.NothingWorn,
+                Pattern.NoPattern when StandsOut(work) => Rule.OneGear,
                 _ => (Rule?)null,
             };
         if (pattern is { } found)
@@ -73,6 +76,9 @@ public sealed record DrivingAssessment(IReadOnlyList<GearWear> Wear, IReadOnlyLi
             yield return worn == Flank.Drive ? Rule.DriveSide : Rule.CoastSide;
         }
     }
+
+    // Starts and the paddock are not in the work, so first gear always does more than was reckoned.
+    private static bool StandsOut(WearAgainstWork? work) => work is { Verdict: WearAgainstWorkVerdict.OneGearStandsOut, Gear: > 1 };
 
     private static double? Worst(IEnumerable<double> shares) => shares.Select(s => (double?)s).Max();
 }

@@ -21,15 +21,43 @@ public sealed record DrivingSection(IReadOnlyList<string> Facts, IReadOnlyList<H
             return null;
         }
 
-        var (composition, driving) = (report.Composition, DrivingAssessment.Of(report.Assessment));
+        var composition = report.Composition;
+        var dogs = composition.Assessment.Gearing.For(report.Job)?.Dogs;
+        var work = RingWear.Against(report.Assessment, composition.Assessment.Lives, dogs);
+        var driving = DrivingAssessment.Of(report.Assessment, work);
+        string[] compared = [.. WorkFacts(work, composition)];
         Advice[] advice = [.. driving.Rules.SelectMany(r => composition.Shop.Advice.Where(a => a.When == r))];
-        return advice.Length == 0
+        return advice.Length == 0 && compared.Length == 0
             ? null
             : new SectionView(
                 "driving",
                 composition.Say("advice.heading"),
                 "sections/driving.html",
-                new DrivingSection([.. FactsOf(driving, composition)], [.. advice.Select(a => NoteRenderer.Render(a.Words, 3).Html)]));
+                new DrivingSection([.. FactsOf(driving, composition), .. compared], [.. advice.Select(a => NoteRenderer.Render(a.Words, 3).Html)]));
+    }
+
+    // Does the wear follow the work? Silence where too little was measured to say.
+    private static IEnumerable<string> WorkFacts(WearAgainstWork? work, Composition composition)
+    {
+        switch (work?.Verdict)
+        {
+            case WearAgainstWorkVerdict.Agrees:
+                yield return composition.Say("advice.work.agrees");
+                break;
+            case WearAgainstWorkVerdict.OneGearStandsOut:
+                var one = work.Shares.Single(s => s.Gear == work.Gear);
+                yield return composition.Say(
+                    one.Gear == 1 ? "advice.work.first" : "advice.work.one",
+                    ("gear", GearWords.Of(one.Gear, composition)),
+                    ("times", composition.Figures.Number(one.Excess, 1).Text));
+                break;
+            case WearAgainstWorkVerdict.Differs:
+                string[] beyond = [.. work.Shares.Where(s => s.Excess >= WearAgainstWork.StandsOut).OrderByDescending(s => s.Excess).Select(s => GearWords.Of(s.Gear, composition))];
+                yield return beyond.Length > 0
+                    ? composition.Say("advice.work.differs", ("gears", string.Join(", ", beyond)))
+                    : composition.Say("advice.work.differs_none");
+                break;
+        }
     }
 
     private static IEnumerable<string> FactsOf(DrivingAssessment driving, Composition composition)

@@ -1,0 +1,51 @@
+using Layshaft.Engineering.Life;
+using Layshaft.Site.Assessment.Lives;
+using Layshaft.Site.Pages;
+using Layshaft.Site.Pages.Report;
+
+namespace Layshaft.Site.Tests.Seasons;
+
+/// <summary>What the wear of the rings says beside the work of their dogs.</summary>
+public sealed class DrivingWorkTests
+{
+    private static readonly Composition s_demo = DemoBook.Composition();
+
+    [Theory]
+    [InlineData("0628", WearAgainstWorkVerdict.OneGearStandsOut, 2)]
+    [InlineData("0527", WearAgainstWorkVerdict.OneGearStandsOut, 1)]
+    [InlineData("0441", WearAgainstWorkVerdict.TooFewToSay, null)]
+    public void Wear_is_set_against_work_gear_by_gear(string job, WearAgainstWorkVerdict verdict, int? gear)
+    {
+        var found = Against(job)!;
+        Assert.Equal((verdict, gear), (found.Verdict, found.Gear));
+    }
+
+    [Fact]
+    public void Every_report_says_what_the_comparison_says_and_no_more()
+    {
+        var said = 0;
+        foreach (var job in s_demo.Book.Jobs.Where(j => j.Finished is not null))
+        {
+            var view = OwnerView.Of(s_demo.Book, s_demo.Book.Units[job.Unit]).First(v => v.IsOwn(job));
+            var section = (DrivingSection?)DrivingSection.Compose(new ReportContext(s_demo, view, s_demo.Assessment.Jobs[job.Number]))?.Model;
+            var about = section?.Facts.Count(f => f.Contains("work of", StringComparison.Ordinal)) ?? 0;
+            Assert.Equal(Against(job.Number)?.Verdict is null or WearAgainstWorkVerdict.TooFewToSay or WearAgainstWorkVerdict.NoWear ? 0 : 1, about);
+            said += about;
+        }
+
+        Assert.True(said > 2);
+    }
+
+    [Fact]
+    public void A_gear_that_stands_out_calls_for_the_advice_on_one_gear_unless_it_is_first()
+    {
+        var job = s_demo.Assessment.Jobs["0411"];
+        WearAgainstWork Work(int gear) => new(WearAgainstWorkVerdict.OneGearStandsOut, gear, [], RankCorrelation.Of([1, 2], [1, 2]));
+        Assert.DoesNotContain(Book.Records.WearPattern.OneGear, DrivingAssessment.Of(job).Rules);
+        Assert.DoesNotContain(Book.Records.WearPattern.OneGear, DrivingAssessment.Of(job, Work(1)).Rules);
+        Assert.Equal(DrivingSigns.Of(DrivingAssessment.Of(job).Wear).Pattern == WearPattern.NoPattern, DrivingAssessment.Of(job, Work(3)).Rules.Contains(Book.Records.WearPattern.OneGear));
+    }
+
+    private static WearAgainstWork? Against(string job) =>
+        RingWear.Against(s_demo.Assessment.Jobs[job], s_demo.Assessment.Lives, s_demo.Assessment.Gearing.For(s_demo.Book.Jobs.Single(j => j.Number == job))?.Dogs);
+}
