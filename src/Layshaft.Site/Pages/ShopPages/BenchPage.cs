@@ -43,7 +43,7 @@ public static class BenchPage
             Cell.Of(CustomerOf(j, shop).Name),
             Cell.Of(shop.Say(StageKey(j.Stage))),
             Cell.Of(j.WaitsFor ?? WaitsFor(j, shop)),
-            Cell.Day(j.Received, shop.Composition),
+            Cell.Day(j.Received, shop.Composition) with { Whole = false },
             Cell.Days(shop.AsOf.DayNumber - j.Received.DayNumber),
             Cell.Days(shop.AsOf.DayNumber - StageSince(j).DayNumber),
             Cell.Of(shop.Composition.Shop.Technicians.FirstOrDefault(t => t.Id == j.Technician)?.Name),
