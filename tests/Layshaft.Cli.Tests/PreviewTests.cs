@@ -6,7 +6,7 @@ using Layshaft.Cli.Preview;
 
 namespace Layshaft.Cli.Tests;
 
-public sealed class PreviewTests : IAsyncLifetime
+public sealed class PreviewTests : IAsyncLifetime, IDisposable
 {
     private static readonly TimeSpan LongEnough = TimeSpan.FromMinutes(2);
 
@@ -41,9 +41,10 @@ public sealed class PreviewTests : IAsyncLifetime
             await server.DisposeAsync();
         }
 
-        end.Dispose();
         home.Delete(recursive: true);
     }
+
+    public void Dispose() => end.Dispose();
 
     [Theory]
     [InlineData(false)]

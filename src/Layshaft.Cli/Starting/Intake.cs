@@ -46,7 +46,7 @@ internal sealed record Intake(string? Path, JobDraft? Draft, IReadOnlyList<Probl
             : new Intake(null, null, [.. review.Problems.Where(p => p.Severity == Severity.Stops)], null);
     }
 
-    private static Intake Of(BookAssessment assessment, IBookFiles files, IntakeQuestion asked)
+    private static Intake Of(BookAssessment assessment, FolderBookFiles files, IntakeQuestion asked)
     {
         var book = assessment.Book;
         if (book.Units.Values.FirstOrDefault(u => u.Id == asked.Unit || u.Serial == asked.Unit) is not { } unit)
@@ -86,7 +86,7 @@ internal sealed record Intake(string? Path, JobDraft? Draft, IReadOnlyList<Probl
 
     private static string FolderOf(string path) => string.Join('/', path.Split('/').Take(3));
 
-    private static string? UnitOf(IBookFiles files, string folder)
+    private static string? UnitOf(FolderBookFiles files, string folder)
     {
         var path = $"{folder}/job.yaml";
         var unheard = new ProblemList();

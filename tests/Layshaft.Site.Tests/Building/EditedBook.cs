@@ -30,7 +30,11 @@ internal sealed class EditedBook : IDisposable
         }
 
         Write(".layshaft-secret", Secret.Replace(" ", "-", StringComparison.Ordinal));
-        File.SetUnixFileMode(_folder.At("book/.layshaft-secret"), UnixFileMode.UserRead | UnixFileMode.UserWrite);
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(_folder.At("book/.layshaft-secret"), UnixFileMode.UserRead | UnixFileMode.UserWrite);
+        }
+
         AddPicture("jobs/2023/0001", 0);
     }
 

@@ -2,7 +2,6 @@ using Layshaft.Book.Problems;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Building;
 using Layshaft.Site.Publishing;
-using Layshaft.Site.Templates;
 using Layshaft.Site.Tests.Seasons;
 
 namespace Layshaft.Site.Tests.Publishing;
