@@ -1,6 +1,7 @@
 using System.Globalization;
 using BenchmarkDotNet.Running;
 using Layshaft.Benchmarks.BigBook;
+using Layshaft.Benchmarks.FirstView;
 using Layshaft.Benchmarks.Photos;
 
 if (args is ["photos", ..])
@@ -18,6 +19,12 @@ if (args is ["book", ..])
     }
 
     BigBookWriter.Write(options);
+    return;
+}
+
+if (args is ["first-view", var site, ..])
+{
+    await SlowPhone.Run(site, times: args.Length > 2 ? int.Parse(args[2], CultureInfo.InvariantCulture) : 5).ConfigureAwait(false);
     return;
 }
 

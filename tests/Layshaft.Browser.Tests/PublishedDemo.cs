@@ -24,10 +24,16 @@ public sealed class PublishedDemo : IAsyncLifetime
     /// <summary>The reports on finished jobs.</summary>
     public IReadOnlyList<string> Reports => [.. Pages.Where(p => p.StartsWith("customers/", StringComparison.Ordinal) && p.Count(c => c == '/') == 3)];
 
-    /// <summary>The largest page of each kind: the fullest report, the longest history, and so on.</summary>
+    /// <summary>The report with the most in it.</summary>
+    public string FullestReport => Reports.MaxBy(Size)!;
+
+    /// <summary>
+    /// A page of each kind: the fullest report, the longest history, and so on; of the pages on which gears are chosen the
+    /// shortest, because they differ in how many choices they repeat and in nothing else.
+    /// </summary>
     public IReadOnlyList<string> OneOfEachKind => [.. Pages
         .GroupBy(KindOf)
-        .Select(g => g.MaxBy(p => new FileInfo(Path.Combine(Site, p)).Length)!)
+        .Select(g => g.Key is "reference/car" or "reference/gearbox" ? g.MinBy(Size)! : g.MaxBy(Size)!)
         .Order(StringComparer.Ordinal)];
 
     public async Task InitializeAsync()
@@ -55,6 +61,8 @@ public sealed class PublishedDemo : IAsyncLifetime
 
     /// <summary>The address of a page on disk.</summary>
     public string Address(string page) => new Uri(Path.Combine(Site, page)).AbsoluteUri;
+
+    private long Size(string page) => new FileInfo(Path.Combine(Site, page)).Length;
 
     // Reports and estimates share an address, histories are one folder up; elsewhere the name up to its first hyphen tells.
     private string KindOf(string page)
