@@ -38,8 +38,9 @@ internal static class PublishCommand
 
     private static int Publish(PublishWatch? watch, DirectoryInfo book, DirectoryInfo folder, TextWriter output, TextWriter errors)
     {
+        var pictures = PictureMemory.Beside(folder.FullName);
         var review = BookReview.OfFolder(book.FullName);
-        var site = SitePreparation.Of(review, book.FullName);
+        var site = SitePreparation.Of(review, book.FullName, pictures);
         if (site.Builder is null)
         {
             ProblemLines.Write(site.Problems, book, errors);
@@ -52,6 +53,11 @@ internal static class PublishCommand
             using var progress = new PublishProgressLines(errors);
             var result = new Publisher(new PublishOptions { Book = book.FullName, Progress = progress }).Publish(site.Builder.Plan(), folder.FullName);
             progress.Finish();
+            if (result.Outcome is PublishOutcome.Published or PublishOutcome.Unchanged)
+            {
+                pictures.Save();
+            }
+
             return Close(watch, result, site.Problems, book, folder, output, errors);
         }
         catch (PageException failed)

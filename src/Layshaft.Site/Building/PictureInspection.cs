@@ -10,7 +10,7 @@ namespace Layshaft.Site.Building;
 /// <summary>Looks at the header of each picture: what can be shown, and how large.</summary>
 internal static class PictureInspection
 {
-    public static PictureIndex Of(ShopBook book, IBookFiles files, ProblemList problems)
+    public static PictureIndex Of(ShopBook book, IBookFiles files, PictureMemory? memory, ProblemList problems)
     {
         var usable = new Dictionary<string, UsablePicture>(StringComparer.Ordinal);
         foreach (var job in book.Jobs)
@@ -18,6 +18,13 @@ internal static class PictureInspection
             foreach (var photo in job.Photos)
             {
                 var path = $"{job.Folder}/photos/{photo.File}";
+                var file = files.Below(path).First();
+                if (memory?.Recall(file) is { } known)
+                {
+                    usable[path] = known;
+                    continue;
+                }
+
                 using var stream = files.Open(path);
                 var (facts, problem) = PhotoFile.Inspect(stream, photo.File);
                 if (problem is not null)
@@ -31,6 +38,10 @@ internal static class PictureInspection
                     var sizes = PhotoRenditions.SizesOf(facts);
                     stream.Position = 0;
                     usable[path] = new UsablePicture(path, sizes[0], sizes[^1]) { Hash = Convert.ToHexStringLower(SHA256.HashData(stream)) };
+                    if (problem is null)
+                    {
+                        memory?.Note(file, usable[path]);
+                    }
                 }
             }
         }

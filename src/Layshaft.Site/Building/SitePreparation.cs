@@ -21,7 +21,8 @@ public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem
     /// <summary>Prepares the site of a book.</summary>
     /// <param name="review">The book, read and worked out.</param>
     /// <param name="bookFolder">Its folder: for the shop's secret and its own templates.</param>
-    public static SitePreparation Of(BookReview review, string bookFolder)
+    /// <param name="memory">What is known of its pictures; null to open each.</param>
+    public static SitePreparation Of(BookReview review, string bookFolder, PictureMemory? memory = null)
     {
         ArgumentNullException.ThrowIfNull(review);
         ArgumentNullException.ThrowIfNull(bookFolder);
@@ -44,7 +45,7 @@ public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem
             problems.Note("secret", Place.WholeFile(ShopSecret.FileName), secretWarning);
         }
 
-        var pictures = PictureInspection.Of(assessment.Book, review.Files, problems);
+        var pictures = PictureInspection.Of(assessment.Book, review.Files, memory, problems);
         var notes = NotesOf(assessment.Book, review.Files, problems);
         IReadOnlyList<Problem> all = [.. review.Problems.Concat(own.Problems).Concat(problems.InOrder()).OrderBy(p => p.Place)];
         if (own.Texts is not { } texts || secret is null || all.Any(p => p.Severity == Severity.Stops))

@@ -41,6 +41,9 @@ internal sealed class StateFolder
     /// <summary>What book and site looked like after the last publish; may be lost at any time.</summary>
     internal string Stamp => Path.Combine(Root, "stamp");
 
+    /// <summary>What is known of the book's pictures; may be lost at any time.</summary>
+    internal string Pictures => Path.Combine(Root, "pictures");
+
     internal string OutputMark => Path.Combine(Output, MarkName);
 
     /// <summary>The place of a site's path below a tree's root.</summary>

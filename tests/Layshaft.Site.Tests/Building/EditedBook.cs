@@ -21,6 +21,7 @@ internal sealed class EditedBook : IDisposable
     private readonly TempFolder _folder = new();
     private readonly Dictionary<string, byte[]> _files = new(StringComparer.Ordinal);
     private int _made;
+    private int _hour;
 
     public EditedBook()
     {
@@ -94,9 +95,12 @@ internal sealed class EditedBook : IDisposable
     private PublishResult Publish(string name)
     {
         var book = _folder.At("book");
-        var site = SitePreparation.Of(BookReview.OfFolder(book), book);
+        var pictures = PictureMemory.Beside(_folder.At(name));
+        var site = SitePreparation.Of(BookReview.OfFolder(book), book, pictures);
         Assert.True(site.Builder is not null, string.Join('\n', site.Problems.Where(p => p.Severity != Severity.Notice)));
-        return new Publisher(new PublishOptions { Book = book, Parallelism = 2 }, new DiskWork(waitForDisk: false)).Publish(site.Builder.Plan(), _folder.At(name));
+        var result = new Publisher(new PublishOptions { Book = book, Parallelism = 2 }, new DiskWork(waitForDisk: false)).Publish(site.Builder.Plan(), _folder.At(name));
+        pictures.Save();
+        return result;
     }
 
     private void AddJob(int value)
@@ -156,9 +160,11 @@ internal sealed class EditedBook : IDisposable
 
     private void Write(string path, string text) => WriteBytes(path, System.Text.Encoding.UTF8.GetBytes(text));
 
+    // As if each change lay an hour after the one before: what was seen then is trusted now.
     private void WriteBytes(string path, byte[] bytes)
     {
         _files[path] = bytes;
         _folder.WriteBytes($"book/{path}", bytes);
+        File.SetLastWriteTimeUtc(_folder.At($"book/{path}"), new DateTime(2026, 1, 1, 0, 0, 0, DateTimeKind.Utc).AddHours(_hour++));
     }
 }
