@@ -98,12 +98,12 @@ public static partial class BookLayout
         }
     }
 
-    [GeneratedRegex("^jobs/[0-9]{4}/[a-z0-9]+(-[a-z0-9]+)*/job[.]yaml\\z", RegexOptions.None, 1000)]
+    [GeneratedRegex("^jobs/[0-9]{4}/[a-z0-9]+(-[a-z0-9]+)*/job[.]yaml\\z")]
     private static partial Regex JobPath();
 
-    [GeneratedRegex("^jobs/[0-9]{4}/[a-z0-9]+(-[a-z0-9]+)*\\z", RegexOptions.None, 1000)]
+    [GeneratedRegex("^jobs/[0-9]{4}/[a-z0-9]+(-[a-z0-9]+)*\\z")]
     private static partial Regex JobFolder();
 
-    [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*\\z", RegexOptions.None, 1000)]
+    [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*\\z")]
     private static partial Regex IdName();
 }

@@ -159,12 +159,12 @@ public static partial class Scalars
 
     private static string Short(string text) => text.Length > 60 ? text[..60] + "…" : text;
 
-    [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*\\z", RegexOptions.None, 1000)]
+    [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*\\z")]
     private static partial Regex IdPattern();
 
-    [GeneratedRegex(FileNamePattern + "\\z", RegexOptions.None, 1000)]
+    [GeneratedRegex(FileNamePattern + "\\z")]
     private static partial Regex FilePattern();
 
-    [GeneratedRegex("^#[0-9a-fA-F]{6}\\z", RegexOptions.None, 1000)]
+    [GeneratedRegex("^#[0-9a-fA-F]{6}\\z")]
     private static partial Regex ColourPattern();
 }
