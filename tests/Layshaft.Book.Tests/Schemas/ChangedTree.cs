@@ -11,8 +11,13 @@ internal sealed record ChangedTree(string Kind, string What, Node Root)
 {
     private static readonly Dictionary<string, Action<Node, Shapes.Reading>> Readers = new(StringComparer.Ordinal)
     {
-        ["shop"] = Read(Shop.Shape), ["customer"] = Read(Customer.Shape), ["gearbox"] = Read(Gearbox.Shape), ["car"] = Read(Car.Shape),
-        ["venue"] = Read(Venue.Shape), ["unit"] = Read(Unit.Shape), ["job"] = Read(Job.Shape),
+        ["shop"] = Read(Shop.Shape),
+        ["customer"] = Read(Customer.Shape),
+        ["gearbox"] = Read(Gearbox.Shape),
+        ["car"] = Read(Car.Shape),
+        ["venue"] = Read(Venue.Shape),
+        ["unit"] = Read(Unit.Shape),
+        ["job"] = Read(Job.Shape),
     };
 
     public static IReadOnlyList<ChangedTree> All { get; } =
