@@ -53,6 +53,13 @@ public sealed class TemplateSet
         foreach (var (name, text) in files.OrderBy(f => f.Key, StringComparer.Ordinal))
         {
             hash.AppendData(Encoding.UTF8.GetBytes($"{name}\0{text}\0"));
+            if (TemplateNumbers.Endless(text) is { } at)
+            {
+                var before = text.AsSpan(0, at);
+                problems.Add(new TemplateProblem(name, before.Count('\n') + 1, at - before.LastIndexOf('\n'), "This number is larger than any that a template needs; templates compute nothing."));
+                continue;
+            }
+
             var template = Template.Parse(text, name);
             problems.AddRange(template.Messages.Where(m => m.Type == ParserMessageType.Error).Select(m =>
                 new TemplateProblem(name, m.Span.Start.Line + 1, m.Span.Start.Column + 1, m.Message)));

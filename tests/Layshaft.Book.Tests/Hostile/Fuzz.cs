@@ -5,7 +5,7 @@ namespace Layshaft.Book.Tests.Hostile;
 
 /// <summary>
 /// Samples made-up input: a short run as part of the suite; with <c>LAYSHAFT_FUZZ_MINUTES</c> set each target runs for so
-/// many minutes. With <c>LAYSHAFT_FUZZ_LOG</c> set, a line for each target is added to that file: its name and its count.
+/// many minutes. With <c>LAYSHAFT_FUZZ_LOG</c> set, a line for each target is added to that file: its name and its count; and what was in hand for more than 20 s.
 /// </summary>
 internal static class Fuzz
 {
@@ -22,6 +22,8 @@ internal static class Fuzz
         double.TryParse(Environment.GetEnvironmentVariable("LAYSHAFT_FUZZ_MINUTES"), NumberStyles.Float, CultureInfo.InvariantCulture, out var minutes) ? minutes : 0;
 
     private static readonly Gen<string> Piece = Gen.Int[0, s_pieces.Length - 1].Select(i => s_pieces[i]);
+
+    private static readonly TimeSpan s_long = TimeSpan.FromSeconds(20);
 
     /// <summary>Texts put together of such pieces and of any characters.</summary>
     public static Gen<string> Soup { get; } = Gen.OneOf(Piece, Piece, Gen.Char.Select(c => c.ToString())).List[0, 30].Select(p => string.Concat(p));
@@ -58,9 +60,26 @@ internal static class Fuzz
     public static void Sample<T>(string what, Gen<T> gen, Action<T> check, int usual, double share = 1)
     {
         var count = 0L;
+        var seen = 0L;
+        object? inHand = null;
+        var log = Environment.GetEnvironmentVariable("LAYSHAFT_FUZZ_LOG");
+        using var watch = new Timer(
+            _ =>
+            {
+                if (Volatile.Read(ref count) == seen && log is { Length: > 0 })
+                {
+                    File.AppendAllText(log, $"{what}\tin hand for long:\t{inHand}\n");
+                }
+
+                seen = Volatile.Read(ref count);
+            },
+            null,
+            s_long,
+            s_long);
         void Counted(T input)
         {
-            count++;
+            Volatile.Write(ref count, count + 1);
+            inHand = input;
             check(input);
         }
 
@@ -73,7 +92,7 @@ internal static class Fuzz
             gen.Sample(Counted, iter: usual * Math.Max(1, Check.Iter / 100), threads: 1);
         }
 
-        if (Environment.GetEnvironmentVariable("LAYSHAFT_FUZZ_LOG") is { Length: > 0 } log)
+        if (log is { Length: > 0 })
         {
             File.AppendAllText(log, string.Create(CultureInfo.InvariantCulture, $"{what}\t{count}\n"));
         }

@@ -104,6 +104,24 @@ public sealed class FuzzTests
             1000);
     }
 
+    [Theory]
+    [InlineData("x\n{{ 1e90000000 }}", 2, 4)]
+    [InlineData("{{ for i in 1..1001e90000000 }}x{{ end }}", 1, 16)]
+    [InlineData("{{ 1_0.5E+9_00 }}", 1, 4)]
+    [InlineData("{{ LONG }}", 1, 4)]
+    public void A_number_that_would_be_written_out_for_hours_is_refused_at_its_place(string template, int line, int column)
+    {
+        var text = template.Replace("LONG", new string('9', 900_000), StringComparison.Ordinal);
+        var problem = Assert.Single(Guard.Run(() => TemplateSet.Parse(new Dictionary<string, string> { ["a.html"] = text })).Problems);
+        Assert.Equal((line, column), (problem.Line, problem.Column));
+    }
+
+    [Theory]
+    [InlineData("<p style=\"color:#1e900000\">{{ page }}</p>")]
+    [InlineData("<path d=\"M1e2 3.5e1\"/>{{ if page.count == 12 }}x{{ end }}")]
+    public void A_colour_and_a_small_number_are_fine(string template) =>
+        Assert.Empty(TemplateSet.Parse(new Dictionary<string, string> { ["a.html"] = template }).Problems);
+
     [Fact]
     public void A_book_that_can_be_read_can_be_worked_out_and_shown()
     {
