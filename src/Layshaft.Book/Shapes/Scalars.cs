@@ -114,6 +114,12 @@ public static partial class Scalars
         t => t.Length == 3 && t.All(char.IsAsciiLetterUpper) ? Parsed.Good(t) : Parsed.Bad<string>($"'{Short(t)}' is not a currency code."),
         () => SchemaParts.Matching("^[A-Z]{3}$"));
 
+    /// <summary>The size of a file.</summary>
+    public static Shape<FileSize> FileSize { get; } = new ScalarShape<FileSize>(Values.FileSize.Words, "bad-file-size", Values.FileSize.Parse, () => SchemaParts.Matching(Patterns.Whole($"{Patterns.Number(Sign.Positive)}{Patterns.Space}(?:kB|KB|MB)")));
+
+    /// <summary>The address of a folder on the web.</summary>
+    public static Shape<WebAddress> WebAddress { get; } = new ScalarShape<WebAddress>(Values.WebAddress.Words, "bad-web-address", Values.WebAddress.Parse, () => SchemaParts.Matching(Patterns.Whole(Values.WebAddress.Pattern)));
+
     /// <summary>A target band of a measured value.</summary>
     public static Shape<Band<IQuantity>> Band { get; } = new ScalarShape<Band<IQuantity>>(BandText.Words, "bad-band", BandText.Parse, () => SchemaParts.Matching(Patterns.Band()));
 

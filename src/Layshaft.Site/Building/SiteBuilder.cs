@@ -26,6 +26,12 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
     /// <summary>What pages are composed from.</summary>
     public Composition Composition => composition;
 
+    /// <summary>Renders templates.</summary>
+    public TemplateEngine Engine => engine;
+
+    /// <summary>The book's files.</summary>
+    public IBookFiles BookFiles => files;
+
     /// <summary>The site as the publisher plans it.</summary>
     public SitePlan Plan() => SitePlan.Of(Files().Select((f, i) => f.ToPlan(i)));
 
@@ -64,6 +70,17 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
         }
     }
 
+    /// <summary>What the page of one job consists of: itself, its data, and the look of the customers' pages.</summary>
+    /// <param name="view">Whose page it is.</param>
+    /// <param name="job">A job that he may see.</param>
+    public IEnumerable<SiteFile> FilesOf(OwnerView view, Job job)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        ArgumentNullException.ThrowIfNull(job);
+        var scope = new PageScope($"job {job.Number}", [], () => composition);
+        return Look(Addresses.Customers, scope).Concat(JobFiles(view, job, scope));
+    }
+
     // A job has a page once there is something to read: an estimate to answer, then the report in its place.
     private IEnumerable<SiteFile> JobFiles(OwnerView view, Job job, PageScope scope)
     {
@@ -76,6 +93,11 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
         yield return job.Finished is not null
             ? Page(path, ReportComposer.Template, () => ReportComposer.Compose(scope.Composition, view, job), scope)
             : Page(path, EstimateComposer.Template, () => EstimateComposer.Compose(scope.Composition, view, job), scope);
+        foreach (var card in CardFiles.Of(composition, view, job, scope))
+        {
+            yield return card;
+        }
+
         var title = () => composition.Say("report.title", ("number", job.Number), ("unit", view.Unit.Serial), ("shop", composition.Shop.Name));
         foreach (var file in SheetFiles.Beside(path, title, ReportTables.Names, () => ReportTables.Of(scope.Composition, view, job), scope))
         {
@@ -89,7 +111,8 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
     }
 
     private IEnumerable<SiteFile> History(OwnerView view, PageScope scope) =>
-        SheetFiles.Of(composition.Addresses.History(view), HistoryComposer.Tables, () => HistoryComposer.Compose(scope.Composition, view), engine, scope);
+        SheetFiles.Of(composition.Addresses.History(view), HistoryComposer.Tables, () => HistoryComposer.Compose(scope.Composition, view), engine, scope)
+            .Concat(CardFiles.Of(composition, view, scope));
 
     private IEnumerable<SiteFile> ShopFiles(PageScope scope) => ShopPageList.All.SelectMany(p =>
     {

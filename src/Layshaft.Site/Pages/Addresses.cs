@@ -56,6 +56,16 @@ public sealed record Addresses(Func<OwnerView, string> KeyOf)
         return $"{Folder(view)}/{job.Number}/print.css";
     }
 
+    /// <summary>The preview picture of a job's page.</summary>
+    public string Card(OwnerView view, Job job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return $"{Folder(view)}/{job.Number}/card.png";
+    }
+
+    /// <summary>The preview picture of a unit's history.</summary>
+    public string Card(OwnerView view) => $"{Folder(view)}/card.png";
+
     /// <summary>A rendition of a picture of a job.</summary>
     public string Picture(OwnerView view, Job job, string file, int width)
     {

@@ -21,6 +21,8 @@ internal sealed record ValueCase(string Name, Func<string, bool> Reads, Func<Jso
         "notes.md", "notes", "photos/a.jpg", "../a.jpg", "a/../b.md", "/a.md", "a.b.md", ".a.md", "a b.md", "a.md\n", "C:/a.md",
         "2026-03-14", "2026-3-14", "2026-11-31", "2026-11-30", "2026-02-29", "2024-02-29", "2026-13-01", "1949-12-31", "1950-01-01", "2199-12-31", "2200-01-01", "14.03.2026", "2026-00-10", "2026-03-00", "2026-01-32",
         "26/27", "26 / 27", "27 driving 26", "27 drives 26", "26/6", "6/26", "26/151", "150/150", "26/027", "26", "26/27/28", "-26/27", "26.5/27", "+26/27", " 26/27 ",
+        "8 MB", "1.5 MB", "600 kB", "8MB", "8 GB", "MB", "0 MB", "8 mb", "-8 MB",
+        "https://a.example/b", "https://a.example", "http://a.example:81/b/", " https://a.example/ ", "HTTPS://a.example/", "ftp://a.example/", "a.example", "https://", "https:///b", "https://a.example/?q", "https://a.example/#f", "https://u:p@a.example/", "https://a b.example/", "https://a.example/b c", "mailto:a@b.example",
         "#1f5d50", "#1F5D50", "1f5d50", "#1f5d5", "#1f5d50\n", "EUR", "eur", "EURO",
         "0.05 mm to 0.10 mm", "0.05 to 0.10 mm", "0.05–0.10 mm", "at most 0.05 mm", "at least 20 N·m", "at most 20", "about 1 mm", "0.05 mm", "to 0.05 mm", "0.05 mm to", "-0.05 mm to 0.10 mm", "0.05mm to 0.1mm", "0.05 mm  to  0.10 mm",
     ];
@@ -39,7 +41,7 @@ internal sealed record ValueCase(string Name, Func<string, bool> Reads, Func<Jso
         Of("text", Scalars.Text), Of("id", Scalars.Id), Of("file", Scalars.FileName), Of("date", Scalars.Date), Of("yes-no", Scalars.YesNo),
         Of("count", Scalars.Count), Of("count-or-none", Scalars.CountOrNone), Of("tooth-count", Scalars.ToothCount), Of("teeth", Scalars.Teeth),
         Of("number", Scalars.Number), Of("positive-number", Scalars.PositiveNumber), Of("share", Scalars.Share), Of("part", Scalars.Part),
-        Of("money", Scalars.Money), Of("use", Scalars.Use), Of("span", Scalars.Span), Of("colour", Scalars.Colour), Of("currency", Scalars.Currency), Of("band", Scalars.Band),
+        Of("money", Scalars.Money), Of("use", Scalars.Use), Of("span", Scalars.Span), Of("file-size", Scalars.FileSize), Of("web-address", Scalars.WebAddress), Of("colour", Scalars.Colour), Of("currency", Scalars.Currency), Of("band", Scalars.Band),
         Of("any-length", Quantities.AnyLength), Of("length", Quantities.Length), Of("length-or-none", Quantities.LengthOrNone), Of("torque", Quantities.Torque),
         Of("mass", Quantities.Mass), Of("speed", Quantities.Speed), Of("any-speed", Quantities.AnySpeed), Of("rotation", Quantities.Rotation), Of("area", Quantities.Area),
         Of("density", Quantities.Density), Of("pressure", Quantities.Pressure), Of("temperature", Quantities.Temperature), Of("duration", Quantities.Duration),

@@ -36,7 +36,7 @@ internal static class FieldAudiences
     private static (Audience Audience, string Fields)[] Lists =>
     [
         (Audience.Anyone, """
-            shop: name motto address[] email telephone language units.speed units.length units.torque colour logo closing_words
+            shop: dates numbers.decimals numbers.thousands name site_address motto address[] email telephone language units.speed units.length units.torque colour logo closing_words
             gearboxes: name description ratio_sets[].id ratio_sets[].name ratio_sets[].gears[] ratio_sets[].reverse
                 drop_gears.cut.module drop_gears.cut.pressure_angle drop_gears.cut.centre_distance drop_gears.cut.face_width
                 drop_gears.pairs[] drop_gears.swappable drop_gears.place final_drives[] main_gears.module
@@ -46,7 +46,7 @@ internal static class FieldAudiences
             shop: file
             """),
         (Audience.Customers, """
-            shop: currency tax.name tax.rate labour_rate show_prices estimate_valid_for use_counted_in photo_remark cautions[]
+            shop: one_file_limit currency tax.name tax.rate labour_rate show_prices estimate_valid_for use_counted_in photo_remark cautions[]
                 technicians[].id technicians[].name instruments[].id instruments[].name instruments[].resolution
                 instruments[].error_limit instruments[].repeatability instruments[].calibrated instruments[].calibrate_every
                 advice[].when advice[].words

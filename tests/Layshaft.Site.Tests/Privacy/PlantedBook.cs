@@ -16,8 +16,12 @@ internal static class PlantedBook
             email: bench@shop.example
             telephone: "+44 1632 960017"
             units: { speed: mph, length: in, torque: lbf·ft }
+            numbers: { decimals: point, thousands: mark }
+            dates: words
             colour: "#1f4e79"
             logo: W:logo.png
+            site_address: https://reports.shop.example/boxes
+            one_file_limit: 8 MB
             language: en
             currency: EUR
             tax: { name: W, rate: 20 % }

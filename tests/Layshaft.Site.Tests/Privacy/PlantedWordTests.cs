@@ -6,7 +6,8 @@ using SkiaSharp;
 namespace Layshaft.Site.Tests.Privacy;
 
 /// <summary>No byte of a tree holds what its readers may not know.</summary>
-public sealed class PlantedWordTests(PlantedSite site) : IClassFixture<PlantedSite>
+[Collection(OnePlantedSite.Name)]
+public sealed partial class PlantedWordTests(PlantedSite site)
 {
     [Fact]
     public void Every_field_of_the_book_has_an_audience()
@@ -142,4 +143,10 @@ public sealed class PlantedWordTests(PlantedSite site) : IClassFixture<PlantedSi
     }
 
     private string Id(Planted word) => Path.GetFileNameWithoutExtension(site.Planting.NameOf(word.File));
+}
+
+[CollectionDefinition(Name)]
+public sealed class OnePlantedSite : ICollectionFixture<PlantedSite>
+{
+    public const string Name = "planted site";
 }

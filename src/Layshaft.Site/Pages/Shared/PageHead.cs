@@ -19,7 +19,18 @@ public sealed record PageHead(
     IReadOnlyList<string> Stylesheets,
     string Shop,
     LogoView? Logo,
-    IReadOnlyList<LinkView> Links);
+    IReadOnlyList<LinkView> Links)
+{
+    /// <summary>The picture that messengers show beside a link to the page; null for none.</summary>
+    public PreviewView? Preview { get; init; }
+}
+
+/// <summary>A preview picture.</summary>
+/// <param name="Address">Its absolute address: what messengers read is not relative to a page.</param>
+/// <param name="Width">Pixels.</param>
+/// <param name="Height">Pixels.</param>
+/// <param name="Words">What it shows.</param>
+public sealed record PreviewView(string Address, string Width, string Height, string Words);
 
 /// <summary>The shop's logo.</summary>
 /// <param name="Source">Address.</param>
