@@ -13,6 +13,9 @@ public sealed class PublishedDemo : IAsyncLifetime
 
     public IBrowser Chromium { get; private set; } = null!;
 
+    /// <summary>Knows the pages.</summary>
+    public SiteBuilder Builder { get; private set; } = null!;
+
     public string Site => Path.Combine(home.FullName, "site");
 
     /// <summary>Every page, by its path in the site.</summary>
@@ -42,6 +45,7 @@ public sealed class PublishedDemo : IAsyncLifetime
         Copy(Path.Combine(AppContext.BaseDirectory, "demo-data"), book);
         var site = SitePreparation.Of(BookReview.OfFolder(book), book);
         Assert.True(site.Builder is not null, string.Join('\n', site.Problems));
+        Builder = site.Builder;
         var result = new Publisher(new PublishOptions { Book = book }).Publish(site.Builder.Plan(), Site);
         Assert.Equal(PublishOutcome.Published, result.Outcome);
         playwright = await Playwright.CreateAsync();

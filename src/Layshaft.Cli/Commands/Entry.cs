@@ -18,6 +18,7 @@ public static class Entry
         var root = new RootCommand("Layshaft turns a gearbox shop's book into reports for its customers.");
         root.Subcommands.Add(CheckCommand.Create(output, errors));
         root.Subcommands.Add(PublishCommand.Create(output, errors));
+        root.Subcommands.Add(HandoverCommand.Create(output, errors));
         root.Subcommands.Add(ShimCommand.Create(output, errors));
         root.Subcommands.Add(MeasureCommand.Create(output, errors));
         root.Subcommands.Add(GearCommand.Create(output, errors));
