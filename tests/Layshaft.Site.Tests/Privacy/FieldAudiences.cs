@@ -46,7 +46,7 @@ internal static class FieldAudiences
             shop: file
             """),
         (Audience.Customers, """
-            shop: one_file_limit currency tax.name tax.rate labour_rate show_prices estimate_valid_for use_counted_in photo_remark cautions[]
+            shop: season one_file_limit currency tax.name tax.rate labour_rate show_prices estimate_valid_for use_counted_in photo_remark cautions[]
                 technicians[].id technicians[].name instruments[].id instruments[].name instruments[].resolution
                 instruments[].error_limit instruments[].repeatability instruments[].calibrated instruments[].calibrate_every
                 advice[].when advice[].words
@@ -63,13 +63,13 @@ internal static class FieldAudiences
         (Audience.Later, """
             units: gearbox serial ratio_set in_service use_at_start use_counted_in fitted[].part fitted[].serial fitted[].use
                 drop_pair final_drive
-            jobs: received use technician stripped verdict findings[].part findings[].side findings[].position
+            jobs: received collected use technician stripped verdict findings[].part findings[].side findings[].position
                 findings[].measurements[].measure findings[].measurements[].instrument findings[].measurements[].readings[]
                 findings[].conditions[] findings[].grade findings[].reason findings[].action findings[].sentence
                 findings[].if_left findings[].photos[] photos[].file photos[].caption photos[].moment photos[].paired_with
                 photos[].private photos[].internal photos[].callouts[].mark photos[].callouts[].x photos[].callouts[].y
                 photos[].callouts[].radius photos[].callouts[].from_x photos[].callouts[].from_y photos[].callouts[].label
-                renewed[].part renewed[].serial renewed[].use renewed[].old_serial renewed[].why settings[].setting
+                renewed[].part renewed[].serial renewed[].use renewed[].old_serial renewed[].reason renewed[].why settings[].setting
                 settings[].found_pack[] settings[].found[] settings[].trial_pack[] settings[].trial[] settings[].pack[]
                 settings[].built[] settings[].instrument settings[].by strip_list.done[] strip_list.signed_by strip_list.on
                 build_list.done[] build_list.signed_by build_list.on drop_pair final_drive come_back.after come_back.by

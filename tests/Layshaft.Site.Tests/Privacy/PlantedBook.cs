@@ -18,6 +18,7 @@ internal static class PlantedBook
             units: { speed: mph, length: in, torque: lbf·ft }
             numbers: { decimals: point, thousands: mark }
             dates: words
+            season: April to October
             colour: "#1f4e79"
             logo: W:logo.png
             site_address: https://reports.shop.example/boxes
@@ -221,7 +222,7 @@ internal static class PlantedBook
             - { work: W, hours: M, need: should, if_left: W }
         go_ahead: { answer: yes, on: {{year}}-11-04, by: W, note: W }
         renewed:
-          - { part: "W:ring12", serial: W, use: 4 h, from: null, old_serial: W, why: W }
+          - { part: "W:ring12", serial: W, use: 4 h, from: null, old_serial: W, reason: worn, why: W }
         settings:
           - { setting: "W:float", found_pack: [1.00 mm], found: [0.15 mm], trial_pack: [1.00 mm], trial: [0.15 mm], pack: [1.00 mm, 0.10 mm], built: [0.07 mm], instrument: "W:scope", by: "W:amy", note: W }
         strip_list: { done: ["W:off"], signed_by: "W:amy", on: {{year}}-11-02 }
@@ -235,6 +236,7 @@ internal static class PlantedBook
         next_event: { venue: "{{venue}}", on: {{year}}-12-01, name: W, laps: 5, temperature: 12 °C, pressure: 1010 hPa, humidity: 50 %, drop_pair: 28/25, final_drive: 37/11, note: W }
         come_back: { after: 20 h, by: {{year + 1}}-10-01, reason: W }
         finished: {{year}}-11-10
+        collected: {{year}}-11-12
         notes: W:n.md
         internal_notes: W:i.md
         """);
