@@ -24,8 +24,11 @@ public sealed class PublishedDemo : IAsyncLifetime
         .Select(p => Path.GetRelativePath(Site, p).Replace('\\', '/'))
         .Order(StringComparer.Ordinal)];
 
-    /// <summary>The reports on finished jobs.</summary>
+    /// <summary>The pages of jobs: reports, and estimates that wait for an answer.</summary>
     public IReadOnlyList<string> Reports => [.. Pages.Where(p => p.StartsWith("customers/", StringComparison.Ordinal) && p.Count(c => c == '/') == 3)];
+
+    /// <summary>The reports on finished jobs.</summary>
+    public IReadOnlyList<string> FinishedReports => [.. Reports.Where(p => KindOf(p) == "report")];
 
     /// <summary>The report with the most in it.</summary>
     public string FullestReport => Reports.MaxBy(Size)!;

@@ -12,6 +12,9 @@ public static class WearBars
     private const double BarHeight = 12;
     private const double Head = 26;
 
+    // Half a tick's label stands past the end of the scale.
+    private const double NarrowEnd = 20;
+
     /// <summary>A share beyond this is cut off with an arrow: the rest of the chart would shrink to nothing.</summary>
     private const double MostShown = 1.6;
 
@@ -31,7 +34,7 @@ public static class WearBars
         var width = ChartSheet.Width(size);
         double[] values = [.. input.Parts.Select(p => TextWidth.Of(p.ValueText))];
         var rows = Rows.Lay(size, [.. input.Parts.Select(p => p.Name)], Head, BarHeight, 29, values);
-        var right = size == ChartSize.Wide ? Math.Max(rows.BarLeft + 180, width - values.Max() - 12) : width - 6;
+        var right = size == ChartSize.Wide ? Math.Max(rows.BarLeft + 180, width - values.Max() - 12) : width - NarrowEnd;
         var largest = input.Parts.SelectMany(p => new[] { p.Share ?? 0, p.Upper ?? 0 }).Append(input.Renew.Value * 1.12).Max();
         Scale scale = new(0, Math.Min(largest, Math.Max(MostShown, input.Renew.Value * 1.12)), rows.BarLeft, right);
         return ChartSheet.Picture(input.Frame, size, rows.Bottom + BaseLine.Height, svg =>
@@ -49,7 +52,7 @@ public static class WearBars
     {
         LevelMark[] marks = [input.Watch, input.Renew];
         var centres = LabelSpread.Apart(
-            [.. marks.Select(m => scale.At(m.Value))], [.. marks.Select(m => TextWidth.Of(m.Label) + 8)], scale.Start, scale.End + 6);
+            [.. marks.Select(m => scale.At(m.Value))], [.. marks.Select(m => TextWidth.Of(m.Label) + 8)], scale.Start, scale.End + 14);
         for (var i = 0; i < marks.Length; i++)
         {
             var x = scale.At(marks[i].Value);

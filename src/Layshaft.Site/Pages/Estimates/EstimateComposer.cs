@@ -45,6 +45,8 @@ public static class EstimateComposer
             estimate.Note,
             Money(report, estimate),
             [.. Answers(report, estimate)],
+            composition.Say(
+                "estimate.on_paper", ("email", composition.Shop.Email), ("telephone", composition.Shop.Telephone), ("number", job.Number), ("unit", report.Unit.Serial)),
             composition.Say("estimate.answer"),
             [.. new[] { FindingsSection.Compose(report), ComplaintSection.Compose(report), CautionSection.Compose(report), ReportTables.Section(report) }.OfType<SectionView>()],
             PageFrame.Foot(composition));

@@ -12,6 +12,7 @@ namespace Layshaft.Site.Pages.Estimates;
 /// <param name="Note">The shop's words to go with it; null for none.</param>
 /// <param name="Money">The lines by how pressing they are, with sums.</param>
 /// <param name="Answers">The ways to answer.</param>
+/// <param name="OnPaper">How to answer from paper, where no link can be pressed.</param>
 /// <param name="AnswerHeading">Heading of the ways to answer.</param>
 /// <param name="Sections">What was found, and the cautions.</param>
 /// <param name="Foot">Foot of the page.</param>
@@ -24,6 +25,7 @@ public sealed record EstimatePage(
     string? Note,
     MoneySection Money,
     IReadOnlyList<AnswerView> Answers,
+    string OnPaper,
     string AnswerHeading,
     IReadOnlyList<SectionView> Sections,
     PageFoot Foot);

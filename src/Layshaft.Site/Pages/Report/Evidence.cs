@@ -25,28 +25,29 @@ internal static class Evidence
             yield return composition.Say("wear.tooth_loss", ("loss", Measured.WithUncertainty(loss, decimals, composition.Figures)));
         }
 
-        foreach (var flag in Flags(measure, composition))
+        // A reading that stands apart changes nothing that the customer has to decide; it is told with the wear.
+        foreach (var flag in Flags(measure, composition).Where(f => f.Touches))
         {
-            yield return flag;
+            yield return flag.Words;
         }
     }
 
-    /// <summary>What to bear in mind with a figure.</summary>
-    public static IEnumerable<string> Flags(MeasureAssessment measure, Composition composition)
+    /// <summary>What to bear in mind with a figure, and whether it touches the decision on the part.</summary>
+    public static IEnumerable<(string Words, bool Touches)> Flags(MeasureAssessment measure, Composition composition)
     {
         if (measure.Wear.Decision.Conformity == Conformity.TooCloseToCall)
         {
-            yield return composition.Say("finding.too_close");
+            yield return (composition.Say("finding.too_close"), true);
         }
 
         if (measure.Wear.Measured.Number.Outlier.IsSuspect)
         {
-            yield return composition.Say("finding.suspect_reading");
+            yield return (composition.Say("finding.suspect_reading"), false);
         }
 
         if (measure is { CalibrationOverdue: true, Instrument: { } instrument })
         {
-            yield return composition.Say("finding.calibration_overdue", ("instrument", instrument.Name), ("due", composition.Figures.Date(instrument.Due)));
+            yield return (composition.Say("finding.calibration_overdue", ("instrument", instrument.Name), ("due", composition.Figures.Date(instrument.Due))), true);
         }
     }
 }

@@ -7,9 +7,11 @@ namespace Layshaft.Site.Pages.Report;
 
 /// <summary>What was found: each part with its picture, one sentence, the evidence, the decision. Worst first.</summary>
 /// <param name="Findings">The findings.</param>
+/// <param name="Words">The words for damage in them, each once: on paper nothing can be unfolded.</param>
 /// <param name="Others">Pictures that belong to no finding.</param>
 /// <param name="Remark">The shop's remark on its pictures; null for none.</param>
-public sealed record FindingsSection(IReadOnlyList<FindingView> Findings, IReadOnlyList<PictureView> Others, string? Remark)
+public sealed record FindingsSection(
+    IReadOnlyList<FindingView> Findings, IReadOnlyList<TermView> Words, IReadOnlyList<PictureView> Others, string? Remark)
 {
     /// <summary>The anchor of a finding: other sections link to it.</summary>
     public static string Anchor(FindingAssessment finding, JobAssessment job)
@@ -38,7 +40,7 @@ public sealed record FindingsSection(IReadOnlyList<FindingView> Findings, IReadO
                 "findings",
                 report.Composition.Say("report.findings"),
                 "sections/findings.html",
-                new FindingsSection(findings, others, pictures.Any ? report.Composition.Shop.PhotoRemark : null));
+                new FindingsSection(findings, [.. findings.SelectMany(f => f.Conditions).DistinctBy(t => t.Word)], others, pictures.Any ? report.Composition.Shop.PhotoRemark : null));
     }
 
     private static FindingView View(FindingAssessment assessed, int number, ReportContext report, ReportPictures pictures)

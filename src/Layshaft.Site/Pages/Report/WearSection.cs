@@ -27,7 +27,7 @@ public sealed record WearSection(IReadOnlyList<RawHtml> Charts, string Caption, 
                     WearCharts.Of(measured, composition),
                     composition.Say("wear.caption"),
                     [.. measured.Select(f => PartOf(f, report))],
-                    [.. measured.SelectMany(f => NotesOf(f, composition))]));
+                    NotesOf(measured, composition)));
     }
 
     private static WornPartView PartOf(FindingAssessment finding, ReportContext report) => new(
@@ -50,8 +50,15 @@ public sealed record WearSection(IReadOnlyList<RawHtml> Charts, string Caption, 
             GradeViews.Of(measure.Grade.Standing, composition));
     }
 
-    private static IEnumerable<string> NotesOf(FindingAssessment finding, Composition composition) => finding.Measures.SelectMany(
-        m => Evidence.Flags(m, composition).Select(flag => composition.Say("wear.note", ("part", finding.Part.Name), ("measure", m.Measure.Name), ("flag", flag))));
+    // Each remark once, with all that it holds for.
+    private static IReadOnlyList<string> NotesOf(IEnumerable<FindingAssessment> findings, Composition composition) =>
+    [
+        .. findings
+            .SelectMany(f => f.Measures.SelectMany(m => Evidence.Flags(m, composition).Select(flag => (
+                flag.Words, Where: composition.Say("wear.note_where", ("part", f.Part.Name), ("measure", m.Measure.Name))))))
+            .GroupBy(n => n.Words, n => n.Where)
+            .Select(n => composition.Say("wear.note", ("flag", n.Key), ("where", string.Join("; ", n)))),
+    ];
 }
 
 /// <summary>A part that was measured.</summary>
