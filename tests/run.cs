@@ -1,6 +1,7 @@
 #!/usr/bin/env dotnet
 // Runs every check of the project and closes with "N passed, N failed".
-// On a fresh machine it needs the .NET SDK only; a browser and node for the tests are installed where they can be.
+// On a fresh machine it needs the .NET SDK only; a browser, node and the HTML checker for the tests are installed where they can
+// be. Where CI is set in the environment a missing HTML checker counts as a failure.
 #:property ManagePackageVersionsCentrally=false
 #:property RestorePackagesWithLockFile=false
 #:property PublishAot=false
@@ -18,6 +19,7 @@ var failedSteps = 0;
 
 EnsureBrowser();
 EnsureNode();
+failedSteps += EnsureHtmlChecker();
 failedSteps += Step("Build", "dotnet", "build", "Layshaft.slnx", "-c", "Release", "-v", "q", "-nologo");
 failedSteps += Step("Formatting", "dotnet", "format", "Layshaft.slnx", "--no-restore", "--verify-no-changes", "--severity", "error");
 
@@ -118,6 +120,39 @@ void EnsureNode()
     {
         Console.WriteLine("The schema tests need node and npm. Install them (Debian, Ubuntu: sudo apt-get install nodejs npm).");
     }
+}
+
+// The Nu HTML checker runs on Java and comes as an npm package.
+int EnsureHtmlChecker()
+{
+    const string Package = "vnu-jar@26.9.27";
+    var tools = Path.Combine(root, "tests", ".tools");
+    var jar = Environment.GetEnvironmentVariable("LAYSHAFT_NU_CHECKER") is { Length: > 0 } named
+        ? named
+        : Path.Combine(tools, "node_modules", "vnu-jar", "build", "dist", "vnu.jar");
+    if (!OnPath("java") && OperatingSystem.IsLinux() && File.Exists("/usr/bin/apt-get") && Environment.UserName == "root")
+    {
+        Console.WriteLine("Installing Java for the HTML test …");
+        _ = Run("apt-get", "update", "-qq");
+        _ = Run("apt-get", "install", "-y", "-qq", "--no-install-recommends", "default-jre-headless");
+    }
+
+    if (!File.Exists(jar) && jar.StartsWith(tools, StringComparison.Ordinal) && OnPath("npm"))
+    {
+        Console.WriteLine("Fetching the Nu HTML checker …");
+        Directory.CreateDirectory(tools);
+        _ = Run(
+            OperatingSystem.IsWindows() ? "npm.cmd" : "npm",
+            "install", "--prefix", tools, "--ignore-scripts", "--no-save", "--no-audit", "--no-fund", "--silent", Package);
+    }
+
+    if (OnPath("java") && File.Exists(jar))
+    {
+        return 0;
+    }
+
+    Console.WriteLine($"The HTML test is left out: it needs Java and the npm package {Package}. Install Java and npm (Debian, Ubuntu: sudo apt-get install default-jre-headless npm), or name a vnu.jar in LAYSHAFT_NU_CHECKER.");
+    return Environment.GetEnvironmentVariable("CI") is { Length: > 0 } ? Failed("HTML checker") : 0;
 }
 
 static bool OnPath(string program) => (Environment.GetEnvironmentVariable("PATH") ?? string.Empty)
