@@ -28,11 +28,8 @@ internal sealed class BookParts(Composition whole, IBookFiles files, string fing
     {
         var paths = files.All.Select(f => f.Path)
             .Where(p => BookHashes.IsText(p) && !p.StartsWith("jobs/", StringComparison.Ordinal) && !p.StartsWith("customers/", StringComparison.Ordinal));
-        return new PageScope("reference", [new PlanInput("public part of the book", _hashes.Of(paths)), _site], () => Within(whole.Book with
-        {
-            Jobs = [],
-            Customers = new Dictionary<string, Customer>(),
-        }));
+        var part = whole.Book with { Jobs = [], Customers = new Dictionary<string, Customer>() };
+        return new PageScope("reference", [new PlanInput("public part of the book", _hashes.Of(paths, PicturesIn(PicturesOf(part)))), _site], () => Within(part));
     }
 
     /// <summary>The units of each cluster with their jobs: all that their owners' pages may quote.</summary>
@@ -89,7 +86,7 @@ internal sealed class BookParts(Composition whole, IBookFiles files, string fing
     }
 
     private PictureIndex PicturesOf(ShopBook part) =>
-        new(Some(whole.Pictures.Usable, part.Jobs.SelectMany(j => j.Photos.Select(p => $"{j.Folder}/photos/{p.File}"))));
+        new(Some(whole.Pictures.Usable, part.Jobs.SelectMany(j => j.Photos.Select(p => $"{j.Folder}/photos/{p.File}")).Concat(new[] { part.Shop.Logo }.OfType<string>())));
 
     // What a page says of a picture follows from its size alone; the picture itself is a file of its own.
     private static string PicturesIn(PictureIndex pictures) => string.Join(

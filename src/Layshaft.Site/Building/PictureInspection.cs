@@ -46,6 +46,11 @@ internal static class PictureInspection
             }
         }
 
+        if (LogoFile.Inspect(book.Shop, files, problems) is { } logo)
+        {
+            usable[logo.Path] = logo;
+        }
+
         return new PictureIndex(usable);
     }
 }

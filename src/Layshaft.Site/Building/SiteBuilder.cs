@@ -124,6 +124,11 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
     private IEnumerable<SiteFile> Look(string tree, PageScope scope)
     {
         yield return Text($"{tree}/look/shop.css", () => ShopColours.Stylesheet(composition.Shop), scope);
+        foreach (var file in LogoFile.Of(tree, scope, composition, files))
+        {
+            yield return file;
+        }
+
         foreach (var file in LookFiles.In(folders))
         {
             yield return new SiteFile($"{tree}/look/{file.Name}", scope, () => MadeFile.Of(file.Read())) { Inputs = [new PlanInput(file.Name, file.Hash)] };

@@ -36,6 +36,9 @@ public sealed record Addresses(Func<OwnerView, string> KeyOf)
     public static string WallPage(string id, int tyre) =>
         FormattableString.Invariant(tyre == 0 ? $"{Reference}/wall-{id}.html" : (FormattableString)$"{Reference}/wall-{id}-{tyre + 1}.html");
 
+    /// <summary>The shop's logo, as each tree of the site has it.</summary>
+    public static string Logo(string tree) => $"{tree}/look/logo.jpg";
+
     /// <summary>An owner's folder.</summary>
     public string Folder(OwnerView view) => $"{Customers}/{KeyOf(view)}";
 

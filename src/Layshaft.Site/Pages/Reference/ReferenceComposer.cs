@@ -28,7 +28,7 @@ public static class ReferenceComposer
             Links("gearbox-"),
             Links("car-"),
             [.. subjects.SelectMany(s => WallLinks(page, s, withName: true, composition))],
-            PageFrame.Foot(composition));
+            PageFrame.PlainFoot(composition));
     }
 
     /// <summary>Composes the page of a gearbox or a car.</summary>
@@ -60,7 +60,7 @@ public static class ReferenceComposer
             [.. ReferenceChoices.All(subject).Select(c => CombinationOf(c, subject, composition))],
             WallLinks(page, subject, withName: false, composition),
             DataFiles.Section(page, ReferenceTables.Of(composition, subject), composition),
-            PageFrame.Foot(composition));
+            PageFrame.PlainFoot(composition));
     }
 
     private static LinkView[] WallLinks(string page, ReferenceSubject subject, bool withName, Composition composition) =>

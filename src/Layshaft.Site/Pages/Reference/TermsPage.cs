@@ -34,7 +34,7 @@ public sealed record TermsPage(PageHead Head, string Heading, string Lead, IRead
                 .. DamageTerms.All.GroupBy(t => t.Family).Select(family => new TermFamilyView(
                     composition.Say($"term.family.{Name(family.Key)}"), [.. family.Select(t => TermView.Of(t, composition))])),
             ],
-            PageFrame.Foot(composition));
+            PageFrame.PlainFoot(composition));
     }
 
     private static string Name(TermFamily family) => family switch

@@ -9,6 +9,9 @@ public static class PageFrame
     /// <summary>Nothing from elsewhere, no script, no inline style.</summary>
     public const string Policy = "default-src 'none'; img-src 'self' data:; style-src 'self'; font-src 'self'; base-uri 'none'; form-action 'none'";
 
+    // A logo so much wider than high is a name already.
+    private const double WordMark = 2.5;
+
     /// <summary>The head of a page.</summary>
     /// <param name="composition">What pages are composed from.</param>
     /// <param name="page">Path of the page; its first folder holds the look.</param>
@@ -30,11 +33,14 @@ public static class PageFrame
             tree != Addresses.Reference,
             [.. Look(tree).Concat(sheets).Select(s => Addresses.Link(page, s))],
             composition.Shop.Name,
-            Logo: null,
+            Logo(composition, page, tree),
             links);
     }
 
-    /// <summary>The foot of a page.</summary>
+    /// <summary>The foot of a page that is no customer's: without the closing words, which are to the owner of a unit.</summary>
+    public static PageFoot PlainFoot(Composition composition) => Foot(composition) with { Closing = null };
+
+    /// <summary>The foot of a customer's page.</summary>
     public static PageFoot Foot(Composition composition)
     {
         ArgumentNullException.ThrowIfNull(composition);
@@ -54,6 +60,11 @@ public static class PageFrame
         ArgumentNullException.ThrowIfNull(shop);
         return string.Concat(shop.Telephone.Where((c, i) => char.IsAsciiDigit(c) || (c == '+' && i == 0)));
     }
+
+    private static LogoView? Logo(Composition composition, string page, string tree) =>
+        composition.Shop.Logo is { } logo && composition.Pictures.Get(logo) is { Large: var size }
+            ? new LogoView(Addresses.Link(page, Addresses.Logo(tree)), size.Width, size.Height, size.Width >= WordMark * size.Height)
+            : null;
 
     private static IEnumerable<string> Look(string tree) =>
         [$"{tree}/look/shop.css", $"{tree}/look/site.css", $"{tree}/look/charts.css"];

@@ -36,7 +36,8 @@ public sealed record PreviewView(string Address, string Width, string Height, st
 /// <param name="Source">Address.</param>
 /// <param name="Width">Pixels.</param>
 /// <param name="Height">Pixels.</param>
-public sealed record LogoView(string Source, int Width, int Height);
+/// <param name="IsName">Whether it stands for the shop's name; otherwise the name stands beside it.</param>
+public sealed record LogoView(string Source, int Width, int Height, bool IsName);
 
 /// <summary>A link.</summary>
 /// <param name="Address">Where to.</param>

@@ -90,5 +90,5 @@ public sealed record ShopContext(Composition Composition, DateOnly AsOf)
         Say("shop.as_of", ("date", Composition.Figures.Date(AsOf))),
         [.. sections.OfType<SectionView>(), DataFiles.Section(page, tables, Composition)],
         tables,
-        PageFrame.Foot(Composition) with { Closing = null });
+        PageFrame.PlainFoot(Composition));
 }
