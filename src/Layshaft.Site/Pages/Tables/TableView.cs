@@ -13,6 +13,9 @@ public sealed record TableView(string Id, string Caption, IReadOnlyList<Column> 
     /// <summary>Whether it is too wide for a phone, where it keeps its width and is moved sideways.</summary>
     public bool IsWide => Columns.Count >= Many;
 
+    /// <summary>Whether each of its rows folds into a block on a phone: wide, with sentences that nobody should have to push into view.</summary>
+    public bool Folds => IsWide && Rows.Any(r => r.Cells.Any(c => c.IsLong));
+
     /// <summary>Makes a table; a column is set to the right when all its filled cells are numbers.</summary>
     public static TableView Of(string id, string caption, IReadOnlyList<string> heads, IEnumerable<IReadOnlyList<Cell>> rows)
     {
