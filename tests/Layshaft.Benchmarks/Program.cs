@@ -34,4 +34,10 @@ if (args is ["stages", var book, ..])
     return;
 }
 
+if (args is ["pages", var pages, ..])
+{
+    PageFloor.Run(pages, count: args.Length > 2 ? int.Parse(args[2], CultureInfo.InvariantCulture) : 40);
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
