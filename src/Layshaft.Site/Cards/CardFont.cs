@@ -11,6 +11,8 @@ internal sealed class CardFont : IDisposable
 {
     private const int Missing = '?';
 
+    private static readonly string[] Sets = ["latin", "latin-ext"];
+
     private readonly SKFont[] parts;
 
     /// <summary>The typeface in a size.</summary>
@@ -18,7 +20,7 @@ internal sealed class CardFont : IDisposable
     {
         Size = size;
         var weight = bold ? 700 : 400;
-        parts = [.. new[] { "latin", "latin-ext" }.Select(set => Load($"libre-franklin-{set}-{weight}-normal.woff", size))];
+        parts = [.. Sets.Select(set => Load($"libre-franklin-{set}-{weight}-normal.woff", size))];
     }
 
     /// <summary>Height of the letters' body.</summary>
