@@ -97,7 +97,7 @@ public sealed partial class InjectionTests
         return (book, Publish(review));
     }
 
-    private static IReadOnlyDictionary<string, string> Publish(Assessment.BookReview review)
+    private static Dictionary<string, string> Publish(Assessment.BookReview review)
     {
         var notes = review.Files.All.Where(f => f.Path.EndsWith(".md", StringComparison.Ordinal)).ToDictionary(f => f.Path, f => System.Text.Encoding.UTF8.GetString(review.Files.Read(f.Path)), StringComparer.Ordinal);
         var composition = DemoBook.Composition(review) with

@@ -126,7 +126,7 @@ public class MailDraftTests
             var lines = Encoding.Latin1.GetString(bytes).Split("\r\n");
             var read = MimeMessage.Load(new MemoryStream(bytes));
             return lines.All(l => l.Length <= 998 && !l.Contains('\n', StringComparison.Ordinal) && !l.Contains('\r', StringComparison.Ordinal))
-                && read.Headers.Count(h => h.Field is "Bcc" or "Cc") == 0 && read.Headers.Count(h => h.Field == "X-Unsent") == 1 && read.To.Count == 1;
+                && !read.Headers.Any(h => h.Field is "Bcc" or "Cc") && read.Headers.Count(h => h.Field == "X-Unsent") == 1 && read.To.Count == 1;
         });
 
     [Theory]
