@@ -11,6 +11,11 @@ internal static class GearboxChecks
         check.Unique(box.RatioSets, r => r.Id, "ratio sets");
         check.Unique(box.Parts, p => p.Id, "parts");
         check.Unique(box.Shims, s => s.Id, "stocks of shims");
+        foreach (var shim in box.Shims.SelectMany(s => s.Stock).Where(s => s.Thickness > UnitsNet.Length.FromMillimeters(20)))
+        {
+            check.Problems.Add("unlikely-shim", shim.Origin.At("thickness"), "A shim here is thicker than 20 mm.", "Check the figure and its unit.");
+        }
+
         check.Unique(box.Settings, s => s.Id, "settings");
         check.Unique(box.Strip, s => s.Id, "steps");
         check.Unique(box.Build, s => s.Id, "steps");

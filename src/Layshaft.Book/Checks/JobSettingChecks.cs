@@ -4,6 +4,9 @@ namespace Layshaft.Book.Checks;
 
 internal static class JobSettingChecks
 {
+    // Thicker than any pack: the arithmetic of packs refuses it.
+    private static readonly UnitsNet.Length ThickestShim = UnitsNet.Length.FromMillimeters(20);
+
     public static void Run(Checker check, Job job, Gearbox box)
     {
         check.Unique(job.Settings, s => s.Setting, "settings of this job", "setting");
@@ -42,6 +45,14 @@ internal static class JobSettingChecks
         if (check.Draft.Shop?.Instruments.FirstOrDefault(i => i.Id == setting.Instrument) is { } instrument)
         {
             check.Like(instrument.Resolution, model, setting.Origin.At("instrument"), "the target");
+        }
+
+        foreach (var (key, pack) in new[] { ("found_pack", setting.FoundPack), ("trial_pack", setting.TrialPack), ("pack", setting.Pack) })
+        {
+            if (pack.Any(s => s > ThickestShim))
+            {
+                check.Problems.Add("unlikely-shim", setting.Origin.At(key), "A shim here is thicker than 20 mm.", "Check the figure and its unit.");
+            }
         }
 
         foreach (var (key, values) in new[] { ("found", setting.Found), ("trial", setting.Trial), ("built", setting.Built) })

@@ -49,7 +49,7 @@ public static class NoteRenderer
             var document = Markdown.Parse(HtmlText.Clean(markdown).ReplaceLineEndings("\n"), Pipeline);
             var problems = new List<NoteProblem>();
             NoteRules.Apply(document, headingLevel, problems);
-            return new(new(document.ToHtml(Pipeline).ReplaceLineEndings("\n")), [.. problems.OrderBy(p => p.Line)]);
+            return new(new(SafeLinks.Write(document, Pipeline).ReplaceLineEndings("\n")), [.. problems.OrderBy(p => p.Line)]);
         }
         catch (ArgumentException)
         {
