@@ -51,17 +51,17 @@ public sealed record PackChange(Length Thickness, Length? Space, Length? Uncerta
         var thickness = last.Pack - first.Pack;
         if (Known(first.Left) is not { } before || Known(last.Left) is not { } after)
         {
-            return new PackChange(thickness, null, null, Judge(thickness, step + s_rounding));
+            return new PackChange(thickness, null, null, Judge(thickness, thickness, step + s_rounding));
         }
 
         var left = after.Value - before.Value;
         var space = effect == ShimEffect.Reduces ? thickness + left : thickness - left;
         var uncertainty = Length.FromMeters(Math.Sqrt((before.Expanded.Meters * before.Expanded.Meters) + (after.Expanded.Meters * after.Expanded.Meters)));
-        return new PackChange(thickness, space, uncertainty, Abs(thickness) < s_rounding ? PackVerdict.Same : Judge(space, uncertainty));
+        return new PackChange(thickness, space, uncertainty, Judge(thickness, space, uncertainty));
     }
 
-    private static PackVerdict Judge(Length change, Length allowed) =>
-        Abs(change) < s_rounding ? PackVerdict.Same
+    private static PackVerdict Judge(Length thickness, Length change, Length allowed) =>
+        Abs(thickness) < s_rounding ? PackVerdict.Same
         : Abs(change) <= allowed ? PackVerdict.NotClear
         : change > Length.Zero ? PackVerdict.Grown : PackVerdict.Shrunk;
 

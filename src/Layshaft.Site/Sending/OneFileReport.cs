@@ -13,7 +13,7 @@ public sealed record OneFileReport(ReadOnlyMemory<byte>? Content, FileSize Size,
     /// <summary>Makes a page stand alone within a size.</summary>
     /// <param name="path">Path of the page in the site.</param>
     /// <param name="html">The page.</param>
-    /// <param name="read">Reads a stylesheet or font of the site; null when there is none.</param>
+    /// <param name="read">Reads a stylesheet, font or logo of the site; null when there is none.</param>
     /// <param name="pictures">Each picture of the page by its path in the site, largest first; each step takes the next of all of them.</param>
     /// <param name="site">Where the site is; null drops the links to its other pages.</param>
     /// <param name="limit">The most that the file may weigh.</param>
@@ -27,8 +27,8 @@ public sealed record OneFileReport(ReadOnlyMemory<byte>? Content, FileSize Size,
     {
         ArgumentNullException.ThrowIfNull(pictures);
         var page = OneFilePage.Of(path, html, read, site);
-        var missing = page.Missing.Concat(page.Pictures.Where(p => !pictures.ContainsKey(p))).ToArray();
-        IReadOnlyList<ReadOnlyMemory<byte>>[] shown = [.. page.Pictures.Select(p => pictures.TryGetValue(p, out var sizes) && sizes.Count > 0 ? sizes : [ReadOnlyMemory<byte>.Empty])];
+        IReadOnlyList<ReadOnlyMemory<byte>>[] shown = [.. page.Pictures.Select(p => SizesOf(p, read, pictures))];
+        var missing = page.Missing.Concat(page.Pictures.Where((_, i) => shown[i] is [{ IsEmpty: true }])).ToArray();
         var steps = shown.Length == 0 ? 1 : shown.Max(s => s.Count);
         var bare = (long)Encoding.UTF8.GetByteCount(page.Html) - page.Pictures.Select((_, i) => (long)OneFilePage.MarkOf(i).Length).Sum();
         var least = long.MaxValue;
@@ -45,6 +45,13 @@ public sealed record OneFileReport(ReadOnlyMemory<byte>? Content, FileSize Size,
 
         return new OneFileReport(null, new FileSize(least), steps - 1, missing);
     }
+
+    // A picture that comes in one size only, such as the shop's logo, is a file of the site like a stylesheet.
+    private static IReadOnlyList<ReadOnlyMemory<byte>> SizesOf(
+        string path,
+        Func<string, ReadOnlyMemory<byte>?> read,
+        IReadOnlyDictionary<string, IReadOnlyList<ReadOnlyMemory<byte>>> pictures) =>
+        pictures.TryGetValue(path, out var sizes) && sizes.Count > 0 ? sizes : [read(path) ?? ReadOnlyMemory<byte>.Empty];
 
     private static byte[] Fill(OneFilePage page, ReadOnlyMemory<byte>[] chosen)
     {

@@ -9,16 +9,19 @@ public class PackChangeTests
     private static readonly Instrument Indicator = new() { ErrorLimit = Length.FromMillimeters(0.01), Resolution = Length.FromMillimeters(0.01) };
 
     [Fact]
-    public void Two_hundredths_more_shim_are_within_what_measuring_the_floats_may_make()
+    public void A_hundredth_more_shim_is_within_what_measuring_the_floats_may_make()
     {
-        var change = Change(1.20, 0.07, 1.22, 0.07);
+        var change = Change(1.20, 0.07, 1.21, 0.07);
         Assert.Equal(PackVerdict.NotClear, change.Verdict);
-        Assert.Equal(0.02, change.Space!.Value.Millimeters, 1e-9);
+        Assert.Equal(0.01, change.Space!.Value.Millimeters, 1e-9);
 
         // Each float: u = √(0.01²/12 + 0.01²/3) mm, U = 1.96 u; of the difference √2 U.
         var each = 1.959964 * Math.Sqrt((0.01 * 0.01 / 12) + (0.01 * 0.01 / 3));
         Assert.Equal(Math.Sqrt(2) * each, change.Uncertainty!.Value.Millimeters, 1e-5);
     }
+
+    [Fact]
+    public void Two_hundredths_more_shim_are_just_outside_it() => Assert.Equal(PackVerdict.Grown, Change(1.20, 0.07, 1.22, 0.07).Verdict);
 
     [Fact]
     public void A_tenth_more_shim_at_the_same_float_is_a_space_that_has_grown() => Assert.Equal(PackVerdict.Grown, Change(1.20, 0.07, 1.30, 0.07).Verdict);
