@@ -43,7 +43,10 @@ internal static class SlowPhone
         await devtools.SendAsync("Network.enable").ConfigureAwait(false);
         await devtools.SendAsync("Network.emulateNetworkConditions", new Dictionary<string, object>
         {
-            ["offline"] = false, ["latency"] = 150, ["downloadThroughput"] = BytesPerSecond, ["uploadThroughput"] = BytesPerSecond / 2,
+            ["offline"] = false,
+            ["latency"] = 150,
+            ["downloadThroughput"] = BytesPerSecond,
+            ["uploadThroughput"] = BytesPerSecond / 2,
         }).ConfigureAwait(false);
         await devtools.SendAsync("Emulation.setCPUThrottlingRate", new Dictionary<string, object> { ["rate"] = 4 }).ConfigureAwait(false);
         await page.GotoAsync(address, new() { WaitUntil = WaitUntilState.NetworkIdle }).ConfigureAwait(false);

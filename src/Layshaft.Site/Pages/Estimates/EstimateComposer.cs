@@ -37,7 +37,8 @@ public static class EstimateComposer
                 title,
                 composition.Say("estimate.question"),
                 [composition.Addresses.PrintSheet(view, job)],
-                new LinkView(Addresses.Link(report.Page, composition.Addresses.History(view)), composition.Say("report.to_history"))) with { Preview = CardComposer.Preview(composition, view, job) },
+                new LinkView(Addresses.Link(report.Page, composition.Addresses.History(view)), composition.Say("report.to_history"))) with
+            { Preview = CardComposer.Preview(composition, view, job) },
             composition.Say("estimate.heading", ("number", job.Number)),
             ReportComposer.TitleBlockOf(report),
             composition.Say("estimate.question"),

@@ -35,7 +35,8 @@ public static class HistoryComposer
                 history.Page,
                 composition.Say("history.title", ("unit", unit.Serial), ("shop", composition.Shop.Name)),
                 null,
-                []) with { Preview = CardComposer.Preview(composition, view) },
+                []) with
+            { Preview = CardComposer.Preview(composition, view) },
             composition.Say("history.heading"),
             Block(history),
             null,

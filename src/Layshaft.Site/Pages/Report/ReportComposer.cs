@@ -28,7 +28,8 @@ public static class ReportComposer
                 composition.Say("report.title", ("number", job.Number), ("unit", report.Unit.Serial), ("shop", composition.Shop.Name)),
                 job.Verdict,
                 [composition.Addresses.PrintSheet(view, job)],
-                new LinkView(Addresses.Link(report.Page, composition.Addresses.History(view)), composition.Say("report.to_history"))) with { Preview = CardComposer.Preview(composition, view, job) },
+                new LinkView(Addresses.Link(report.Page, composition.Addresses.History(view)), composition.Say("report.to_history"))) with
+            { Preview = CardComposer.Preview(composition, view, job) },
             heading,
             TitleBlockOf(report),
             job.Verdict ?? string.Empty,
