@@ -11,9 +11,9 @@ internal static class GearboxChecks
         check.Unique(box.RatioSets, r => r.Id, "ratio sets");
         check.Unique(box.Parts, p => p.Id, "parts");
         check.Unique(box.Shims, s => s.Id, "stocks of shims");
-        foreach (var shim in box.Shims.SelectMany(s => s.Stock).Where(s => s.Thickness > UnitsNet.Length.FromMillimeters(20)))
+        foreach (var shim in box.Shims.SelectMany(s => s.Stock).Where(s => PackChecks.IsTooThick(s.Thickness)))
         {
-            check.Problems.Add("unlikely-shim", shim.Origin.At("thickness"), "A shim here is thicker than 20 mm.", "Check the figure and its unit.");
+            PackChecks.TooThick(check, shim.Origin.At("thickness"));
         }
 
         check.Unique(box.Settings, s => s.Id, "settings");

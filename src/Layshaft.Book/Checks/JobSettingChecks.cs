@@ -4,9 +4,6 @@ namespace Layshaft.Book.Checks;
 
 internal static class JobSettingChecks
 {
-    // Thicker than any pack: the arithmetic of packs refuses it.
-    private static readonly UnitsNet.Length ThickestShim = UnitsNet.Length.FromMillimeters(20);
-
     public static void Run(Checker check, Job job, Gearbox box)
     {
         check.Unique(job.Settings, s => s.Setting, "settings of this job", "setting");
@@ -49,9 +46,9 @@ internal static class JobSettingChecks
 
         foreach (var (key, pack) in new[] { ("found_pack", setting.FoundPack), ("trial_pack", setting.TrialPack), ("pack", setting.Pack) })
         {
-            if (pack.Any(s => s > ThickestShim))
+            if (pack.Any(PackChecks.IsTooThick))
             {
-                check.Problems.Add("unlikely-shim", setting.Origin.At(key), "A shim here is thicker than 20 mm.", "Check the figure and its unit.");
+                PackChecks.TooThick(check, setting.Origin.At(key));
             }
         }
 

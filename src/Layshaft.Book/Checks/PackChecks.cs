@@ -1,3 +1,4 @@
+using Layshaft.Book.Places;
 using Layshaft.Book.Records;
 using Layshaft.Engineering.Measurement;
 using Layshaft.Engineering.Settings;
@@ -17,7 +18,7 @@ internal static class PackChecks
         if (asked.Kind is not (Records.SettingKind.EndFloat or Records.SettingKind.Preload or Records.SettingKind.Position)
             || asked.Shims is null || setting.TrialPack.Count == 0 || setting.Pack.Count == 0
             || !AllLengths(setting.Trial) || !AllLengths(setting.Built)
-            || setting.TrialPack.Concat(setting.Pack).Any(s => s > Length.FromMillimeters(20)))
+            || setting.TrialPack.Concat(setting.Pack).Any(IsTooThick))
         {
             return;
         }
@@ -44,6 +45,13 @@ internal static class PackChecks
                 "Check both packs and both values.");
         }
     }
+
+    /// <summary>Whether a shim is thicker than any pack, which the arithmetic of packs refuses.</summary>
+    public static bool IsTooThick(Length shim) => shim > PackThickness.ThickestShim;
+
+    /// <summary>Tells of such a shim.</summary>
+    public static void TooThick(Checker check, Place place) => check.Problems.Add(
+        "unlikely-shim", place, FormattableString.Invariant($"A shim here is thicker than {PackThickness.ThickestShim.Millimeters} mm."), "Check the figure and its unit.");
 
     private static bool AllLengths(IReadOnlyList<IQuantity> values) => values.Count > 0 && values.All(v => v is Length);
 

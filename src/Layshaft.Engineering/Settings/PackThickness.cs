@@ -5,10 +5,13 @@ namespace Layshaft.Engineering.Settings;
 /// <summary>Thickness of a pack, from its shims.</summary>
 public static class PackThickness
 {
+    /// <summary>The thickest shim that packs are reckoned with, 20 mm: longer than any pack, so a slip of the pen or of its unit.</summary>
+    public static Length ThickestShim => Micrometres.Of(Micrometres.Most);
+
     /// <summary>Sum of the shims, each taken to the nearest micrometre.</summary>
     /// <param name="shims">Thicknesses; none give 0.</param>
     /// <returns>The sum in millimetres.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A shim is longer than any pack, 20 mm.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A shim is thicker than <see cref="ThickestShim"/>.</exception>
     public static Length Of(IEnumerable<Length> shims)
     {
         ArgumentNullException.ThrowIfNull(shims);
