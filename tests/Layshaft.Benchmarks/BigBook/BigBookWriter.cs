@@ -32,9 +32,10 @@ internal sealed class BigBookWriter
 
     private void Write()
     {
-        foreach (var path in new[] { "gearboxes", "venues" }.SelectMany(f => Directory.EnumerateFiles(Path.Combine(_options.Base, f))).Append(Path.Combine(_options.Base, BookLayout.ShopFile)))
+        string[] single = [BookLayout.ShopFile, .. _base.Shop.Logo is { } logo ? new[] { logo } : []];
+        foreach (var path in new[] { "gearboxes", "venues" }.SelectMany(f => Directory.EnumerateFiles(Path.Combine(_options.Base, f))).Concat(single.Select(f => Path.Combine(_options.Base, f))))
         {
-            Put(Path.GetRelativePath(_options.Base, path), File.ReadAllText(path));
+            PutBytes(Path.GetRelativePath(_options.Base, path), File.ReadAllBytes(path));
         }
 
         var fleet = new Fleet(_base, _options, _random, First);

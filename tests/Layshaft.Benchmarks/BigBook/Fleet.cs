@@ -63,7 +63,7 @@ internal sealed partial class Fleet
     {
         var factor = 0.97 + (0.06 * random.NextDouble());
         text = NameLine().Replace(text, string.Create(CultureInfo.InvariantCulture, $"name: Car {number}"));
-        text = CustomerLine().Replace(text, $"customer: {owner}");
+        text = EarlierCustomersLine().Replace(CustomerLine().Replace(text, $"customer: {owner}"), string.Empty);
         text = PublicLine().Replace(text, number % 50 == 0 ? "public: yes" : "public: no");
         text = MassLine().Replace(text, m => string.Create(CultureInfo.InvariantCulture, $"mass: {double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture) * factor:0} kg"));
         return GripLine().Replace(text, m => string.Create(CultureInfo.InvariantCulture, $"grip: {double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture) * factor:0.000}"));
@@ -74,6 +74,9 @@ internal sealed partial class Fleet
 
     [GeneratedRegex("^customer: .*$", RegexOptions.Multiline)]
     private static partial Regex CustomerLine();
+
+    [GeneratedRegex("^earlier_customers: .*\n", RegexOptions.Multiline)]
+    private static partial Regex EarlierCustomersLine();
 
     [GeneratedRegex("^public: .*$", RegexOptions.Multiline)]
     private static partial Regex PublicLine();
