@@ -9,7 +9,7 @@ namespace Layshaft.Book.Shapes;
 /// <typeparam name="T">What the words stand for.</typeparam>
 public sealed class ChoiceShape<T>(string what, params (string Word, T Value)[] choices) : Shape<T>
 {
-    private readonly string[] known = [.. choices.Select(c => c.Word)];
+    private readonly string[] known = WordsOf(choices);
 
     /// <inheritdoc/>
     public override string Words => $"{what} ({string.Join(", ", known)})";
@@ -39,4 +39,16 @@ public sealed class ChoiceShape<T>(string what, params (string Word, T Value)[] 
 
     /// <inheritdoc/>
     public override JsonObject Schema() => SchemaParts.OneOf(known);
+
+    // A loop, since LINQ over pairs is compiled anew at start-up for each kind of choice.
+    private static string[] WordsOf((string Word, T Value)[] choices)
+    {
+        var words = new string[choices.Length];
+        for (var i = 0; i < words.Length; i++)
+        {
+            words[i] = choices[i].Word;
+        }
+
+        return words;
+    }
 }

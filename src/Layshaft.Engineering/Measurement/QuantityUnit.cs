@@ -1,4 +1,5 @@
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace Layshaft.Engineering.Measurement;
 
@@ -25,5 +26,15 @@ internal static class QuantityUnit
     public static double InOrZero(this IQuantity? quantity, Enum unit) => quantity?.In(unit) ?? 0;
 
     /// <summary>A quantity from its number and unit.</summary>
-    public static IQuantity Of(double number, Enum unit) => Quantity.From(number, unit);
+    public static IQuantity Of(double number, Enum unit) => unit switch
+    {
+        LengthUnit length => new Length(number, length),
+        TorqueUnit torque => new Torque(number, torque),
+        ForceUnit force => new Force(number, force),
+        AngleUnit angle => new Angle(number, angle),
+        MassUnit mass => new Mass(number, mass),
+
+        // Knows every kind there is, and loads all of them on its first use.
+        _ => Quantity.From(number, unit),
+    };
 }

@@ -26,8 +26,8 @@ internal sealed class LedgerEntries
     public static IReadOnlyList<LedgerEntry> Of(ShopBook book, IReadOnlyDictionary<string, JobAssessment> jobs)
     {
         var reading = new LedgerEntries(book);
-        var steps = book.Units.Values.Select(u => (Day: u.InService, IsJob: false, u.Id, Read: (Action)(() => reading.Begin(u, book.GearboxOf(u)))))
-            .Concat(book.Jobs.Select(j => (Day: j.Received, IsJob: true, Id: j.Number, Read: (Action)(() => reading.Read(jobs[j.Number])))));
+        var steps = book.Units.Values.Select(u => new Step(u.InService, false, u.Id, () => reading.Begin(u, book.GearboxOf(u))))
+            .Concat(book.Jobs.Select(j => new Step(j.Received, true, j.Number, () => reading.Read(jobs[j.Number]))));
         foreach (var step in steps.OrderBy(s => s.Day).ThenBy(s => s.IsJob).ThenBy(s => s.Id, StringComparer.Ordinal))
         {
             step.Read();
@@ -118,4 +118,6 @@ internal sealed class LedgerEntries
         {
             ReasonSource = source,
         });
+
+    private sealed record Step(DateOnly Day, bool IsJob, string Id, Action Read);
 }
