@@ -84,7 +84,7 @@ internal static class FieldAudiences
             venues: name kind length altitude straights[].name straights[].exit_speed straights[].length straights[].corner
                 straights[].corner_speed straights[].grade
             units: owners[].from car
-            jobs: complaint driver estimate.sent estimate.valid_until estimate.lines[].part estimate.lines[].work
+            jobs: complaint driver driving estimate.sent estimate.valid_until estimate.lines[].part estimate.lines[].work
                 estimate.lines[].quantity estimate.lines[].price estimate.lines[].hours estimate.lines[].need
                 estimate.lines[].if_left estimate.note settings[].note final[].part final[].work final[].quantity final[].price
                 final[].hours final[].need final[].if_left last_event.venue last_event.on last_event.name last_event.laps

@@ -194,6 +194,7 @@ internal static class PlantedBook
         stripped: {{year}}-11-02
         waits_for: W
         verdict: W
+        driving: W
         findings:
           - part: "W:ring12"
             side: drive

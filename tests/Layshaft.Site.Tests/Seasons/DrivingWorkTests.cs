@@ -46,6 +46,18 @@ public sealed class DrivingWorkTests
         Assert.Equal(DrivingSigns.Of(DrivingAssessment.Of(job).Wear).Pattern == WearPattern.NoPattern, DrivingAssessment.Of(job, Work(3)).Rules.Contains(Book.Records.WearPattern.OneGear));
     }
 
+    [Fact]
+    public void The_technicians_words_to_the_driver_come_before_the_shops_advice_and_stay_with_him()
+    {
+        var job = s_demo.Book.Jobs.Single(j => j.Number == "0628") with { Driving = "Count *two* before second." };
+        var assessed = s_demo.Assessment.Jobs[job.Number] with { Job = job };
+        var views = OwnerView.Of(s_demo.Book, s_demo.Book.Units[job.Unit]);
+        var section = (DrivingSection)DrivingSection.Compose(new ReportContext(s_demo, views.First(v => v.IsOwn(job)), assessed))!.Model;
+
+        Assert.Contains("Count <em>two</em> before second.", section.Words[0].ToString(), StringComparison.Ordinal);
+        Assert.True(section.Words.Count > 1, "the shop's advice should follow");
+    }
+
     private static WearAgainstWork? Against(string job) =>
         RingWear.Against(s_demo.Assessment.Jobs[job], s_demo.Assessment.Lives, s_demo.Assessment.Gearing.For(s_demo.Book.Jobs.Single(j => j.Number == job))?.Dogs);
 }

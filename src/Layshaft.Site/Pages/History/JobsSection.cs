@@ -5,6 +5,7 @@ using Layshaft.Site.Charts.Life;
 using Layshaft.Site.Pages.Shared;
 using Layshaft.Site.Pages.Tables;
 using ChartSeason = Layshaft.Site.Charts.Life.Season;
+using EngineSeason = Layshaft.Engineering.Life.Season;
 using EngineUse = Layshaft.Engineering.Life.Use;
 
 namespace Layshaft.Site.Pages.History;
@@ -67,9 +68,17 @@ internal static class JobsSection
         return ChartPair.Of(
             new SeasonLineInput(
                 frame,
-                [.. calendar.Between(history.Unit.InService, history.Lives.LastUse(history.Unit).Date).Select(s => new ChartSeason(calendar.FirstDay(s).DayNumber, calendar.LastDay(s).DayNumber, s.ToString()))],
+                [.. Shown(calendar, history.Unit.InService, history.Lives.LastUse(history.Unit).Date).Select(s => new ChartSeason(calendar.FirstDay(s).DayNumber, calendar.LastDay(s).DayNumber, s.ToString()))],
                 [.. history.Jobs.Select(j => Mark(j, history))]),
             (input, size) => SeasonLine.Draw(input with { Frame = frame with { IdPrefix = $"seasons-line-{size.ToString().ToLowerInvariant()}" } }, size));
+    }
+
+    // A unit that comes in between two seasons belongs to the one before by its date, but never ran in it: the line starts with the next.
+    private static IEnumerable<EngineSeason> Shown(Engineering.Life.SeasonCalendar calendar, DateOnly from, DateOnly to)
+    {
+        EngineSeason[] all = [.. calendar.Between(from, to)];
+        EngineSeason[] ran = [.. all.SkipWhile(s => calendar.LastDay(s) < from)];
+        return ran.Length > 0 ? ran : all;
     }
 
     private static JobMark Mark(JobAssessment job, HistoryContext history)

@@ -7,9 +7,9 @@ using Rule = Layshaft.Book.Records.WearPattern;
 
 namespace Layshaft.Site.Pages.Report;
 
-/// <summary>How to drive it: the shop's own advice, where the wear of the dog rings calls for it.</summary>
+/// <summary>How to drive it: the technician's words to this driver, then the shop's own advice where the wear of the dog rings calls for it.</summary>
 /// <param name="Facts">What the rings showed.</param>
-/// <param name="Words">The shop's words.</param>
+/// <param name="Words">The technician's and the shop's words.</param>
 public sealed record DrivingSection(IReadOnlyList<string> Facts, IReadOnlyList<Html.RawHtml> Words)
 {
     /// <summary>Composes the section; null for an earlier owner's job (his driving is his), or when no advice applies.</summary>
@@ -21,19 +21,20 @@ public sealed record DrivingSection(IReadOnlyList<string> Facts, IReadOnlyList<H
             return null;
         }
 
-        var composition = report.Composition;
-        var dogs = composition.Assessment.Gearing.For(report.Job)?.Dogs;
+        var (composition, job) = (report.Composition, report.Job);
+        var dogs = composition.Assessment.Gearing.For(job)?.Dogs;
         var work = RingWear.Against(report.Assessment, composition.Assessment.Lives, dogs);
         var driving = DrivingAssessment.Of(report.Assessment, work);
         string[] compared = [.. WorkFacts(work, composition)];
         Advice[] advice = [.. driving.Rules.SelectMany(r => composition.Shop.Advice.Where(a => a.When == r))];
-        return advice.Length == 0 && compared.Length == 0
+        string[] words = [.. job.Driving is { } own ? [own] : Array.Empty<string>(), .. advice.Select(a => a.Words)];
+        return words.Length == 0 && compared.Length == 0
             ? null
             : new SectionView(
                 "driving",
                 composition.Say("advice.heading"),
                 "sections/driving.html",
-                new DrivingSection([.. FactsOf(driving, composition), .. compared], [.. advice.Select(a => NoteRenderer.Render(a.Words, 3).Html)]));
+                new DrivingSection([.. FactsOf(driving, composition), .. compared], [.. words.Select(w => NoteRenderer.Render(w, 3).Html)]));
     }
 
     // Does the wear follow the work? Silence where too little was measured to say.

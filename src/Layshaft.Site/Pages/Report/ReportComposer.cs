@@ -48,7 +48,9 @@ public static class ReportComposer
         var cells = new List<NamedValue>
         {
             new(composition.Say("block.received"), composition.Figures.Date(job.Received)),
-            new(composition.Say("block.finished"), job.Finished is { } finished ? composition.Figures.Date(finished) : composition.Say("block.open")),
+            job is { Finished: null, Stripped: { } stripped }
+                ? new(composition.Say("block.stripped"), composition.Figures.Date(stripped))
+                : new(composition.Say("block.finished"), job.Finished is { } finished ? composition.Figures.Date(finished) : composition.Say("block.open")),
             new(composition.Say("block.use"), UseWords.Of(job.Use, composition)),
         };
         if (technician is not null)

@@ -13,8 +13,14 @@ public sealed record TableView(string Id, string Caption, IReadOnlyList<Column> 
     /// <summary>Whether it is too wide for a phone, where it keeps its width and is moved sideways.</summary>
     public bool IsWide => Columns.Count >= Many;
 
-    /// <summary>Whether each of its rows folds into a block on a phone: wide, with sentences that nobody should have to push into view.</summary>
-    public bool Folds => IsWide && Rows.Any(r => r.Cells.Any(c => c.IsLong));
+    // More rows than these would fold into screens and screens of blocks.
+    private const int Few = 12;
+
+    /// <summary>
+    /// Whether each of its rows folds into a block on a phone: wide, with sentences that nobody should have to push into view,
+    /// or with few rows of words rather than figures, which are read one row at a time and not down a column.
+    /// </summary>
+    public bool Folds => IsWide && (Rows.Any(r => r.Cells.Any(c => c.IsLong)) || (Rows.Count <= Few && Columns.Count(c => c.IsNumber) * 2 < Columns.Count));
 
     /// <summary>Makes a table; a column is set to the right when all its filled cells are numbers.</summary>
     public static TableView Of(string id, string caption, IReadOnlyList<string> heads, IEnumerable<IReadOnlyList<Cell>> rows)
