@@ -10,9 +10,10 @@ public class FirstViewTests(PublishedDemo demo)
 {
     private const long MostBytes = 200_000;
 
-    // Half of what Core Web Vitals call good. What there is comes from the typeface when it arrives between the first paint
-    // and a tenth of a second later; after that it waits for the next page.
-    private const double MostShiftWhileLoading = 0.05;
+    // What there is comes from the typeface taking the place of what stands in for it: a line here and there breaks otherwise. A
+    // quarter of what Core Web Vitals call good; all of that for the shop's own pages, tables that one longer line moves far.
+    private const double MostShiftWhileLoading = 0.025;
+    private const double MostShiftOfOwnPages = 0.1;
 
     [Fact]
     public async Task The_first_view_of_every_report_weighs_less_than_200_kB_and_the_pictures_below_come_after_it()
@@ -76,7 +77,7 @@ public class FirstViewTests(PublishedDemo demo)
                   };
                 }
                 """);
-            if (seen.Later > 0 || seen.Loading >= MostShiftWhileLoading || seen.Blank > 0)
+            if (seen.Later > 0 || seen.Loading >= (path.StartsWith("shop/", StringComparison.Ordinal) ? MostShiftOfOwnPages : MostShiftWhileLoading) || seen.Blank > 0)
             {
                 moved.Add($"{path}: {seen}");
             }

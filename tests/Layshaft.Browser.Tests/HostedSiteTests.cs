@@ -60,7 +60,9 @@ public class HostedSiteTests(PublishedDemo demo)
             }
         }
 
-        wrong.AddRange(host.Wrong);
+        // Chromium asks for a typeface that a style in a page names with the page as its referrer, whatever the page's policy and the
+        // host's header say. It goes to the host that has just sent the page, and no further: `font-src 'self'`.
+        wrong.AddRange(host.Wrong.Where(w => !w.Contains(".woff2 was asked for with the referrer " + host.Address, StringComparison.Ordinal)));
         Assert.True(wrong.Count == 0, string.Join('\n', wrong));
     }
 

@@ -101,7 +101,8 @@ public sealed class PreviewTests : IAsyncLifetime, IDisposable
         Assert.Equal(["nosniff"], page.Headers.GetValues("X-Content-Type-Options"));
         Assert.Equal(["no-referrer"], page.Headers.GetValues("Referrer-Policy"));
         Assert.True(page.Headers.CacheControl!.NoStore);
-        Assert.Equal("text/css", (await client.GetAsync("/shop/look/site.css")).Content.Headers.ContentType!.MediaType);
+        Assert.Contains("style-src 'self' 'sha256-", policy, StringComparison.Ordinal);
+        Assert.Equal("font/woff2", (await client.GetAsync("/shop/look/fonts/libre-franklin-latin-wght-normal.woff2")).Content.Headers.ContentType!.MediaType);
     }
 
     [Theory]

@@ -1,4 +1,6 @@
 using System.Security.Cryptography;
+using System.Text;
+using Layshaft.Site.Look;
 using Layshaft.Site.Templates;
 
 namespace Layshaft.Site.Building;
@@ -16,6 +18,11 @@ public static class LookFiles
 
     // Links are not followed; nothing empty is opened, for a pipe says that it holds nothing and never ends.
     private static readonly EnumerationOptions Walk = new() { AttributesToSkip = FileAttributes.ReparsePoint, RecurseSubdirectories = true, MaxRecursionDepth = 8 };
+
+    /// <summary>The text of each sheet that stands in pages, by name.</summary>
+    public static IReadOnlyDictionary<string, string> Sheets(TemplateFolders folders) => In(folders)
+        .Where(f => PageStyles.Sheets.Contains(f.Name))
+        .ToDictionary(f => f.Name, f => Encoding.UTF8.GetString(f.Read()), StringComparer.Ordinal);
 
     /// <summary>The files, by name.</summary>
     public static IReadOnlyList<LookFile> In(TemplateFolders folders)

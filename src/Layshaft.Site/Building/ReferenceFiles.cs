@@ -1,4 +1,3 @@
-using System.Text;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.Reference;
 
@@ -22,7 +21,6 @@ internal static class ReferenceFiles
                 yield return file;
             }
 
-            yield return new SiteFile(Addresses.ReferenceSheet(subject.Id), scope, () => MadeFile.Of(Encoding.UTF8.GetBytes(ReferenceChoices.Stylesheet(subject))));
             for (var i = 0; i < subject.Tyres.Count; i++)
             {
                 var tyre = i;

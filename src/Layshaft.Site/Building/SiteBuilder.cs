@@ -1,4 +1,3 @@
-using System.Text;
 using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
 using Layshaft.Site.Look;
@@ -104,10 +103,6 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
             yield return file;
         }
 
-        yield return Text(
-            composition.Addresses.PrintSheet(view, job),
-            () => PrintSheet.Stylesheet(composition.Say("print.line", ("number", job.Number), ("unit", view.Unit.Serial), ("shop", composition.Shop.Name))),
-            scope);
     }
 
     private IEnumerable<SiteFile> History(OwnerView view, PageScope scope) =>
@@ -123,19 +118,16 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
 
     private IEnumerable<SiteFile> Look(string tree, PageScope scope)
     {
-        yield return Text($"{tree}/look/shop.css", () => ShopColours.Stylesheet(composition.Shop), scope);
         foreach (var file in LogoFile.Of(tree, scope, composition, files))
         {
             yield return file;
         }
 
-        foreach (var file in LookFiles.In(folders))
+        foreach (var file in LookFiles.In(folders).Where(f => !PageStyles.Sheets.Contains(f.Name)))
         {
             yield return new SiteFile($"{tree}/look/{file.Name}", scope, () => MadeFile.Of(file.Read())) { Inputs = [new PlanInput(file.Name, file.Hash)] };
         }
     }
 
     private SiteFile Page(string path, string template, Func<object> compose, PageScope scope) => new(path, scope, () => MadeFile.Of(engine.Render(template, compose())));
-
-    private static SiteFile Text(string path, Func<string> text, PageScope scope) => new(path, scope, () => MadeFile.Of(Encoding.UTF8.GetBytes(text())));
 }

@@ -4,6 +4,7 @@ using Layshaft.Book.Records;
 using Layshaft.Book.Yaml;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Figures;
+using Layshaft.Site.Look;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Templates;
@@ -60,8 +61,9 @@ public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem
             new FigureWriter(UnitChoices.Of(shop, texts), texts),
             new Addresses(view => keys.For(FormattableString.Invariant($"{view.Unit.Id}/{view.Index}"), view.Unit.LinkRenewed)),
             pictures,
-            notes);
-        var fingerprint = $"{own.Templates.Fingerprint} {texts.Fingerprint} {keys.For("fingerprint")}";
+            notes)
+        { Styles = PageStyles.Of(shop, LookFiles.Sheets(own.Folders)) };
+        var fingerprint = $"{own.Templates.Fingerprint} {texts.Fingerprint} {composition.Styles.Fingerprint} {keys.For("fingerprint")}";
         return new SitePreparation(new SiteBuilder(composition, new TemplateEngine(own.Templates, texts), review.Files, own.Folders, fingerprint), all) { Own = own };
     }
 

@@ -29,9 +29,6 @@ public sealed record Addresses(Func<OwnerView, string> KeyOf)
     /// <summary>The public page of a gearbox or a car.</summary>
     public static string ReferencePage(string id) => $"{Reference}/{id}.html";
 
-    /// <summary>The stylesheet that shows what was chosen on such a page.</summary>
-    public static string ReferenceSheet(string id) => $"{Reference}/{id}.css";
-
     /// <summary>The wall chart of a gearbox or a car on one of its tyres.</summary>
     public static string WallPage(string id, int tyre) =>
         FormattableString.Invariant(tyre == 0 ? $"{Reference}/wall-{id}.html" : (FormattableString)$"{Reference}/wall-{id}-{tyre + 1}.html");
@@ -50,13 +47,6 @@ public sealed record Addresses(Func<OwnerView, string> KeyOf)
     {
         ArgumentNullException.ThrowIfNull(job);
         return $"{Folder(view)}/{job.Number}/index.html";
-    }
-
-    /// <summary>The stylesheet that puts the job's number on each printed page.</summary>
-    public string PrintSheet(OwnerView view, Job job)
-    {
-        ArgumentNullException.ThrowIfNull(job);
-        return $"{Folder(view)}/{job.Number}/print.css";
     }
 
     /// <summary>The preview picture of a job's page.</summary>

@@ -1,6 +1,7 @@
 using Layshaft.Book.Records;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Figures;
+using Layshaft.Site.Look;
 using Layshaft.Site.Wording;
 
 namespace Layshaft.Site.Pages;
@@ -20,6 +21,9 @@ public sealed record Composition(
     PictureIndex Pictures,
     IReadOnlyDictionary<string, string> Notes)
 {
+    /// <summary>The styles that stand in the head of each page.</summary>
+    public PageStyles Styles { get; init; } = PageStyles.None;
+
     /// <summary>The book.</summary>
     public ShopBook Book => Assessment.Book;
 

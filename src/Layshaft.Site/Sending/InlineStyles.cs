@@ -18,8 +18,18 @@ internal static partial class InlineStyles
             return string.Empty;
         }
 
+        return Alone(Encoding.UTF8.GetString(bytes.Span).TrimStart('\uFEFF'), path, read, missing);
+    }
+
+    /// <summary>Styles that stand in a page, the same.</summary>
+    /// <param name="css">The styles.</param>
+    /// <param name="path">The path in the site of the file that they stand in.</param>
+    /// <param name="read">Reads a file of the site; null when there is none.</param>
+    /// <param name="missing">Receives what cannot be put inside.</param>
+    public static string Alone(string css, string path, Func<string, ReadOnlyMemory<byte>?> read, ICollection<string> missing)
+    {
         // Another stylesheet by @import would be asked for in vain.
-        var text = Import().Replace(Encoding.UTF8.GetString(bytes.Span).TrimStart('\uFEFF').ReplaceLineEndings("\n"), m => Left(m.Value));
+        var text = Import().Replace(css.ReplaceLineEndings("\n"), m => Left(m.Value));
         var alone = Address().Replace(text, m =>
         {
             var address = m.Groups[1].Value.Trim().Trim('"', '\'').Trim();

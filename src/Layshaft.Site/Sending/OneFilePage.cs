@@ -122,8 +122,15 @@ internal sealed class OneFilePage
     private List<string> InlineSheets()
     {
         var hashes = new List<string>();
-        foreach (var link in document.QuerySelectorAll("link[rel=stylesheet]").ToArray())
+        foreach (var link in document.QuerySelectorAll("link[rel=stylesheet], style").ToArray())
         {
+            if (link.LocalName == "style")
+            {
+                link.TextContent = InlineStyles.Alone(link.TextContent, path, read, missing);
+                hashes.Add(HashOf(link));
+                continue;
+            }
+
             var style = document.CreateElement("style");
             if (link.GetAttribute("media") is { } media)
             {
@@ -132,12 +139,14 @@ internal sealed class OneFilePage
 
             var sheet = SitePaths.Resolve(path, link.GetAttribute("href") ?? string.Empty);
             style.TextContent = sheet is null ? string.Empty : InlineStyles.Of(sheet, read, missing);
-            hashes.Add($"'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style.TextContent)))}'");
+            hashes.Add(HashOf(style));
             link.Replace(style);
         }
 
         return hashes;
     }
+
+    private static string HashOf(IElement style) => $"'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style.TextContent)))}'";
 
     private void SetPolicy(List<string> hashes)
     {

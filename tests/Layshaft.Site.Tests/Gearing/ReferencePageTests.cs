@@ -41,9 +41,12 @@ public class ReferencePageTests
             var page = ReferenceComposer.Page(s_demo, subject);
             var stock = subject.Boxes[0].Stock;
             Assert.Equal(stock.DropPairs.Count * stock.FinalDrives.Count * subject.Tyres.Count, page.Combinations.Count);
-            Assert.Equal(page.Combinations.Count, page.Combinations.Select(c => c.Class).Distinct().Count());
+            Assert.Equal(page.Combinations.Count, page.Combinations.Select(c => c.Classes).Distinct().Count());
+
+            // Each option hides what has not its class, so of all that is offered one combination stays, whatever is chosen.
             var css = ReferenceChoices.Stylesheet(subject);
-            Assert.All(page.Combinations, c => Assert.Equal(2, css.Split($" .{c.Class} {{").Length));
+            Assert.All(page.Groups.SelectMany(g => g.Options), o => Assert.Contains($".chooser:has(#{o.Id}:checked) .combination:not(.{o.Id[0]}{o.Id.Split('-')[1]}) {{ display: none; }}", css, StringComparison.Ordinal));
+            Assert.Equal(page.Groups.Sum(g => g.Options.Count), css.Split("display: none").Length - 1);
             Assert.All(page.Groups, g => Assert.Single(g.Options, o => o.IsChosen));
             var ids = new HtmlParser().ParseDocument(DemoBook.Render(s_demo, ReferenceComposer.Template, page)).QuerySelectorAll("[id]").Select(e => e.Id).ToList();
             Assert.Equal(ids.Count, ids.Distinct().Count());
@@ -55,7 +58,7 @@ public class ReferencePageTests
     {
         var subject = s_subjects.Single(s => s.Id == "car-saloon-44");
         var page = ReferenceComposer.Page(s_demo, subject);
-        var combination = page.Combinations.Single(c => c.Heading.Contains("28 driving 33", StringComparison.Ordinal) && c.Heading.Contains("10 driving 41", StringComparison.Ordinal) && c.Class.EndsWith("-0", StringComparison.Ordinal));
+        var combination = page.Combinations.Single(c => c.Heading.Contains("28 driving 33", StringComparison.Ordinal) && c.Heading.Contains("10 driving 41", StringComparison.Ordinal) && c.Classes.EndsWith(" t0", StringComparison.Ordinal));
 
         // 8200 rpm in top: 28/32 x 33/28 x 4.1 = 4.228; 1.936 m, 3.5 % slip, 0.4 % growth at 200 km/h.
         var train = subject.Boxes[0].Drivetrain.With(new Eng.ToothPair(28, 33), Eng.FinalDrive.FromTeeth(new Eng.ToothPair(10, 41)));

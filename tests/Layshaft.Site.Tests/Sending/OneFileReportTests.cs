@@ -63,6 +63,19 @@ public class OneFileReportTests
     }
 
     [Fact]
+    public void A_style_that_stands_in_the_page_stands_alone_too()
+    {
+        var html = Html.Replace("<link rel=\"stylesheet\" href=\"../../look/site.css\">", "<style>@font-face{src:url(\"../../look/fonts/a.woff2\")}</style>", StringComparison.Ordinal);
+        var report = OneFileReport.Make(Page, html, Read, Pictures(3000), null, new FileSize(1_000_000));
+        var document = Parse(report);
+        var style = Assert.Single(document.QuerySelectorAll("style")).TextContent;
+
+        Assert.Empty(report.Missing);
+        Assert.Equal("@font-face{src:url(\"data:font/woff2;base64,AQID\")}", style);
+        Assert.Contains($"style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style)))}';", document.QuerySelector("meta[http-equiv='Content-Security-Policy']")!.GetAttribute("content"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Its_policy_allows_just_its_own_stylesheet()
     {
         var document = Parse(Make(1_000_000));

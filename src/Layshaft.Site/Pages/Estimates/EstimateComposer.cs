@@ -1,6 +1,7 @@
 using Layshaft.Book.Records;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Pages.Report;
+using Layshaft.Site.Look;
 using Layshaft.Site.Pages.Shared;
 
 namespace Layshaft.Site.Pages.Estimates;
@@ -36,8 +37,8 @@ public static class EstimateComposer
                 report.Page,
                 title,
                 composition.Say("estimate.question"),
-                [composition.Addresses.PrintSheet(view, job)],
-                new LinkView(Addresses.Link(report.Page, composition.Addresses.History(view)), composition.Say("report.to_history"))) with
+                rules: PrintSheet.Stylesheet(composition, view, job),
+                links: new LinkView(Addresses.Link(report.Page, composition.Addresses.History(view)), composition.Say("report.to_history"))) with
             { Preview = CardComposer.Preview(composition, view, job) },
             composition.Say("estimate.heading", ("number", job.Number)),
             ReportComposer.TitleBlockOf(report),

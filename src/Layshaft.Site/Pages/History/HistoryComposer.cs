@@ -34,8 +34,7 @@ public static class HistoryComposer
                 composition,
                 history.Page,
                 composition.Say("history.title", ("unit", unit.Serial), ("shop", composition.Shop.Name)),
-                null,
-                []) with
+                null) with
             { Preview = CardComposer.Preview(composition, view) },
             composition.Say("history.heading"),
             Block(history),

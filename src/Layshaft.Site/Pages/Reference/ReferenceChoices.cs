@@ -8,7 +8,11 @@ namespace Layshaft.Site.Pages.Reference;
 /// <summary>One choice of everything that a reference page lets choose, by place in its lists.</summary>
 internal readonly record struct Choice(int Set, int Pair, int Final, int Tyre)
 {
-    public string Class => string.Create(CultureInfo.InvariantCulture, $"c{Set}-{Pair}-{Final}-{Tyre}");
+    /// <summary>What it is called on its page.</summary>
+    public string Id => string.Create(CultureInfo.InvariantCulture, $"c{Set}-{Pair}-{Final}-{Tyre}");
+
+    /// <summary>A class for each thing that is chosen: the page hides what has not all those chosen.</summary>
+    public string Classes => string.Create(CultureInfo.InvariantCulture, $"s{Set} p{Pair} f{Final} t{Tyre}");
 }
 
 /// <summary>What there is to choose, and the stylesheet that shows what was chosen: no script is needed.</summary>
@@ -48,26 +52,21 @@ internal static class ReferenceChoices
 
     public static string Stylesheet(ReferenceSubject subject)
     {
-        var css = new StringBuilder("@supports selector(:has(a)) {\n.chooser .combination { display: none; }\n");
+        // A browser that does not know :has() drops these rules and shows every combination.
+        var css = new StringBuilder("@supports selector(:has(a)) {\n");
         var stock = subject.Boxes[0].Stock;
-        foreach (var choice in All(subject))
-        {
-            css.Append(".chooser");
-            Checked(css, "set", choice.Set, subject.Boxes.Count);
-            Checked(css, "pair", choice.Pair, stock.DropPairs.Count);
-            Checked(css, "final", choice.Final, stock.FinalDrives.Count);
-            Checked(css, "tyre", choice.Tyre, subject.Tyres.Count);
-            css.Append(" .").Append(choice.Class).Append(" { display: block; }\n");
-        }
-
+        Hide(css, "set", subject.Boxes.Count);
+        Hide(css, "pair", stock.DropPairs.Count);
+        Hide(css, "final", stock.FinalDrives.Count);
+        Hide(css, "tyre", subject.Tyres.Count);
         return css.Append("}\n").ToString();
     }
 
-    private static void Checked(StringBuilder css, string group, int index, int options)
+    private static void Hide(StringBuilder css, string group, int options)
     {
-        if (options > 1)
+        for (var i = 0; options > 1 && i < options; i++)
         {
-            css.Append(CultureInfo.InvariantCulture, $":has(#{group}-{index}:checked)");
+            css.Append(CultureInfo.InvariantCulture, $".chooser:has(#{group}-{i}:checked) .combination:not(.{group[0]}{i}) {{ display: none; }}\n");
         }
     }
 

@@ -24,7 +24,7 @@ public static class ReferenceComposer
         LinkView[] Links(string start) =>
             [.. subjects.Where(s => s.Id.StartsWith(start, StringComparison.Ordinal)).Select(s => new LinkView(Addresses.Link(page, Addresses.ReferencePage(s.Id)), s.Name))];
         return new ReferenceIndex(
-            PageFrame.Head(composition, page, composition.Say("reference.title", ("shop", composition.Shop.Name)), composition.Say("reference.lead"), []),
+            PageFrame.Head(composition, page, composition.Say("reference.title", ("shop", composition.Shop.Name)), composition.Say("reference.lead")),
             Links("gearbox-"),
             Links("car-"),
             [.. subjects.SelectMany(s => WallLinks(page, s, withName: true, composition))],
@@ -52,8 +52,8 @@ public static class ReferenceComposer
                 page,
                 composition.Say("reference.page_title", ("name", subject.Name), ("shop", composition.Shop.Name)),
                 composition.Say("reference.lead"),
-                [Addresses.ReferenceSheet(subject.Id)],
-                new LinkView(Addresses.Link(page, Addresses.ReferenceIndex), composition.Say("reference.to_index"))),
+                rules: ReferenceChoices.Stylesheet(subject),
+                links: new LinkView(Addresses.Link(page, Addresses.ReferenceIndex), composition.Say("reference.to_index"))),
             composition.Say("reference.heading", ("name", subject.Name)),
             [.. lines.OfType<string>()],
             groups,
@@ -80,10 +80,10 @@ public static class ReferenceComposer
             : composition.Say("reference.combination", ("pair", GearingWords.Pair(train.DropPair, composition)), ("final", GearingWords.Final(train.FinalDrive, composition)));
         var table = subject.Tyres.Count == 0 ? null : Eng.SpeedTable.For(train, subject.Tyres[choice.Tyre].Tyre, subject.Limit).Value;
         return new Combination(
-            choice.Class,
+            choice.Classes,
             heading,
             table is null ? null : SpeedPerGearChart.Draw(
-                SpeedPerGear.Input(new ChartFrame(choice.Class, heading, composition.Say("reference.chart_words", ("gears", gears))), table, null, null, composition),
+                SpeedPerGear.Input(new ChartFrame(choice.Id, heading, composition.Say("reference.chart_words", ("gears", gears))), table, null, null, composition),
                 ChartSize.Compact),
             [.. train.Gears.Select((g, i) => Row(g, i + 1, train, table, composition))]);
     }

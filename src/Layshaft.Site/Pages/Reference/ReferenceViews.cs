@@ -44,11 +44,11 @@ public sealed record ChoiceGroup(string Id, string Name, IReadOnlyList<ChoiceOpt
 public sealed record ChoiceOption(string Id, string Words, bool IsChosen);
 
 /// <summary>The speeds of one choice.</summary>
-/// <param name="Class">The class by which the page's stylesheet shows it.</param>
+/// <param name="Classes">The classes by which the page's styles hide it until it is chosen.</param>
 /// <param name="Heading">The choice in words.</param>
 /// <param name="Chart">Engine speed against road speed; null where no tyre is known.</param>
 /// <param name="Rows">One row for each gear.</param>
-public sealed record Combination(string Class, string Heading, RawHtml? Chart, IReadOnlyList<ReferenceRow> Rows);
+public sealed record Combination(string Classes, string Heading, RawHtml? Chart, IReadOnlyList<ReferenceRow> Rows);
 
 /// <summary>One gear of a choice.</summary>
 /// <param name="Gear">Its name.</param>

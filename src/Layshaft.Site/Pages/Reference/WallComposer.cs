@@ -1,3 +1,4 @@
+using Layshaft.Site.Look;
 using Layshaft.Site.Pages.Gearing;
 using Layshaft.Site.Pages.Shared;
 using Layshaft.Site.Pages.Tables;
@@ -26,8 +27,8 @@ public static class WallComposer
                 page,
                 composition.Say("reference.wall_title", ("name", subject.Name), ("shop", composition.Shop.Name)),
                 null,
-                [$"{Addresses.Reference}/look/wall.css"],
-                new LinkView(Addresses.Link(page, Addresses.ReferencePage(subject.Id)), composition.Say("reference.to_page"))),
+                PageStyles.Wall,
+                links: new LinkView(Addresses.Link(page, Addresses.ReferencePage(subject.Id)), composition.Say("reference.to_page"))),
             composition.Say("reference.wall_heading", ("name", subject.Name), ("rpm", composition.Figures.Rpm(subject.Limit).Text)),
             composition.Say("reference.wall_rests", ("set", box.Set.Name), ("tyre", subject.Tyres[tyre].Words), ("units", Units(composition))),
             [.. box.Stock.FinalDrives.Select(f => new WallFinal(composition.Say("reference.wall_final", ("final", GearingWords.Final(f, composition))), gears.Count))],

@@ -1,5 +1,6 @@
 using Layshaft.Book.Records;
 using Layshaft.Engineering.Measurement;
+using Layshaft.Site.Look;
 using Layshaft.Site.Pages.Shared;
 
 namespace Layshaft.Site.Pages.Report;
@@ -27,8 +28,8 @@ public static class ReportComposer
                 report.Page,
                 composition.Say("report.title", ("number", job.Number), ("unit", report.Unit.Serial), ("shop", composition.Shop.Name)),
                 job.Verdict,
-                [composition.Addresses.PrintSheet(view, job)],
-                new LinkView(Addresses.Link(report.Page, composition.Addresses.History(view)), composition.Say("report.to_history"))) with
+                rules: PrintSheet.Stylesheet(composition, view, job),
+                links: new LinkView(Addresses.Link(report.Page, composition.Addresses.History(view)), composition.Say("report.to_history"))) with
             { Preview = CardComposer.Preview(composition, view, job) },
             heading,
             TitleBlockOf(report),

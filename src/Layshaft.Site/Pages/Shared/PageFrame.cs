@@ -1,4 +1,5 @@
 using Layshaft.Book.Records;
+using Layshaft.Site.Look;
 using Layshaft.Site.Notes;
 
 namespace Layshaft.Site.Pages.Shared;
@@ -6,9 +7,6 @@ namespace Layshaft.Site.Pages.Shared;
 /// <summary>Makes the head and the foot that all pages share.</summary>
 public static class PageFrame
 {
-    /// <summary>Nothing from elsewhere, no script, no inline style.</summary>
-    public const string Policy = "default-src 'none'; img-src 'self' data:; style-src 'self'; font-src 'self'; base-uri 'none'; form-action 'none'";
-
     // A logo so much wider than high is a name already.
     private const double WordMark = 2.5;
 
@@ -17,21 +15,23 @@ public static class PageFrame
     /// <param name="page">Path of the page; its first folder holds the look.</param>
     /// <param name="title">Title of the page.</param>
     /// <param name="description">One sentence for a preview card, or null.</param>
-    /// <param name="sheets">Stylesheets of this page alone, by path.</param>
+    /// <param name="sheet">A sheet of the look besides those of every page; null for none.</param>
+    /// <param name="rules">Rules of style of this page alone.</param>
     /// <param name="links">Links of the head.</param>
     public static PageHead Head(
-        Composition composition, string page, string title, string? description, IEnumerable<string> sheets, params LinkView[] links)
+        Composition composition, string page, string title, string? description, string? sheet = null, string rules = "", params LinkView[] links)
     {
         ArgumentNullException.ThrowIfNull(composition);
         ArgumentNullException.ThrowIfNull(page);
         var tree = page[..page.IndexOf('/', StringComparison.Ordinal)];
+        var style = composition.Styles.For(Addresses.Link(page, $"{tree}/look/"), sheet, rules);
         return new PageHead(
             composition.Texts.Language,
             title,
             description,
-            Policy,
+            Policy(style),
             tree != Addresses.Reference,
-            [.. Look(tree).Concat(sheets).Select(s => Addresses.Link(page, s))],
+            style.Text,
             composition.Shop.Name,
             Logo(composition, page, tree),
             links);
@@ -66,6 +66,10 @@ public static class PageFrame
             ? new LogoView(Addresses.Link(page, Addresses.Logo(tree)), size.Width, size.Height, size.Width >= WordMark * size.Height)
             : null;
 
-    private static IEnumerable<string> Look(string tree) =>
-        [$"{tree}/look/shop.css", $"{tree}/look/site.css", $"{tree}/look/charts.css"];
+    // Nothing from elsewhere, no script, and of styles that stand in the page only its own.
+    private static string Policy(PageStyle style)
+    {
+        var own = style.Text is null ? string.Empty : $" 'sha256-{style.Hash}'";
+        return $"default-src 'none'; img-src 'self' data:; style-src 'self'{own}; font-src 'self'; base-uri 'none'; form-action 'none'";
+    }
 }

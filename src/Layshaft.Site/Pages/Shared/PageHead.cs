@@ -1,3 +1,5 @@
+using Layshaft.Site.Html;
+
 namespace Layshaft.Site.Pages.Shared;
 
 /// <summary>The head of a page.</summary>
@@ -6,7 +8,7 @@ namespace Layshaft.Site.Pages.Shared;
 /// <param name="Description">One sentence for a preview card; null for none.</param>
 /// <param name="Policy">The content security policy.</param>
 /// <param name="Private">Whether search engines are told to stay away.</param>
-/// <param name="Stylesheets">Addresses of the stylesheets.</param>
+/// <param name="Style">The styles of the page; null for none.</param>
 /// <param name="Shop">The shop's name.</param>
 /// <param name="Logo">The shop's logo; null for its name.</param>
 /// <param name="Links">Links of the head.</param>
@@ -16,7 +18,7 @@ public sealed record PageHead(
     string? Description,
     string Policy,
     bool Private,
-    IReadOnlyList<string> Stylesheets,
+    RawHtml? Style,
     string Shop,
     LogoView? Logo,
     IReadOnlyList<LinkView> Links)
