@@ -51,4 +51,27 @@ public class PrintTests(PublishedDemo demo)
 
         Assert.True(wrong.Count == 0, string.Join('\n', wrong));
     }
+
+    [Fact]
+    public async Task A_link_of_a_note_is_spelled_out_on_paper_and_a_long_one_wraps()
+    {
+        var address = "https://parts.example/" + string.Concat(Enumerable.Repeat("ring-and-hub/", 20));
+        var note = Layshaft.Site.Notes.NoteRenderer.Render($"Ask [the maker]({address}) or [the desk](mailto:desk@parts.example?subject=Ring).", 2).Html.Markup;
+        await using var context = await demo.Chromium.NewContextAsync();
+        var page = await context.NewPageAsync();
+        await page.GotoAsync(demo.Address(demo.FullestReport));
+        await page.EvaluateAsync("note => document.querySelector('.verdict').insertAdjacentHTML('afterend', note)", note);
+        using var pdf = PdfDocument.Open(await page.PdfAsync(new PagePdfOptions { Format = "A4" }));
+        var text = string.Concat(string.Concat(pdf.GetPages().Select(p => p.Text)).Where(c => !char.IsWhiteSpace(c)));
+        Assert.Contains($"Askthemaker({address})orthedesk(desk@parts.example).", text, StringComparison.Ordinal);
+
+        await page.SetViewportSizeAsync(700, 900);
+        await page.EmulateMediaAsync(new() { Media = Media.Print });
+        Assert.True(await page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= document.documentElement.clientWidth"));
+
+        // Neither the pages' own links nor those around pictures and in menus.
+        Assert.Equal(2, await page.Locator(".spell-link").CountAsync());
+        await page.EmulateMediaAsync(new() { Media = Media.Screen });
+        Assert.Equal("none", await page.EvaluateAsync<string>("() => getComputedStyle(document.querySelector('.spell-link'), '::after').content"));
+    }
 }

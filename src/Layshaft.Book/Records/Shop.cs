@@ -55,7 +55,7 @@ public sealed record Shop(
         f.Optional("numbers", ShownNumbers.Shape, "How numbers are written on the pages.") ?? ShownNumbers.Usual,
         f.Or("dates", DateWords, false, "How dates are written on the pages: in words as the language has them, or as 2026-03-14."),
         f.Optional("colour", Scalars.Colour, "The one colour of the shop's pages."),
-        f.Optional("logo", Scalars.FileName, "A picture file for the head of each page."),
+        f.Optional("logo", Scalars.FileName, "A picture file for the head of each page: PNG, JPEG or WebP (or a phone's HEIC or AVIF), not an SVG drawing: save that as PNG, 400 pixels or more on its longer edge."),
         f.Optional("site_address", Scalars.WebAddress, "Where the folder customers/ lies once it is uploaded: for the links and pictures of what is sent."),
         f.Or("one_file_limit", Scalars.FileSize, new FileSize(8_000_000), "The most that a one-file report may weigh; its pictures are reduced until it does."),
         f.Required("currency", Scalars.Currency, "The currency of all prices in the book."),

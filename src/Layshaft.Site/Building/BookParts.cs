@@ -90,7 +90,7 @@ internal sealed class BookParts(Composition whole, IBookFiles files, string fing
 
     // What a page says of a picture follows from its size alone; the picture itself is a file of its own.
     private static string PicturesIn(PictureIndex pictures) => string.Join(
-        '\n', pictures.Usable.Values.OrderBy(p => p.Path, StringComparer.Ordinal).Select(p => FormattableString.Invariant($"{p.Path} {p.Large} {p.Small}")));
+        '\n', pictures.Usable.Values.OrderBy(p => p.Path, StringComparer.Ordinal).Select(p => FormattableString.Invariant($"{p.Path} {p.Large} {p.Middle} {p.Small}")));
 
     private static SortedDictionary<string, T> Some<T>(IReadOnlyDictionary<string, T> all, IEnumerable<string> keys)
     {

@@ -1,3 +1,4 @@
+using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
 using Layshaft.Site.Pages;
@@ -11,7 +12,9 @@ namespace Layshaft.Site.Building;
 internal static class PictureFiles
 {
     /// <summary>The renditions of a job's pictures, for each owner who may see them.</summary>
-    public static IEnumerable<SiteFile> Of(Job job, IReadOnlyList<OwnerView> views, PageScope scope, Composition whole, IBookFiles files)
+    /// <remarks><c>damaged</c> takes the problem of a picture that turns out to be damaged when it is decoded, once for each file made of it.</remarks>
+    public static IEnumerable<SiteFile> Of(
+        Job job, IReadOnlyList<OwnerView> views, PageScope scope, Composition whole, IBookFiles files, Action<Problem> damaged)
     {
         foreach (var photo in job.Photos)
         {
@@ -24,27 +27,41 @@ internal static class PictureFiles
             PlanInput[] inputs = [new PlanInput(path, usable.Hash)];
             foreach (var view in views.Where(v => ReportPictures.MaySee(photo, v.IsOwn(job))))
             {
-                foreach (var size in new[] { usable.Large, usable.Small }.Distinct())
+                foreach (var size in usable.Sizes.Reverse())
                 {
                     yield return new SiteFile(
                         whole.Addresses.Picture(view, job, photo.File, size.Width),
                         scope,
-                        () => MadeFile.Of(scope.Latest(path, () => Render(path, files)).Jpeg(size)))
+                        () => scope.Latest(path, () => Render(photo, path, files)).File(size, damaged))
                     { Inputs = inputs };
                 }
             }
         }
     }
 
-    private static Rendered Render(string path, IBookFiles files)
+    private static Rendered Render(Photo photo, string path, IBookFiles files)
     {
         using var stream = files.Open(path);
-        return new Rendered(PhotoRenditions.Make(stream, path).Renditions);
+        var (renditions, problem) = PhotoRenditions.Make(stream, photo.File);
+        return new Rendered(renditions, renditions is not null ? null : new Problem(
+            "picture", photo.Origin.At("file"), problem!.Message, "Until then a crossed field stands in its place.", Severity.LeftOut));
     }
 
-    private sealed record Rendered(PhotoRenditions? Renditions)
+    private sealed record Rendered(PhotoRenditions? Renditions, Problem? Damage)
     {
-        public ReadOnlyMemory<byte> Jpeg((int Width, int Height) size) =>
-            Renditions?.Sizes.FirstOrDefault(s => s.Width == size.Width)?.Jpeg ?? PicturePlaceholder.Jpeg(size);
+        public MadeFile File((int Width, int Height) size, Action<Problem> damaged)
+        {
+            if (Renditions?.Sizes.FirstOrDefault(s => s.Width == size.Width) is { } made)
+            {
+                return MadeFile.Of(made.Jpeg);
+            }
+
+            if (Damage is not null)
+            {
+                damaged(Damage);
+            }
+
+            return MadeFile.Of(PicturePlaceholder.Jpeg(size)) with { StandsIn = true };
+        }
     }
 }

@@ -37,7 +37,7 @@ internal static class PictureInspection
                 {
                     var sizes = PhotoRenditions.SizesOf(facts);
                     stream.Position = 0;
-                    usable[path] = new UsablePicture(path, sizes[0], sizes[^1]) { Hash = Convert.ToHexStringLower(SHA256.HashData(stream)) };
+                    usable[path] = new UsablePicture(path, sizes[0], sizes[^1]) { Middle = sizes[Math.Min(1, sizes.Count - 1)], Hash = Convert.ToHexStringLower(SHA256.HashData(stream)) };
                     if (problem is null)
                     {
                         memory?.Note(file, usable[path]);

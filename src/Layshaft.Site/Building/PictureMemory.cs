@@ -11,7 +11,7 @@ namespace Layshaft.Site.Building;
 /// </summary>
 public sealed class PictureMemory
 {
-    private const string Mark = "layshaft pictures 1";
+    private const string Mark = "layshaft pictures 2";
 
     // The coarsest times that a disk keeps (FAT) are of two seconds.
     private static readonly TimeSpan Coarsest = TimeSpan.FromSeconds(2);
@@ -91,9 +91,11 @@ public sealed class PictureMemory
         {
             var path = reader.ReadString();
             var (length, modified, hash) = (reader.ReadInt64(), reader.ReadInt64(), Convert.ToHexStringLower(reader.ReadBytes(32)));
-            var (large, small) = ((reader.ReadInt32(), reader.ReadInt32()), (reader.ReadInt32(), reader.ReadInt32()));
-            _known[path] = (length, modified, new UsablePicture(path, large, small) { Hash = hash });
+            var (large, middle, small) = (Size(), Size(), Size());
+            _known[path] = (length, modified, new UsablePicture(path, large, small) { Middle = middle, Hash = hash });
         }
+
+        (int Width, int Height) Size() => (reader.ReadInt32(), reader.ReadInt32());
     }
 
     private byte[] ToBytes()
@@ -108,10 +110,11 @@ public sealed class PictureMemory
             writer.Write(length);
             writer.Write(modified);
             writer.Write(Convert.FromHexString(picture.Hash));
-            writer.Write(picture.Large.Width);
-            writer.Write(picture.Large.Height);
-            writer.Write(picture.Small.Width);
-            writer.Write(picture.Small.Height);
+            foreach (var (width, height) in new[] { picture.Large, picture.Middle, picture.Small })
+            {
+                writer.Write(width);
+                writer.Write(height);
+            }
         }
 
         writer.Flush();

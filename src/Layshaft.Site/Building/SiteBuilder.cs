@@ -1,3 +1,6 @@
+using System.Collections.Concurrent;
+using Layshaft.Book.Places;
+using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
 using Layshaft.Site.Look;
@@ -21,6 +24,11 @@ namespace Layshaft.Site.Building;
 public sealed class SiteBuilder(Composition composition, TemplateEngine engine, IBookFiles files, TemplateFolders folders, string fingerprint)
 {
     private static readonly string[] Trees = [Addresses.Customers, Addresses.Shop, Addresses.Reference];
+
+    private readonly ConcurrentDictionary<Place, Problem> damaged = new();
+
+    /// <summary>The pictures that turned out to be damaged when files of the site were made from them, in order of place.</summary>
+    public IReadOnlyList<Problem> Damaged => [.. damaged.Values.OrderBy(p => p.Place)];
 
     /// <summary>What pages are composed from.</summary>
     public Composition Composition => composition;
@@ -60,7 +68,7 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
                 foreach (var job in composition.Book.JobsOf(unit.Id))
                 {
                     OwnerView[] readers = [.. views.Where(v => v.Jobs.Contains(job) && JobPages.Exists(v, job))];
-                    foreach (var file in PictureFiles.Of(job, readers, scope, composition, files))
+                    foreach (var file in PictureFiles.Of(job, readers, scope, composition, files, p => damaged[p.Place] = p))
                     {
                         yield return file;
                     }

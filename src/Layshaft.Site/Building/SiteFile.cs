@@ -15,12 +15,17 @@ public sealed record SiteFile(string Path, PageScope Scope, Func<MadeFile> Make)
 
     /// <summary>As the publisher plans it.</summary>
     /// <param name="turn">Its place among the files of its scope.</param>
-    public PlannedOutput ToPlan(int turn) => new(Path, Inputs ?? Scope.Inputs, stream =>
+    public PlannedOutput ToPlan(int turn)
     {
-        var made = Make();
-        stream.Write(made.Bytes is { } bytes ? bytes.Span : throw new PageException(Path, made.Problems));
-    })
-    { Group = Scope.Group, Turn = turn };
+        var standsIn = false;
+        return new(Path, Inputs ?? Scope.Inputs, stream =>
+        {
+            var made = Make();
+            standsIn = made.StandsIn;
+            stream.Write(made.Bytes is { } bytes ? bytes.Span : throw new PageException(Path, made.Problems));
+        })
+        { Group = Scope.Group, Turn = turn, MakeAgain = () => standsIn };
+    }
 }
 
 /// <summary>A made file, or why it could not be made.</summary>
@@ -28,6 +33,9 @@ public sealed record SiteFile(string Path, PageScope Scope, Func<MadeFile> Make)
 /// <param name="Problems">Mistakes in the templates.</param>
 public sealed record MadeFile(ReadOnlyMemory<byte>? Bytes, IReadOnlyList<TemplateProblem> Problems)
 {
+    /// <summary>Whether it stands in for something that could not be made: the next publish makes it again, and says so again.</summary>
+    public bool StandsIn { get; init; }
+
     /// <summary>A file that was made.</summary>
     public static MadeFile Of(ReadOnlyMemory<byte> bytes) => new(bytes, []);
 

@@ -18,6 +18,14 @@ internal static class NoteLinks
     /// <summary>Whether the address leads to another site.</summary>
     internal static bool IsOutside(string address) => SchemeOf(address) is "http" or "https";
 
+    /// <summary>An address of the web or of mail as somebody can type it; null for others.</summary>
+    internal static string? Spelled(string address) => SchemeOf(address) switch
+    {
+        "http" or "https" => address,
+        "mailto" => address["mailto:".Length..].Split('?')[0],
+        _ => null,
+    };
+
     private static bool IsPlain(string address)
     {
         if (address.Any(c => char.IsControl(c) || char.IsWhiteSpace(c) && c != ' ' || c == '\\')

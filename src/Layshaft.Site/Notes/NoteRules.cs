@@ -41,9 +41,24 @@ internal static class NoteRules
             problems.Add(Refused(link.Line, address));
             ReduceToText(link);
         }
-        else if (NoteLinks.IsOutside(address!))
+        else
         {
-            KeepPageSecret(link);
+            if (NoteLinks.IsOutside(address!))
+            {
+                KeepPageSecret(link);
+            }
+
+            SpellOnPaper(link, address!);
+        }
+    }
+
+    /// <summary>On paper nobody can follow a link, so its address is printed after its words, unless they are the address.</summary>
+    private static void SpellOnPaper(LinkInline link, string address)
+    {
+        if (NoteLinks.Spelled(address) is { } spelled && !string.Concat(link.Descendants<LiteralInline>().Select(l => l.Content.ToString())).Contains(spelled, StringComparison.OrdinalIgnoreCase))
+        {
+            link.GetAttributes().AddClass("spell-link");
+            link.GetAttributes().AddProperty("data-address", spelled);
         }
     }
 

@@ -1,11 +1,17 @@
 namespace Layshaft.Site.Pages;
 
-/// <summary>A picture that can be shown: its upright size, and the sizes of its two renditions.</summary>
+/// <summary>A picture that can be shown: its upright size, and the sizes of its renditions.</summary>
 /// <param name="Path">Path in the book.</param>
 /// <param name="Large">Width and height of the large rendition, in pixels.</param>
 /// <param name="Small">Width and height of the small rendition, in pixels.</param>
 public sealed record UsablePicture(string Path, (int Width, int Height) Large, (int Width, int Height) Small)
 {
+    /// <summary>Width and height of the rendition between them, in pixels; that of a neighbour where the picture is small.</summary>
+    public (int Width, int Height) Middle { get; init; } = Large;
+
+    /// <summary>The sizes of its renditions, smallest first.</summary>
+    public IEnumerable<(int Width, int Height)> Sizes => new[] { Small, Middle, Large }.Distinct();
+
     /// <summary>SHA-256 of its file; empty where nobody needs it.</summary>
     public string Hash { get; init; } = string.Empty;
 }

@@ -3,11 +3,11 @@ namespace Layshaft.Site.Photos;
 /// <summary>What is made of each photo.</summary>
 public sealed record RenditionSettings
 {
-    /// <summary>1600 px and 480 px on the long edge, JPEG quality 80, progressive.</summary>
+    /// <summary>1600 px, 960 px and 480 px on the long edge, JPEG quality 80, progressive.</summary>
     public static RenditionSettings Default { get; } = new();
 
     /// <summary>Longest edge of each rendition in pixels, 1 to 16,384, in any order. A photo is never enlarged.</summary>
-    public IReadOnlyList<int> LongEdges { get; init; } = [1600, 480];
+    public IReadOnlyList<int> LongEdges { get; init; } = [1600, 960, 480];
 
     /// <summary>JPEG quality on the scale of the IJG tables, 1 to 100.</summary>
     public int JpegQuality { get; init; } = 80;

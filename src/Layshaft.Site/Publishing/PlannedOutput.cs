@@ -21,6 +21,9 @@ public sealed record PlannedOutput(string Path, IReadOnlyList<PlanInput> Inputs,
     /// <summary>Its turn within its group.</summary>
     public int Turn { get; init; }
 
+    /// <summary>Asked after it was written: whether the next publish shall make it again although its inputs are the same.</summary>
+    public Func<bool>? MakeAgain { get; init; }
+
     /// <summary>An output of text in UTF-8 without a mark.</summary>
     /// <param name="path">Where it goes.</param>
     /// <param name="inputs">What it depends on.</param>

@@ -105,6 +105,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
             using var stream = new HashingStream(files.Create(place));
             output.Write(stream);
             entry = stream.Entry(output.Path);
+            key = output.MakeAgain?.Invoke() == true ? string.Empty : key;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

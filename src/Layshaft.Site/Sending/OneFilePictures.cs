@@ -28,7 +28,7 @@ internal static class OneFilePictures
             IReadOnlyList<ReadOnlyMemory<byte>> sizes = PhotoRenditions.Make(stream, path, Sizes).Renditions is { } made
                 ? [.. made.Sizes.OrderByDescending(s => s.Width).Select(s => s.Jpeg)]
                 : [PicturePlaceholder.Jpeg(usable.Small)];
-            foreach (var width in new[] { usable.Large.Width, usable.Small.Width })
+            foreach (var width in usable.Sizes.Select(s => s.Width))
             {
                 found[composition.Addresses.Picture(view, job, photo.File, width)] = sizes;
             }

@@ -42,9 +42,9 @@ internal sealed class ReportPictures(ReportContext report)
 
         var addresses = report.Composition.Addresses;
         return new PictureView(
-            report.LinkTo(addresses.Picture(report.View, report.Job, photo.File, usable.Small.Width)),
-            usable.Small.Width,
-            report.LinkTo(addresses.Picture(report.View, report.Job, photo.File, usable.Large.Width)),
+            Address(usable.Small.Width),
+            string.Join(", ", usable.Sizes.Select(s => FormattableString.Invariant($"{Address(s.Width)} {s.Width}w"))),
+            Address(usable.Large.Width),
             usable.Large.Width,
             usable.Large.Height,
             "(min-width: 48rem) 27rem, 94vw",
@@ -56,6 +56,8 @@ internal sealed class ReportPictures(ReportContext report)
                 _ => null,
             },
             Callouts(photo, usable));
+
+        string Address(int width) => report.LinkTo(addresses.Picture(report.View, report.Job, photo.File, width));
     }
 
     private RawHtml? Callouts(Photo photo, UsablePicture usable)

@@ -41,7 +41,7 @@ public sealed record WordsView(RawHtml Words);
 
 /// <summary>A picture.</summary>
 /// <param name="Small">Address of the small rendition.</param>
-/// <param name="SmallWidth">Its width in pixels.</param>
+/// <param name="Choices">The addresses of all renditions, each with its width, for the browser to choose from.</param>
 /// <param name="Full">Address of the large rendition.</param>
 /// <param name="FullWidth">Its width in pixels.</param>
 /// <param name="FullHeight">Its height in pixels.</param>
@@ -50,4 +50,4 @@ public sealed record WordsView(RawHtml Words);
 /// <param name="Moment">Before or after; null where it does not matter.</param>
 /// <param name="Callouts">Marks over the picture; null for none.</param>
 public sealed record PictureView(
-    string Small, int SmallWidth, string Full, int FullWidth, int FullHeight, string Sizes, string Caption, string? Moment, RawHtml? Callouts);
+    string Small, string Choices, string Full, int FullWidth, int FullHeight, string Sizes, string Caption, string? Moment, RawHtml? Callouts);

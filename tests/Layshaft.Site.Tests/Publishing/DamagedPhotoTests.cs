@@ -1,0 +1,82 @@
+using Layshaft.Book.Problems;
+using Layshaft.Site.Assessment;
+using Layshaft.Site.Building;
+using Layshaft.Site.Publishing;
+using Layshaft.Site.Tests.Photos;
+using Layshaft.Site.Tests.Seasons;
+
+namespace Layshaft.Site.Tests.Publishing;
+
+/// <summary>A photo whose header is whole and whose picture is not shows only when it is decoded.</summary>
+public sealed class DamagedPhotoTests : IDisposable
+{
+    private const string Photo = "book/jobs/2026/0009/photos/ring.jpg";
+    private readonly TempFolder _temp = new();
+
+    public DamagedPhotoTests()
+    {
+        foreach (var (path, text) in SmallBook.Files())
+        {
+            _temp.Write($"book/{path}", text);
+        }
+
+        WriteJob("Fine.");
+    }
+
+    public void Dispose() => _temp.Dispose();
+
+    [Fact]
+    public void It_is_a_problem_of_each_publish_until_it_is_whole_and_the_rest_goes_on()
+    {
+        var whole = SyntheticPhoto.Jpeg(1200, 900, number: 3);
+        _temp.WriteBytes(Photo, whole[..(whole.Length / 2)]);
+        var first = Publish();
+        var problem = Assert.Single(first.Damaged);
+        Assert.Equal(("picture", Severity.LeftOut, "jobs/2026/0009/job.yaml"), (problem.Code, problem.Severity, problem.Place.File));
+        Assert.StartsWith("ring.jpg is cut short: the picture ends at ", problem.Message, StringComparison.Ordinal);
+        Assert.Contains("Copy it from the phone or camera again. Until then a crossed field stands in its place.", problem.ToString(), StringComparison.Ordinal);
+        var pictures = Pictures();
+        Assert.Equal(["ring-1200.jpg", "ring-480.jpg", "ring-960.jpg"], pictures.Keys);
+
+        // Nothing of the photo changed: it is said again.
+        WriteJob("Fine, and dandy.");
+        Assert.Equal(problem.Message, Assert.Single(Publish().Damaged).Message);
+        Assert.Equal(pictures, Pictures());
+
+        _temp.WriteBytes(Photo, whole);
+        Assert.Empty(Publish().Damaged);
+        Assert.All(Pictures(), p => Assert.NotEqual(pictures[p.Key], p.Value));
+
+        // What is whole is not made again.
+        WriteJob("Fine as ever.");
+        var prepared = Prepare();
+        var result = new Publisher(new PublishOptions { Book = _temp.At("book") }).Publish(prepared.Plan(), _temp.At("site"));
+        Assert.DoesNotContain(result.Changed, c => c.EndsWith(".jpg", StringComparison.Ordinal));
+        Assert.True(result.Kept >= pictures.Count);
+    }
+
+    private void WriteJob(string verdict) => _temp.Write(
+        "book/jobs/2026/0009/job.yaml",
+        SmallBook.Job("a", "2026-11-01", "80 h", $"complaint: New.\nverdict: {verdict}\nfinished: 2026-11-10\nphotos:\n  - {{ file: ring.jpg, caption: A ring }}\n" + SmallBook.Rings(0.60, 0.70, 0.80, 0.65)));
+
+    private SiteBuilder Prepare()
+    {
+        var prepared = SitePreparation.Of(BookReview.OfFolder(_temp.At("book")), _temp.At("book"));
+        Assert.True(prepared.Builder is not null, string.Join('\n', prepared.Problems));
+        Assert.DoesNotContain(prepared.Problems, p => p.Code == "picture");
+        return prepared.Builder;
+    }
+
+    private SiteBuilder Publish()
+    {
+        var builder = Prepare();
+        Assert.Equal(PublishOutcome.Published, new Publisher(new PublishOptions { Book = _temp.At("book") }).Publish(builder.Plan(), _temp.At("site")).Outcome);
+        return builder;
+    }
+
+    private SortedDictionary<string, string> Pictures() => new(
+        Directory.EnumerateFiles(_temp.At("site/customers"), "ring-*.jpg", SearchOption.AllDirectories)
+            .DistinctBy(Path.GetFileName)
+            .ToDictionary(p => Path.GetFileName(p), p => Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(p)))),
+        StringComparer.Ordinal);
+}
