@@ -41,7 +41,7 @@ internal static class LogoFile
             yield return new SiteFile(
                 Addresses.Logo(tree),
                 scope,
-                () => MadeFile.Of(Make(logo, files).Renditions?.Sizes[0].Jpeg ?? PicturePlaceholder.Jpeg(usable.Large)))
+                () => MadeFile.Of(scope.Once(logo, () => Make(logo, files)).Renditions?.Sizes[0].Jpeg ?? PicturePlaceholder.Jpeg(usable.Large)))
             { Inputs = [new PlanInput(logo, usable.Hash)] };
         }
     }

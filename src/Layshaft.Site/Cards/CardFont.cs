@@ -13,21 +13,34 @@ internal sealed class CardFont : IDisposable
 
     private static readonly string[] Sets = ["latin", "latin-ext"];
 
+    // A typeface is read once: many cards are drawn, by several threads, and none of them changes it.
+    private static readonly Lazy<SKTypeface[]> Regular = new(() => Faces(400));
+    private static readonly Lazy<SKTypeface[]> Bold = new(() => Faces(700));
+
     private readonly SKFont[] parts;
+    private readonly Dictionary<Rune, (SKFont Font, ushort Glyph, float Width)> known = [];
 
     /// <summary>The typeface in a size.</summary>
     public CardFont(bool bold, float size)
     {
         Size = size;
-        var weight = bold ? 700 : 400;
-        parts = [.. Sets.Select(set => Load($"libre-franklin-{set}-{weight}-normal.woff", size))];
+        parts = [.. (bold ? Bold : Regular).Value.Select(face => new SKFont(face, size) { Hinting = SKFontHinting.None, Subpixel = true, LinearMetrics = true })];
     }
 
     /// <summary>Height of the letters' body.</summary>
     public float Size { get; }
 
     /// <summary>How wide a text is.</summary>
-    public float Measure(string text) => Glyphs(text).Sum(g => g.Width);
+    public float Measure(string text)
+    {
+        var width = 0.0;
+        foreach (var glyph in Glyphs(text))
+        {
+            width += glyph.Width;
+        }
+
+        return (float)width;
+    }
 
     /// <summary>Draws a text from a point on its base line; where it ends.</summary>
     public float Draw(SKCanvas canvas, string text, float x, float y, SKPaint paint)
@@ -53,7 +66,6 @@ internal sealed class CardFont : IDisposable
     {
         foreach (var part in parts)
         {
-            part.Typeface.Dispose();
             part.Dispose();
         }
     }
@@ -69,21 +81,31 @@ internal sealed class CardFont : IDisposable
                 continue;
             }
 
-            var code = Rune.IsWhiteSpace(rune) ? ' ' : rune.Value;
-            var font = parts.FirstOrDefault(p => p.ContainsGlyph(code));
-            var glyph = (font ??= parts[0]).GetGlyph(font.ContainsGlyph(code) ? code : Missing);
-            yield return (font, glyph, font.GetGlyphWidths([glyph])[0]);
+            if (!known.TryGetValue(rune, out var sign))
+            {
+                known[rune] = sign = Look(Rune.IsWhiteSpace(rune) ? ' ' : rune.Value);
+            }
+
+            yield return sign;
         }
     }
 
-    private static SKFont Load(string name, float size)
+    private (SKFont Font, ushort Glyph, float Width) Look(int code)
+    {
+        var font = parts.FirstOrDefault(p => p.ContainsGlyph(code));
+        var glyph = (font ??= parts[0]).GetGlyph(font.ContainsGlyph(code) ? code : Missing);
+        return (font, glyph, font.GetGlyphWidths([glyph])[0]);
+    }
+
+    private static SKTypeface[] Faces(int weight) => [.. Sets.Select(set => Load($"libre-franklin-{set}-{weight}-normal.woff"))];
+
+    private static SKTypeface Load(string name)
     {
         using var stream = typeof(CardFont).Assembly.GetManifestResourceStream($"Layshaft.Site.Cards.Fonts.{name}")
             ?? throw new InvalidOperationException($"The typeface {name} is not in the program.");
         using var copy = new MemoryStream();
         stream.CopyTo(copy);
         using var data = SKData.CreateCopy(copy.ToArray());
-        var face = SKTypeface.FromData(data) ?? throw new InvalidOperationException($"The typeface {name} cannot be read.");
-        return new SKFont(face, size) { Hinting = SKFontHinting.None, Subpixel = true, LinearMetrics = true };
+        return SKTypeface.FromData(data) ?? throw new InvalidOperationException($"The typeface {name} cannot be read.");
     }
 }

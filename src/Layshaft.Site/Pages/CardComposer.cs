@@ -15,10 +15,8 @@ public static class CardComposer
         ArgumentNullException.ThrowIfNull(composition);
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(job);
-        var (heading, words) = job.Finished is null
-            ? (composition.Say("estimate.heading", ("number", job.Number)), composition.Say("estimate.question"))
-            : (composition.Say("report.heading", ("number", job.Number)), job.Verdict ?? string.Empty);
-        return Card(composition, view.Unit, heading, words, Grades(composition, job));
+        var heading = composition.Say(job.Finished is null ? "estimate.heading" : "report.heading", ("number", job.Number));
+        return Card(composition, view.Unit, heading, Words(composition, job), Grades(composition, job));
     }
 
     /// <summary>The picture of a unit's history.</summary>
@@ -26,34 +24,43 @@ public static class CardComposer
     {
         ArgumentNullException.ThrowIfNull(composition);
         ArgumentNullException.ThrowIfNull(view);
-        var words = view.Jobs.Count == 0
-            ? composition.Say("history.no_jobs")
-            : composition.Say("history.line.description", ("count", view.Jobs.Count));
-        return Card(composition, view.Unit, composition.Say("history.heading"), words, []);
+        return Card(composition, view.Unit, composition.Say("history.heading"), Words(composition, view), []);
     }
 
     /// <summary>How a job's page names its picture; null where the shop names no address, for a relative one is of no use.</summary>
     public static PreviewView? Preview(Composition composition, OwnerView view, Job job)
     {
         ArgumentNullException.ThrowIfNull(composition);
-        return Preview(composition, composition.Addresses.Card(view, job), () => Of(composition, view, job));
+        ArgumentNullException.ThrowIfNull(view);
+        ArgumentNullException.ThrowIfNull(job);
+        return Preview(composition, composition.Addresses.Card(view, job), view.Unit, () => Words(composition, job));
     }
 
     /// <summary>How a history names its picture.</summary>
     public static PreviewView? Preview(Composition composition, OwnerView view)
     {
         ArgumentNullException.ThrowIfNull(composition);
-        return Preview(composition, composition.Addresses.Card(view), () => Of(composition, view));
+        ArgumentNullException.ThrowIfNull(view);
+        return Preview(composition, composition.Addresses.Card(view), view.Unit, () => Words(composition, view));
     }
 
-    private static PreviewView? Preview(Composition composition, string path, Func<CardView> card) => composition.Shop.SiteAddress is { } site
-        ? new PreviewView(site.Of(path), Text(CardPicture.Width), Text(CardPicture.Height), $"{card().Unit}. {card().Words}")
+    private static PreviewView? Preview(Composition composition, string path, Unit unit, Func<string> words) => composition.Shop.SiteAddress is { } site
+        ? new PreviewView(site.Of(path), Text(CardPicture.Width), Text(CardPicture.Height), $"{Name(composition, unit)}. {words()}")
         : null;
+
+    private static string Words(Composition composition, Job job) => job.Finished is null ? composition.Say("estimate.question") : job.Verdict ?? string.Empty;
+
+    private static string Words(Composition composition, OwnerView view) => view.Jobs.Count == 0
+        ? composition.Say("history.no_jobs")
+        : composition.Say("history.line.description", ("count", view.Jobs.Count));
+
+    private static string Name(Composition composition, Unit unit) =>
+        composition.Say("block.unit_value", ("serial", unit.Serial), ("gearbox", composition.Book.GearboxOf(unit).Name));
 
     private static CardView Card(Composition composition, Unit unit, string heading, string words, IReadOnlyList<CardGrade> grades) => new(
         composition.Shop.Name,
         Rgb.Parse(composition.Shop.Colour ?? ShopColours.Usual),
-        composition.Say("block.unit_value", ("serial", unit.Serial), ("gearbox", composition.Book.GearboxOf(unit).Name)),
+        Name(composition, unit),
         heading,
         words,
         grades);
