@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Layshaft.Site.Photos;
 
 namespace Layshaft.Benchmarks.Photos;
@@ -9,7 +10,10 @@ internal sealed class LayshaftMaker(int degree) : IPhotoMaker
 
     public void Make(IReadOnlyList<string> paths, bool progressive, Action<string, byte[][]> receive)
     {
-        var batch = new PhotoBatch { Degree = degree, Settings = new() { LongEdges = [1600, 480], Progressive = progressive } };
-        batch.Run(paths, (path, result) => receive(path, [.. result.Renditions!.Sizes.Select(s => s.Jpeg.ToArray())]));
+        var settings = new RenditionSettings { LongEdges = [1600, 480], Progressive = progressive };
+        Parallel.ForEach(
+            Partitioner.Create(paths, EnumerablePartitionerOptions.NoBuffering),
+            new ParallelOptions { MaxDegreeOfParallelism = degree },
+            path => receive(path, [.. PhotoRenditions.Make(path, settings).Renditions!.Sizes.Select(s => s.Jpeg.ToArray())]));
     }
 }

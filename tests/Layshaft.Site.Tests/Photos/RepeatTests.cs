@@ -28,47 +28,30 @@ public class RepeatTests
     }
 
     [Theory]
-    [InlineData(true, 1L << 30)]
-    [InlineData(false, 1L << 30)]
-    [InlineData(true, 1L)]
-    public void One_thread_or_four_and_little_memory_give_the_same_bytes(bool progressive, long memory)
+    [InlineData(true)]
+    [InlineData(false)]
+    public void One_thread_or_four_give_the_same_bytes(bool progressive)
     {
         using var folder = new TempFolder();
         var paths = Files(folder);
-        var batch = new PhotoBatch { Settings = new() { LongEdges = [500, 150], Progressive = progressive }, MemoryBytes = memory };
+        var settings = new RenditionSettings { LongEdges = [500, 150], Progressive = progressive };
+        PhotoRenditions[] alone = [.. paths.Select(p => PhotoRenditions.Make(p, settings).Renditions!)];
 
-        var alone = Run(batch with { Degree = 1 }, paths);
-        var together = Run(batch with { Degree = 4 }, paths);
+        var together = new PhotoRenditions[paths.Count];
+        Parallel.For(0, paths.Count, new ParallelOptions { MaxDegreeOfParallelism = 4 }, i => together[i] = PhotoRenditions.Make(paths[i], settings).Renditions!);
 
-        Assert.Equal(paths.Order(), together.Keys.Order());
-        foreach (var path in paths)
+        for (var i = 0; i < paths.Count; i++)
         {
-            Same(alone[path].Renditions!, together[path].Renditions!);
-            Same(alone[path].Renditions!, PhotoRenditions.Make(path, batch.Settings).Renditions!);
+            Same(alone[i], together[i]);
         }
     }
 
     [Fact]
-    public void A_bad_photo_among_good_ones_stops_nothing()
+    public void A_missing_photo_is_a_problem_and_no_exception()
     {
         using var folder = new TempFolder();
-        var paths = Files(folder).Append(Path.Combine(folder.Path, "missing.jpg")).ToList();
 
-        var results = Run(new PhotoBatch { Settings = new() { LongEdges = [100] } }, paths);
-
-        Assert.Equal(paths.Count, results.Count);
-        Assert.Equal(PhotoProblemKind.Unreadable, results[paths[^1]].Problem!.Kind);
-        Assert.All(paths.SkipLast(1), p => Assert.NotNull(results[p].Renditions));
-    }
-
-    [Fact]
-    public void A_cancelled_batch_stops()
-    {
-        using var folder = new TempFolder();
-        using var cancel = new CancellationTokenSource();
-        cancel.Cancel();
-
-        Assert.Throws<OperationCanceledException>(() => new PhotoBatch().Run(Files(folder), (_, _) => { }, cancel.Token));
+        Assert.Equal(PhotoProblemKind.Unreadable, PhotoRenditions.Make(Path.Combine(folder.Path, "missing.jpg"), new() { LongEdges = [100] }).Problem!.Kind);
     }
 
     [Fact]
@@ -120,19 +103,6 @@ public class RepeatTests
         paths.Add(Path.Combine(folder.Path, "turned.heic"));
         File.WriteAllBytes(paths[^1], Asset("turn-5.heic"));
         return paths;
-    }
-
-    private static Dictionary<string, RenditionResult> Run(PhotoBatch batch, List<string> paths)
-    {
-        var results = new Dictionary<string, RenditionResult>();
-        batch.Run(paths, (path, result) =>
-        {
-            lock (results)
-            {
-                results.Add(path, result);
-            }
-        });
-        return results;
     }
 
     private static void Same(PhotoRenditions expected, PhotoRenditions actual)
