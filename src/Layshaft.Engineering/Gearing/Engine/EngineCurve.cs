@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using UnitsNet;
 
 namespace Layshaft.Engineering.Gearing;
@@ -11,6 +12,9 @@ public sealed class EngineCurve
 {
     private const double UsableShare = 0.8;
     private const int ScanSteps = 4000;
+
+    // A shift hangs on the curve and the step alone, so one box in one car asks for the same few again on every day and page.
+    private readonly ConcurrentDictionary<(int Gear, double Drop), Upshift> _upshifts = new();
 
     private EngineCurve(IReadOnlyList<TorquePoint> points, TorqueSpline spline, double limiterRpm, double? usableFromRpm)
     {
@@ -56,6 +60,9 @@ public sealed class EngineCurve
     internal double PeakPowerRpm { get; }
 
     internal double PeakPowerWatts { get; }
+
+    /// <summary>The best shift out of a gear, worked out once; see <see cref="UpshiftPlan"/>.</summary>
+    internal Upshift Upshift(int gear, double drop) => _upshifts.GetOrAdd((gear, drop), static (step, engine) => UpshiftPlan.Best(step.Gear, step.Drop, engine), this);
 
     /// <summary>Checks a table of points and makes the curve.</summary>
     /// <param name="points">Two points or more in rising engine speed; torques not negative and not all zero.</param>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using MathNet.Numerics.Interpolation;
 
 namespace Layshaft.Engineering.Gearing;
@@ -11,28 +12,32 @@ internal sealed class TorqueSpline
     private const int BinsPerInterval = 8;
 
     private readonly double[] _rpm;
-    private readonly double[] _coefficients; // four for each interval, in rising powers of (rpm − start)
+    private readonly Cubic[] _cubics; // one for each interval
     private readonly int[] _bins;            // the interval in which each of many equal slices of the range begins
     private readonly double _binsPerRpm;
+    private readonly double _firstRpm;
+    private readonly double _lastRpm;
     private readonly double _firstTorque;
     private readonly double _lastTorque;
 
     internal TorqueSpline(double[] rpm, double[] torqueNm)
     {
         _rpm = rpm;
+        (_firstRpm, _lastRpm) = (rpm[0], rpm[^1]);
         _firstTorque = torqueNm[0];
         _lastTorque = torqueNm[^1];
         double[] slopes = Slopes(rpm, torqueNm);
         int intervals = rpm.Length - 1;
-        _coefficients = new double[4 * intervals];
+        _cubics = new Cubic[intervals];
         for (int i = 0; i < intervals; i++)
         {
             double width = rpm[i + 1] - rpm[i];
             double secant = (torqueNm[i + 1] - torqueNm[i]) / width;
-            _coefficients[4 * i] = torqueNm[i];
-            _coefficients[(4 * i) + 1] = slopes[i];
-            _coefficients[(4 * i) + 2] = ((3 * secant) - (2 * slopes[i]) - slopes[i + 1]) / width;
-            _coefficients[(4 * i) + 3] = (slopes[i] + slopes[i + 1] - (2 * secant)) / (width * width);
+            _cubics[i] = new Cubic(
+                torqueNm[i],
+                slopes[i],
+                ((3 * secant) - (2 * slopes[i]) - slopes[i + 1]) / width,
+                (slopes[i] + slopes[i + 1] - (2 * secant)) / (width * width));
         }
 
         _bins = new int[(BinsPerInterval * intervals) + 1];
@@ -48,36 +53,38 @@ internal sealed class TorqueSpline
         }
     }
 
-    internal double FirstRpm => _rpm[0];
+    internal double FirstRpm => _firstRpm;
 
-    internal double LastRpm => _rpm[^1];
+    internal double LastRpm => _lastRpm;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal double TorqueNm(double rpm)
     {
-        if (rpm <= _rpm[0])
+        double[] knots = _rpm;
+        if (rpm <= _firstRpm)
         {
             return _firstTorque;
         }
 
-        if (!(rpm < _rpm[^1]))
+        if (!(rpm < _lastRpm))
         {
             return _lastTorque;
         }
 
-        int i = _bins[(int)((rpm - _rpm[0]) * _binsPerRpm)];
-        while (i > 0 && _rpm[i] > rpm)
+        int i = _bins[unchecked((int)((rpm - _firstRpm) * _binsPerRpm))];
+        while (i > 0 && knots[i] > rpm)
         {
             i--;
         }
 
-        while (_rpm[i + 1] < rpm)
+        while (knots[i + 1] < rpm)
         {
             i++;
         }
 
-        double x = rpm - _rpm[i];
-        int k = 4 * i;
-        return _coefficients[k] + (x * (_coefficients[k + 1] + (x * (_coefficients[k + 2] + (x * _coefficients[k + 3])))));
+        double x = rpm - knots[i];
+        ref readonly Cubic c = ref _cubics[i];
+        return c.Torque + (x * (c.Slope + (x * (c.Second + (x * c.Third)))));
     }
 
     private static double[] Slopes(double[] rpm, double[] torqueNm)
@@ -92,4 +99,7 @@ internal sealed class TorqueSpline
         CubicSpline spline = CubicSpline.InterpolatePchipSorted(rpm, torqueNm);
         return Array.ConvertAll(rpm, spline.Differentiate);
     }
+
+    /// <summary>Torque over one interval, in rising powers of (rpm − start).</summary>
+    private readonly record struct Cubic(double Torque, double Slope, double Second, double Third);
 }

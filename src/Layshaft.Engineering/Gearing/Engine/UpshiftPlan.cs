@@ -22,11 +22,12 @@ public static class UpshiftPlan
         ArgumentNullException.ThrowIfNull(drivetrain);
         ArgumentNullException.ThrowIfNull(engine);
         return Enumerable.Range(1, drivetrain.Gears.Count - 1)
-            .Select(gear => Best(gear, drivetrain.Gears[gear].Ratio / drivetrain.Gears[gear - 1].Ratio, engine))
+            .Select(gear => engine.Upshift(gear, drivetrain.Gears[gear].Ratio / drivetrain.Gears[gear - 1].Ratio))
             .ToArray();
     }
 
-    private static Upshift Best(int gear, double drop, EngineCurve engine)
+    /// <summary>The shift out of one gear into the next, whose ratio is lower by a factor.</summary>
+    internal static Upshift Best(int gear, double drop, EngineCurve engine)
     {
         TorqueSpline spline = engine.Spline;
         double limiterRpm = engine.LimiterRpm;

@@ -37,6 +37,13 @@ internal readonly struct DriveLaw : IAccelerationLaw
         double resistance = _road.ResistanceN(speed, out double grip);
         double perRadius2 = 1 / (radius * radius);
         double byEngine = (force - resistance) / (car.MassKg + (_rotatingKgM2 * perRadius2));
+
+        // Less force on more inertia is less acceleration: no need to work out what the grip would allow.
+        if (force <= grip && force >= resistance)
+        {
+            return byEngine;
+        }
+
         double byGrip = (grip - resistance) / (car.MassKg + (car.UndrivenInertiaKgM2 * perRadius2));
         return Math.Min(byEngine, byGrip);
     }

@@ -8,6 +8,8 @@ internal static class MotionIntegrator
 {
     private const double FirstStepS = 0.05;
     private const double LeastStepS = 1e-9;
+    private const double MostGrowth = 5;
+    private const double LeastGrowthError = 1e-4; // below it 0.9·error^−0.2 is above the greatest growth
     private const double PastTolerance = 1e-11; // metres or metres per second
 
     internal static MotionEnd Advance<TLaw>(in TLaw law, ref Motion motion, in MotionBounds bounds, MotionTrace? trace = null)
@@ -32,7 +34,7 @@ internal static class MotionIntegrator
             double h = isLast ? remaining : step;
             double error = DormandPrince.Step(
                 law, motion.PositionM, motion.SpeedMps, acceleration, h, out double position, out double speed, out double next);
-            double scale = Math.Clamp(0.9 * Math.Pow(Math.Max(error, 1e-12), -0.2), 0.2, 5);
+            double scale = error < LeastGrowthError ? MostGrowth : Math.Clamp(0.9 * Math.Pow(error, -0.2), 0.2, MostGrowth);
             if (error > 1 && h > LeastStepS)
             {
                 step = h * Math.Min(scale, 0.9);
