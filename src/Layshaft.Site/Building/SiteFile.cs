@@ -1,4 +1,3 @@
-using System.Text;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Templates;
 
@@ -44,7 +43,6 @@ public sealed record MadeFile(ReadOnlyMemory<byte>? Bytes, IReadOnlyList<Templat
     {
         ArgumentNullException.ThrowIfNull(rendered);
 
-        // Not a conditional with null: the null of an array would become an empty file, and an empty page would be published.
-        return rendered.Html is { } html ? Of(Encoding.UTF8.GetBytes(html)) : new MadeFile(null, rendered.Problems);
+        return new MadeFile(rendered.Utf8, rendered.Problems);
     }
 }

@@ -17,6 +17,6 @@ public static class ChartPair
         ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(draw);
         return new RawHtml(
-            $"<div class=\"chart-pair\">\n{draw(input, ChartSize.Wide)}\n{draw(input, ChartSize.Compact)}\n</div>");
+            ["<div class=\"chart-pair\">\n", draw(input, ChartSize.Wide).Markup, "\n", draw(input, ChartSize.Compact).Markup, "\n</div>"]);
     }
 }

@@ -9,10 +9,15 @@ namespace Layshaft.Site.Html;
 /// </remarks>
 public sealed class RawHtml
 {
-    internal RawHtml(string markup) => Markup = markup;
+    internal RawHtml(string markup) => Pieces = [markup];
+
+    // Large markup in pieces is placed piece by piece, without being joined first.
+    internal RawHtml(string[] pieces) => Pieces = pieces;
 
     /// <summary>The markup; never null.</summary>
-    public string Markup { get; }
+    public string Markup => Pieces.Length == 1 ? Pieces[0] : string.Concat(Pieces);
+
+    internal string[] Pieces { get; }
 
     /// <inheritdoc/>
     public override string ToString() => Markup;

@@ -52,7 +52,12 @@ internal sealed class PageContext : TemplateContext
             case string text:
                 return Write(HtmlText.Escape(text));
             case RawHtml raw:
-                return Write(raw.Markup);
+                foreach (var piece in raw.Pieces)
+                {
+                    Write(piece);
+                }
+
+                return this;
             case int number:
                 return Write(number.ToString(CultureInfo.InvariantCulture));
             default:
@@ -62,7 +67,7 @@ internal sealed class PageContext : TemplateContext
     }
 
     protected override IObjectAccessor GetMemberAccessorImpl(object target) =>
-        new ReadOnlyObjectAccessor(base.GetMemberAccessorImpl(target)!);
+        RecordAccessor.For(target) ?? (IObjectAccessor)new ReadOnlyObjectAccessor(base.GetMemberAccessorImpl(target)!);
 
     protected override IListAccessor GetListAccessorImpl(object target, Type type) =>
         base.GetListAccessorImpl(target, type) is { } lists ? new ReadOnlyListAccessor(lists) : null!;

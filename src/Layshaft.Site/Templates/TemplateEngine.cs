@@ -67,9 +67,12 @@ public sealed class TemplateEngine
         var names = new ScriptObject(StringComparer.Ordinal);
         names.SetValue("page", page, readOnly: true);
         context.PushGlobal(names);
+        using var output = new Utf8Output();
+        context.PushOutput(output);
         try
         {
-            return new(parsed.Render(context), []);
+            parsed.Render(context);
+            return new(output.ToArray(), []);
         }
         catch (ScriptAbortException e)
         {
@@ -87,7 +90,7 @@ public sealed class TemplateEngine
     private static TemplateProblem At(Scriban.Parsing.SourceSpan span, string template, string message) =>
         new(span.FileName ?? template, span.Start.Line + 1, span.Start.Column + 1, message);
 
-    private RawHtml Include(Scriban.TemplateContext context, ScriptNode caller, ScriptArray values)
+    private RawHtml? Include(Scriban.TemplateContext context, ScriptNode caller, ScriptArray values)
     {
         var name = values[0] as string
             ?? throw new ScriptRuntimeException(caller.Span, "`include` takes the template's name in quotes.");
@@ -99,12 +102,42 @@ public sealed class TemplateEngine
         context.EnterRecursive(caller);
         try
         {
+            ScriptArray handedOn = [.. values.Skip(1)];
+            if (IsWholeStatement(caller))
+            {
+                // Printed where it stands: the part prints there itself.
+                Print(context, part, handedOn);
+                return null;
+            }
+
             // What the part printed was escaped as it was printed: it is markup now and must not be escaped again.
-            return new RawHtml(context.RenderTemplate(part, [.. values.Skip(1)], caller));
+            return new RawHtml(context.RenderTemplate(part, handedOn, caller));
         }
         finally
         {
             context.ExitRecursive(caller);
+        }
+    }
+
+    private static bool IsWholeStatement(ScriptNode caller) =>
+        caller is ScriptFunctionCall { Parent: ScriptExpressionStatement } call && !call.Arguments.Any(a => a is ScriptNamedArgument);
+
+    private static void Print(Scriban.TemplateContext context, Scriban.Template part, ScriptArray values)
+    {
+        context.PushLocal();
+        context.PushSourceFile(part.SourceFilePath!);
+        try
+        {
+            context.SetValue(ScriptVariable.Arguments, values, asReadOnly: true, force: true);
+            if (context.Evaluate(part.Page!) is { } last)
+            {
+                context.Write(part.Page!.Span, last);
+            }
+        }
+        finally
+        {
+            context.PopSourceFile();
+            context.PopLocal();
         }
     }
 

@@ -5,7 +5,7 @@ namespace Layshaft.Site.Charts.Drawing;
 /// <summary>Builds the <c>d</c> of a path from straight pieces and arcs.</summary>
 internal sealed class PathData
 {
-    private readonly StringBuilder data = new();
+    private readonly StringBuilder data = new(64);
 
     public static string Through(IEnumerable<ChartPoint> points)
     {
@@ -24,8 +24,12 @@ internal sealed class PathData
 
     public PathData Arc(double radius, bool clockwise, double x, double y)
     {
-        data.Append('A').Append(SvgNumber.Of(radius)).Append(' ').Append(SvgNumber.Of(radius)).Append(" 0 0 ").Append(clockwise ? '1' : '0').Append(' ');
-        data.Append(SvgNumber.Of(x)).Append(' ').Append(SvgNumber.Of(y));
+        data.Append('A');
+        Number(radius);
+        data.Append(' ');
+        Number(radius);
+        data.Append(" 0 0 ").Append(clockwise ? '1' : '0').Append(' ');
+        Pair(x, y);
         return this;
     }
 
@@ -39,7 +43,28 @@ internal sealed class PathData
 
     private PathData Add(char command, double x, double y)
     {
-        data.Append(command).Append(SvgNumber.Of(x)).Append(' ').Append(SvgNumber.Of(y));
+        data.Append(command);
+        Pair(x, y);
         return this;
+    }
+
+    private void Pair(double x, double y)
+    {
+        Number(x);
+        data.Append(' ');
+        Number(y);
+    }
+
+    private void Number(double value)
+    {
+        Span<char> text = stackalloc char[SvgNumber.Room];
+        if (SvgNumber.TryWrite(value, text, out var length))
+        {
+            data.Append(text[..length]);
+        }
+        else
+        {
+            data.Append(SvgNumber.Of(value));
+        }
     }
 }

@@ -13,26 +13,12 @@ namespace Layshaft.Site.Pages.Report;
 public sealed record FindingsSection(
     IReadOnlyList<FindingView> Findings, IReadOnlyList<TermView> Words, IReadOnlyList<PictureView> Others, string? Remark)
 {
-    /// <summary>The anchor of a finding: other sections link to it.</summary>
-    public static string Anchor(FindingAssessment finding, JobAssessment job)
-    {
-        ArgumentNullException.ThrowIfNull(job);
-        return FormattableString.Invariant($"finding-{InOrder(job).ToList().IndexOf(finding) + 1}");
-    }
-
-    /// <summary>The findings worst first; equal grades stay as written.</summary>
-    public static IEnumerable<FindingAssessment> InOrder(JobAssessment job)
-    {
-        ArgumentNullException.ThrowIfNull(job);
-        return job.Findings.OrderByDescending(f => f.Grade);
-    }
-
     /// <summary>Composes the section; null when there is nothing to show.</summary>
     public static SectionView? Compose(ReportContext report)
     {
         ArgumentNullException.ThrowIfNull(report);
         var pictures = new ReportPictures(report);
-        FindingView[] findings = [.. InOrder(report.Assessment).Select((f, i) => View(f, i + 1, report, pictures))];
+        FindingView[] findings = [.. report.InOrder.Select((f, i) => View(f, i + 1, report, pictures))];
         var others = pictures.Others();
         return findings.Length == 0 && others.Count == 0
             ? null
@@ -48,7 +34,7 @@ public sealed record FindingsSection(
         var (finding, composition) = (assessed.Finding, report.Composition);
         var where = string.Join(", ", new[] { FlankWords(finding, composition), finding.Position }.OfType<string>());
         return new FindingView(
-            FormattableString.Invariant($"finding-{number}"),
+            report.Anchor(assessed),
             FormattableString.Invariant($"{number}"),
             assessed.Part.Name,
             where.Length > 0 ? where : null,

@@ -12,14 +12,14 @@ internal static class GearingTables
     public static IReadOnlyList<string> Names { get; } = ["ranking", "shifts", "changes", "dogs"];
 
     /// <summary>The tables of one report.</summary>
-    public static IReadOnlyList<TableView> Of(ReportContext report)
+    public static IReadOnlyList<TableDraft> Of(ReportContext report)
     {
         var gearing = GearingSection.GearingOf(report);
         return [Ranking(gearing, report.Composition), Shifts(gearing, report.Composition), Changes(gearing, report.Composition), Dogs(gearing, report)];
     }
 
     // Every choice in stock, where the page shows the first few; and what was chosen or fitted without being in stock.
-    private static TableView Ranking(EventGearing? gearing, Composition composition) => TableView.Of(
+    private static TableDraft Ranking(EventGearing? gearing, Composition composition) => new TableDraft(
         "ranking",
         composition.Say("life.data.ranking"),
         [
@@ -46,10 +46,10 @@ internal static class GearingTables
             Cell.Of(GearingSection.Names(c.Candidate, gearing, composition)),
         ]));
 
-    private static TableView Shifts(EventGearing? gearing, Composition composition)
+    private static TableDraft Shifts(EventGearing? gearing, Composition composition)
     {
         var shifts = gearing is null ? [] : UpshiftPlan.For(gearing.DrivenCar.Drivetrain, gearing.DrivenCar.Engine);
-        return TableView.Of(
+        return new TableDraft(
             "shifts",
             composition.Say("gearing.shifts"),
             [composition.Say("gearing.head.gear"), composition.Say("gearing.head.never"), composition.Say("gearing.head.upshift"), composition.Say("gearing.head.lands")],
@@ -62,7 +62,7 @@ internal static class GearingTables
             ]));
     }
 
-    private static TableView Changes(EventGearing? gearing, Composition composition) => TableView.Of(
+    private static TableDraft Changes(EventGearing? gearing, Composition composition) => new TableDraft(
         "changes",
         composition.Say("gearing.change"),
         [composition.Say("gearing.head.change"), composition.Say("gearing.head.change_loss"), composition.Say("life.data.driver"), composition.Say("life.data.driven"), composition.Say("gearing.head.final")],
@@ -75,11 +75,11 @@ internal static class GearingTables
             Cell.Pure(c.Candidates[0].FinalDrive.Ratio, 3, composition),
         ]));
 
-    private static TableView Dogs(EventGearing? gearing, ReportContext report)
+    private static TableDraft Dogs(EventGearing? gearing, ReportContext report)
     {
         var composition = report.Composition;
         var wear = DogLoad.WearByGear(report.Assessment.Findings);
-        return TableView.Of(
+        return new TableDraft(
             "dogs",
             composition.Say("gearing.dogs.title"),
             [composition.Say("gearing.head.gear"), composition.Say("gearing.dogs.work"), composition.Say("gearing.dogs.wear")],

@@ -9,6 +9,10 @@ namespace Layshaft.Site.Pages.Report;
 /// <param name="Assessment">The job, judged.</param>
 public sealed record ReportContext(Composition Composition, OwnerView View, JobAssessment Assessment)
 {
+    private IReadOnlyList<FindingAssessment>? _inOrder;
+    private Dictionary<FindingAssessment, string>? _anchors;
+    private FittedTeeth? _fitted;
+
     /// <summary>The job.</summary>
     public Job Job => Assessment.Job;
 
@@ -28,5 +32,13 @@ public sealed record ReportContext(Composition Composition, OwnerView View, JobA
     public string LinkTo(string path) => Addresses.Link(Page, path);
 
     /// <summary>The teeth in the unit as the job leaves it.</summary>
-    public FittedTeeth Fitted => FittedTeeth.After(Composition.Book, Assessment);
+    public FittedTeeth Fitted => _fitted ??= FittedTeeth.After(Composition.Book, Assessment);
+
+    /// <summary>The findings worst first; equal grades stay as written.</summary>
+    public IReadOnlyList<FindingAssessment> InOrder => _inOrder ??= [.. Assessment.Findings.OrderByDescending(f => f.Grade)];
+
+    /// <summary>The anchor of a finding: other sections link to it.</summary>
+    public string Anchor(FindingAssessment finding) => (_anchors ??= InOrder
+        .Select((f, i) => (Finding: f, Anchor: FormattableString.Invariant($"finding-{i + 1}")))
+        .ToDictionary(f => f.Finding, f => f.Anchor, (IEqualityComparer<FindingAssessment>)ReferenceEqualityComparer.Instance))[finding];
 }

@@ -20,19 +20,19 @@ public static class ReportTables
         ArgumentNullException.ThrowIfNull(composition);
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(job);
-        return Of(new ReportContext(composition, view, composition.Assessment.Jobs[job.Number]));
+        return [.. Drafts(new ReportContext(composition, view, composition.Assessment.Jobs[job.Number])).Select(t => t.Make())];
     }
 
     /// <summary>The section that leads to the files beside a report or an estimate.</summary>
-    internal static SectionView Section(ReportContext report) => DataFiles.Section(report.Page, Of(report), report.Composition);
+    internal static SectionView Section(ReportContext report) => DataFiles.Section(report.Page, Drafts(report), report.Composition);
 
-    private static IReadOnlyList<TableView> Of(ReportContext report) =>
+    private static TableDraft[] Drafts(ReportContext report) =>
         [Measurements(report), Renewed(report), Settings(report), Estimated(report), Charged(report), .. GearingTables.Of(report)];
 
-    private static TableView Measurements(ReportContext report)
+    private static TableDraft Measurements(ReportContext report)
     {
         var composition = report.Composition;
-        return TableView.Of(
+        return new TableDraft(
             "measured",
             composition.Say("report.findings"),
             [
@@ -62,10 +62,10 @@ public static class ReportTables
         ];
     }
 
-    private static TableView Renewed(ReportContext report)
+    private static TableDraft Renewed(ReportContext report)
     {
         var composition = report.Composition;
-        return TableView.Of(
+        return new TableDraft(
             "renewed",
             composition.Say("report.work"),
             [composition.Say("work.part"), composition.Say("work.serial"), composition.Say("life.data.used")],
@@ -75,10 +75,10 @@ public static class ReportTables
             ]));
     }
 
-    private static TableView Settings(ReportContext report)
+    private static TableDraft Settings(ReportContext report)
     {
         var composition = report.Composition;
-        return TableView.Of(
+        return new TableDraft(
             "settings",
             composition.Say("history.settings.caption"),
             [composition.Say("history.setting"), composition.Say("history.found"), composition.Say("history.built"), composition.Say("life.data.least"), composition.Say("life.data.most")],
@@ -88,11 +88,11 @@ public static class ReportTables
             ]));
     }
 
-    private static TableView Charged(ReportContext report)
+    private static TableDraft Charged(ReportContext report)
     {
         var composition = report.Composition;
         var shown = report.IsOwn && composition.Shop.ShowPrices && report.Job.Finished is not null;
-        return TableView.Of(
+        return new TableDraft(
             "charged",
             composition.Say("money.caption", ("currency", composition.Shop.Currency)),
             [composition.Say("money.what"), composition.Say("money.quantity"), composition.Say("money.price"), composition.Say("money.amount")],
@@ -100,11 +100,11 @@ public static class ReportTables
     }
 
     // Shown where the page shows it: while the customer has to answer.
-    private static TableView Estimated(ReportContext report)
+    private static TableDraft Estimated(ReportContext report)
     {
         var composition = report.Composition;
         var shown = report.IsOwn && EstimateComposer.IsOpen(report.Job);
-        return TableView.Of(
+        return new TableDraft(
             "estimate",
             composition.Say("life.data.estimate"),
             [

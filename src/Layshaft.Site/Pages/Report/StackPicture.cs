@@ -73,7 +73,7 @@ internal static class StackPicture
 
     private static StackNote? NoteOf(Part part, string label, ReportContext report)
     {
-        var finding = FindingsSection.InOrder(report.Assessment).FirstOrDefault(f => f.Part.Id == part.Id);
+        var finding = report.InOrder.FirstOrDefault(f => f.Part.Id == part.Id);
         if (finding is null)
         {
             return label.Length > 0 ? new StackNote(label, null, null, part.Name) : null;
@@ -83,7 +83,7 @@ internal static class StackPicture
         return new StackNote(
             label,
             grade,
-            $"#{FindingsSection.Anchor(finding, report.Assessment)}",
+            $"#{report.Anchor(finding)}",
             report.Composition.Say("stack.part", ("part", part.Name), ("grade", grade.Name)));
     }
 
@@ -105,7 +105,7 @@ internal static class StackPicture
 
     private static string Description(ReportContext report) => report.Composition.Say(
         "stack.description",
-        ("parts", string.Join("; ", FindingsSection.InOrder(report.Assessment).Select(f => report.Composition.Say(
+        ("parts", string.Join("; ", report.InOrder.Select(f => report.Composition.Say(
             "stack.part", ("part", f.Part.Name), ("grade", GradeViews.Of(f.Grade, report.Composition).Name))))));
 
     private static string Id(ShaftPosition shaft) => shaft switch

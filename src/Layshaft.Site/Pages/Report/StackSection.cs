@@ -25,8 +25,8 @@ public sealed record StackSection(RawHtml Drawing, string Remark, IReadOnlyList<
                     ChartPair.Of(picture, GearStackDrawing.Draw),
                     composition.Say("stack.remark"),
                     [
-                        .. FindingsSection.InOrder(report.Assessment).Select(f => new StackListView(
-                            $"#{FindingsSection.Anchor(f, report.Assessment)}", f.Part.Name, GradeViews.Of(f.Grade, composition))),
+                        .. report.InOrder.Select(f => new StackListView(
+                            $"#{report.Anchor(f)}", f.Part.Name, GradeViews.Of(f.Grade, composition))),
                     ]))
             : null;
     }

@@ -16,7 +16,7 @@ public sealed record WearSection(IReadOnlyList<RawHtml> Charts, string Caption, 
     {
         ArgumentNullException.ThrowIfNull(report);
         var composition = report.Composition;
-        FindingAssessment[] measured = [.. FindingsSection.InOrder(report.Assessment).Where(f => f.Measures.Count > 0)];
+        FindingAssessment[] measured = [.. report.InOrder.Where(f => f.Measures.Count > 0)];
         return measured.Length == 0
             ? null
             : new SectionView(
@@ -31,7 +31,7 @@ public sealed record WearSection(IReadOnlyList<RawHtml> Charts, string Caption, 
     }
 
     private static WornPartView PartOf(FindingAssessment finding, ReportContext report) => new(
-        $"#{FindingsSection.Anchor(finding, report.Assessment)}",
+        $"#{report.Anchor(finding)}",
         finding.Part.Name,
         finding.Overruled ? GradeViews.Of(finding.Grade, report.Composition) : null,
         [.. finding.Measures.Select(m => RowOf(m, report.Composition))]);

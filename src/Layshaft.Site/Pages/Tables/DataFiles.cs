@@ -24,7 +24,16 @@ public static class DataFiles
     {
         ArgumentNullException.ThrowIfNull(tables);
         ArgumentNullException.ThrowIfNull(composition);
-        var links = tables.Where(t => t.Rows.Count > 0)
+        return Section(page, tables.Where(t => t.Rows.Count > 0).Select(t => (t.Id, t.Caption)), composition);
+    }
+
+    /// <summary>The same for tables that are not written yet.</summary>
+    internal static SectionView Section(string page, IEnumerable<TableDraft> tables, Composition composition) =>
+        Section(page, tables.Where(t => t.Rows.Any()).Select(t => (t.Id, t.Caption)), composition);
+
+    private static SectionView Section(string page, IEnumerable<(string Id, string Caption)> tables, Composition composition)
+    {
+        var links = tables
             .Select(t => new LinkView(Addresses.Link(page, Csv(page, t.Id)), composition.Say("life.data.csv", ("table", t.Caption))))
             .Append(new LinkView(Addresses.Link(page, Json(page)), composition.Say("life.data.json")));
         return BlocksView.Section(
