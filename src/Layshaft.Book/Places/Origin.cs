@@ -2,31 +2,24 @@ namespace Layshaft.Book.Places;
 
 /// <summary>
 /// Where a record and each of its fields stood in its file, so that a check made long after reading can still
-/// point at the value. Immutable; kept small because a book has many.
+/// point at the value. Small, because a book has many: what records of one layout have in common is held once.
 /// </summary>
-public sealed class Origin
+public readonly record struct Origin
 {
-    private readonly string[] keys;
-    private readonly (int Line, int Column)[] places;
+    private readonly string? file;
+    private readonly FieldPlaces? fields;
+    private readonly int line;
+    private readonly int column;
 
-    internal Origin(Place place, string[] keys, (int Line, int Column)[] places)
-    {
-        Place = place;
-        this.keys = keys;
-        this.places = places;
-    }
+    internal Origin(Place place, FieldPlaces fields) => (file, line, column, this.fields) = (place.File, place.Line, place.Column, fields);
 
     /// <summary>For records that were not read from a file.</summary>
-    public static Origin None { get; } = new(new Place(string.Empty, 0, 0), [], []);
+    public static Origin None => default;
 
     /// <summary>Where the record begins.</summary>
-    public Place Place { get; }
+    public Place Place => new(file ?? string.Empty, line, column);
 
     /// <summary>Where the value of a field stands; the record's own place when the field is not written.</summary>
     /// <param name="key">The field's name as written in the file.</param>
-    public Place At(string key)
-    {
-        var at = Array.IndexOf(keys, key);
-        return at >= 0 ? new Place(Place.File, places[at].Line, places[at].Column) : Place;
-    }
+    public Place At(string key) => fields?.Of(key) is { } at ? new Place(file!, line + at.Below, at.Column) : Place;
 }

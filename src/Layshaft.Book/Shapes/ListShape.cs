@@ -1,6 +1,8 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
+using Layshaft.Book.Values;
 using Layshaft.Book.Yaml;
+using UnitsNet;
 
 namespace Layshaft.Book.Shapes;
 
@@ -31,18 +33,21 @@ public sealed class ListShape<T>(Shape<T> item, int atLeast = 0, int atMost = 20
             return false;
         }
 
-        var items = new List<T>(list.Items.Count);
+        var items = new T[list.Items.Count];
+        var good = 0;
         foreach (var child in list.Items)
         {
             if (item.TryRead(child, reading, out var read))
             {
-                items.Add(read);
+                items[good++] = read;
             }
         }
 
-        value = items;
-        return items.Count >= atLeast && (!whole || items.Count == list.Items.Count);
+        value = Kept(good == items.Length ? items : items[..good]);
+        return good >= atLeast && (!whole || good == list.Items.Count);
     }
+
+    private static IReadOnlyList<T> Kept(T[] items) => items is IQuantity[] values ? (IReadOnlyList<T>)ValueList.Of(values) : items;
 
     /// <inheritdoc/>
     public override JsonObject Schema()

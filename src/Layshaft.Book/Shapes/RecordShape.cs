@@ -121,7 +121,7 @@ public sealed class Fields
     /// <summary>Where the record and its fields stand.</summary>
     public Origin Origin => map is null || reading is null
         ? Origin.None
-        : new Origin(reading.At(map), SharedTexts.Of([.. map.Entries.Select(e => e.Key)]), [.. map.Entries.Select(e => (e.Value.Line, e.Value.Column))]);
+        : new Origin(reading.At(map), FieldPlaces.Of(map));
 
     internal bool Failed { get; private set; }
 

@@ -6,11 +6,10 @@ namespace Layshaft.Book.Yaml;
 /// </summary>
 internal static class SharedTexts
 {
-    private const int Slots = 4096;
-    private const int Longest = 32;
+    private const int Slots = 8192;
+    private const int Longest = 80;
 
     private static readonly string?[] Texts = new string?[Slots];
-    private static readonly string[]?[] Lists = new string[]?[Slots];
 
     /// <summary>The text itself, or an equal one met before.</summary>
     public static string Of(string text)
@@ -29,25 +28,5 @@ internal static class SharedTexts
 
         slot = text;
         return text;
-    }
-
-    /// <summary>The list itself, or an equal one met before.</summary>
-    public static string[] Of(string[] texts)
-    {
-        var hash = default(HashCode);
-        foreach (var text in texts)
-        {
-            hash.Add(text, StringComparer.Ordinal);
-        }
-
-        ref var slot = ref Lists[hash.ToHashCode() & (Slots - 1)];
-        var held = slot;
-        if (held is not null && held.AsSpan().SequenceEqual(texts))
-        {
-            return held;
-        }
-
-        slot = texts;
-        return texts;
     }
 }

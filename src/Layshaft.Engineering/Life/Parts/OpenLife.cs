@@ -53,7 +53,7 @@ internal sealed class OpenLife(PartIdentity part, LifeStart start, UseTally carr
             Part = Part,
             Start = start,
             Carried = Carried,
-            Spans = all,
+            Spans = [.. all],
             End = End,
             Reason = Reason,
             Events = [.. Events],

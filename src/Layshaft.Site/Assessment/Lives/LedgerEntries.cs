@@ -16,6 +16,8 @@ internal sealed class LedgerEntries
     private readonly HashSet<(string Unit, string Part)> empty = []; // places whose part went to another unit
     private readonly HashSet<(string Unit, string Part)> donated;
 
+    private readonly Dictionary<string, PartIdentity> unmarked = new(StringComparer.Ordinal); // one for all parts of a name without a serial
+
     private readonly UnitClusters clusters;
 
     private LedgerEntries(ShopBook book) => (clusters, donated) = (UnitClusters.Of(book), [.. book.Jobs.SelectMany(j => j.Renewed).Where(r => r.From is not null).Select(r => (r.From!, r.Part))]);
@@ -100,12 +102,14 @@ internal sealed class LedgerEntries
         Add(kind, job.Unit, renewal.Part, serial, job.Received, use, place, job, brought, reason, source);
     }
 
+    private PartIdentity Unmarked(string part) => unmarked.TryGetValue(part, out var known) ? known : unmarked[part] = new PartIdentity(part);
+
     private void Add(
         FittingKind kind, string unit, string part, string? serial, DateOnly date, EngineUse use, Place place, Job? job, EngineUse? brought = null, RenewalReason reason = RenewalReason.NotRecorded, ReasonSource source = ReasonSource.None) =>
         entries.Add(new LedgerEntry(
             new FittingEvent
             {
-                Part = new PartIdentity(part, serial),
+                Part = serial is null ? Unmarked(part) : new PartIdentity(part, serial),
                 Unit = unit,
                 Date = date,
                 UnitUse = use,

@@ -16,7 +16,7 @@ public readonly record struct KnownUse(DateOnly Date, EngineUse Use);
 /// <param name="Ledger">The lives; their event numbers are those of the entries.</param>
 public sealed record LifeAssessment(ShopBook Book, IReadOnlyList<LedgerEntry> Entries, PartLedger Ledger)
 {
-    private readonly Dictionary<(string Job, string Part), PartLife> seen = Seen(Entries, Ledger);
+    private readonly Lazy<Dictionary<(string Job, string Part), PartLife>> seen = new(() => Seen(Entries, Ledger));
     private readonly Lazy<ILookup<(string Unit, string Part), (PartLife Life, LifeSpan Span)>> stays = new(() => Ledger.Lives
         .SelectMany(l => l.Spans.Select(s => (Life: l, Span: s)))
         .ToLookup(s => (s.Span.Unit, s.Life.Part.Part)));
@@ -46,7 +46,7 @@ public sealed record LifeAssessment(ShopBook Book, IReadOnlyList<LedgerEntry> En
     public PartLife? LifeIn(Job job, string part)
     {
         ArgumentNullException.ThrowIfNull(job);
-        return seen.GetValueOrDefault((job.Number, part));
+        return seen.Value.GetValueOrDefault((job.Number, part));
     }
 
     /// <summary>What tells why a life ended; nothing for one that was not ended by a renewal.</summary>
