@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Layshaft.Book.Problems;
 using Layshaft.Book.Records;
 using Layshaft.Engineering.Life;
@@ -16,6 +17,7 @@ public readonly record struct KnownUse(DateOnly Date, EngineUse Use);
 /// <param name="Ledger">The lives; their event numbers are those of the entries.</param>
 public sealed record LifeAssessment(ShopBook Book, IReadOnlyList<LedgerEntry> Entries, PartLedger Ledger)
 {
+    private readonly ConcurrentDictionary<string, SeasonUse> uses = new(StringComparer.Ordinal);
     private readonly Lazy<Dictionary<(string Job, string Part), PartLife>> seen = new(() => Seen(Entries, Ledger));
     private readonly Lazy<ILookup<(string Unit, string Part), (PartLife Life, LifeSpan Span)>> stays = new(() => Ledger.Lives
         .SelectMany(l => l.Spans.Select(s => (Life: l, Span: s)))
@@ -78,11 +80,10 @@ public sealed record LifeAssessment(ShopBook Book, IReadOnlyList<LedgerEntry> En
     public SeasonUse UseOf(Unit unit)
     {
         ArgumentNullException.ThrowIfNull(unit);
-        var first = new UseReading(unit.InService, (double)unit.UseAtStart.Amount);
-        return SeasonUse.Of(
+        return uses.GetOrAdd(unit.Id, _ => SeasonUse.Of(
             unit.UseAtStart.Unit.Measure(),
-            [first, .. Book.JobsOf(unit.Id).Select(j => new UseReading(j.Received, (double)j.Use.Amount))],
-            Book.Shop.Season);
+            [new UseReading(unit.InService, (double)unit.UseAtStart.Amount), .. Book.JobsOf(unit.Id).Select(j => new UseReading(j.Received, (double)j.Use.Amount))],
+            Book.Shop.Season));
     }
 
     private static Dictionary<(string Job, string Part), PartLife> Seen(IReadOnlyList<LedgerEntry> entries, PartLedger ledger)

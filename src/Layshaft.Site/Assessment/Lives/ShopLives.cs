@@ -9,6 +9,14 @@ namespace Layshaft.Site.Assessment.Lives;
 /// <param name="Estimate">The fitted life distribution, or why there is none.</param>
 public sealed record GroupLife(LifeSampling Sampling, KaplanMeier Curve, LifeEstimate Estimate)
 {
+    /// <summary>The share that has failed by B10.</summary>
+    public const double Tenth = 0.1;
+
+    private readonly Lazy<Bounds?> bounds = new(() => (Estimate as WeibullFit)?.LifeBounds(Tenth));
+
+    /// <summary>Bounds of B10 by likelihood ratio, searched for once for all who ask; null where nothing can be said.</summary>
+    public Bounds? TenthBounds => bounds.Value;
+
     /// <summary>Works it out. A renewal without a recorded reason counts as a failure, the safe side.</summary>
     public static GroupLife Of(IEnumerable<PartLife> lives, UseMeasure measure)
     {

@@ -9,9 +9,6 @@ namespace Layshaft.Site.Pages.ShopPages;
 /// <summary>How long parts last over the whole shop: by kind, by gear, by the driver's experience.</summary>
 public static class LivesPage
 {
-    /// <summary>The share that has failed by B10.</summary>
-    private const double Tenth = 0.1;
-
     /// <summary>The tables of the page, by their short names.</summary>
     public static IReadOnlyList<string> Tables { get; } = ["kinds", "gears", "drivers", "lives"];
 
@@ -55,9 +52,9 @@ public static class LivesPage
             Cell.Count(g.Life.Sampling.Sample.Failures),
             Amount(g.Life.Curve.SeenTo, g.Measure, shop),
             Amount(g.Life.Curve.Median, g.Measure, shop),
-            Amount(Fit(g.Life)?.LifeAt(Tenth), g.Measure, shop),
-            Amount(Fit(g.Life)?.LifeBounds(Tenth).Lower, g.Measure, shop),
-            Amount(Fit(g.Life)?.LifeBounds(Tenth).Upper, g.Measure, shop),
+            Amount(Fit(g.Life)?.LifeAt(GroupLife.Tenth), g.Measure, shop),
+            Amount(g.Life.TenthBounds?.Lower, g.Measure, shop),
+            Amount(g.Life.TenthBounds?.Upper, g.Measure, shop),
         ]));
 
     private static TableView Lives(ShopContext shop)
@@ -112,10 +109,10 @@ public static class LivesPage
                 : shop.Say("shop.lives.no_spread");
         }
 
-        var bounds = fit.LifeBounds(Tenth);
+        var bounds = kind.All.TenthBounds!.Value;
         return shop.Say(
             "shop.lives.said",
-            ("b10", Text(Math.Round(fit.LifeAt(Tenth)), kind.Measure, shop)),
+            ("b10", Text(Math.Round(fit.LifeAt(GroupLife.Tenth)), kind.Measure, shop)),
             ("low", bounds.Lower is { } low ? Text(Math.Floor(low), kind.Measure, shop) : shop.Say("shop.lives.open")),
             ("high", bounds.Upper is { } high ? Text(Math.Ceiling(high), kind.Measure, shop) : shop.Say("shop.lives.open")),
             ("shape", shop.Composition.Figures.Number(fit.Shape, 1).Text));

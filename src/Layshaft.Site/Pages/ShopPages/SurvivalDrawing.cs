@@ -27,7 +27,7 @@ internal static class SurvivalDrawing
             [.. sample.Lives.Where(l => !l.Failed).Select(l => l.Amount)],
             curve.SeenTo,
             fit is null ? null : new NamedPoints([.. Enumerable.Range(0, CurvePoints + 1).Select(i => curve.SeenTo * i / CurvePoints).Select(u => new ChartPoint(u, fit.SurvivalAt(u)))], composition.Say("shop.lives.fit")),
-            fit is null ? null : B10(fit, curve.SeenTo, composition),
+            fit is null ? null : B10(fit, kind.All.TenthBounds!.Value, curve.SeenTo, composition),
             new Axis(composition.Say("history.axis.use", ("unit", UseWords.AxisUnit(kind.Measure, composition))), v => composition.Figures.Number(v, v == Math.Floor(v) ? 0 : 1).Text),
             new Axis(composition.Say("shop.lives.surviving"), v => composition.Figures.Percent(v).Text),
             composition.Say("shop.lives.steps"),
@@ -35,9 +35,6 @@ internal static class SurvivalDrawing
         return ChartPair.Of(input, (i, size) => SurvivalChart.Draw(i with { Frame = frame with { IdPrefix = $"{id}-{size.ToString().ToLowerInvariant()}" } }, size));
     }
 
-    private static BoundedMark B10(WeibullFit fit, double seenTo, Composition composition)
-    {
-        var bounds = fit.LifeBounds(0.1);
-        return new BoundedMark(fit.LifeAt(0.1), bounds.Lower, bounds.Upper <= FarthestBound * seenTo ? bounds.Upper : null, composition.Say("shop.lives.b10_mark", ("use", UseWords.Of(new Use(Math.Round(fit.LifeAt(0.1)), fit.Measure), composition))));
-    }
+    private static BoundedMark B10(WeibullFit fit, Bounds bounds, double seenTo, Composition composition) =>
+        new(fit.LifeAt(GroupLife.Tenth), bounds.Lower, bounds.Upper <= FarthestBound * seenTo ? bounds.Upper : null, composition.Say("shop.lives.b10_mark", ("use", UseWords.Of(new Use(Math.Round(fit.LifeAt(GroupLife.Tenth)), fit.Measure), composition))));
 }
