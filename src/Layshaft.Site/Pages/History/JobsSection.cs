@@ -74,7 +74,7 @@ internal static class JobsSection
     }
 
     // A unit that comes in between two seasons belongs to the one before by its date, but never ran in it: the line starts with the next.
-    private static IEnumerable<EngineSeason> Shown(Engineering.Life.SeasonCalendar calendar, DateOnly from, DateOnly to)
+    private static EngineSeason[] Shown(Engineering.Life.SeasonCalendar calendar, DateOnly from, DateOnly to)
     {
         EngineSeason[] all = [.. calendar.Between(from, to)];
         EngineSeason[] ran = [.. all.SkipWhile(s => calendar.LastDay(s) < from)];
