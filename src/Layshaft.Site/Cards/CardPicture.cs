@@ -1,5 +1,4 @@
 using System.Runtime.InteropServices;
-using System.Runtime.Intrinsics;
 using Layshaft.Site.Charts;
 using Layshaft.Site.Look;
 using SkiaSharp;
@@ -9,7 +8,8 @@ namespace Layshaft.Site.Cards;
 /// <summary>Draws the picture that messengers show beside a link, and that stands in a mail.</summary>
 /// <remarks>
 /// It is drawn four times as large without smoothing, then every sixteen dots are averaged in whole numbers: so the bytes do
-/// not depend on how a processor or a system smooths edges. Band by band, for the whole of it would take 48 MB a thread.
+/// not depend on how a processor or a system smooths edges. The large drawing holds one byte a dot, the tone that was used there;
+/// the few tones become colours with the averaging.
 /// </remarks>
 public static class CardPicture
 {
@@ -20,35 +20,33 @@ public static class CardPicture
     public const int Height = 630;
 
     private const int Fine = 4;
-    private const int Band = Height / 9;
     private const int Margin = 72;
     private const int Room = Width - (2 * Margin);
     private const int MostLines = 4;
+    private const int ToneStep = 32;
 
-    private static readonly SKColor Paper = new(0xFC, 0xFB, 0xF8);
-    private static readonly SKColor Ink = new(0x1C, 0x22, 0x27);
-    private static readonly SKColor Soft = new(0x4F, 0x59, 0x61);
-    private static readonly SKColor Rule = new(0xCF, 0xCC, 0xC3);
+    private static readonly Rgb PaperColour = new(0xFC, 0xFB, 0xF8);
+    private static readonly Rgb[] Fixed = [PaperColour, new(0x1C, 0x22, 0x27), new(0x4F, 0x59, 0x61), new(0xCF, 0xCC, 0xC3)];
+
+    private static readonly SKColor Paper = Tone(0);
+    private static readonly SKColor Ink = Tone(1);
+    private static readonly SKColor Soft = Tone(2);
+    private static readonly SKColor Rule = Tone(3);
+    private static readonly SKColor Accent = Tone(4);
 
     /// <summary>The picture as PNG.</summary>
     public static ReadOnlyMemory<byte> Png(CardView card)
     {
         ArgumentNullException.ThrowIfNull(card);
-        using var recorder = new SKPictureRecorder();
-        Paint(recorder.BeginRecording(new SKRect(0, 0, Width, Height)), card);
-        using var picture = recorder.EndRecording();
-        using var large = new SKBitmap(new SKImageInfo(Width * Fine, Band * Fine, SKColorType.Rgba8888, SKAlphaType.Opaque));
-        using var canvas = new SKCanvas(large);
-        using var small = new SKBitmap(new SKImageInfo(Width, Height, SKColorType.Rgba8888, SKAlphaType.Opaque));
-        for (var top = 0; top < Height; top += Band)
+        using var large = new SKBitmap(new SKImageInfo(Width * Fine, Height * Fine, SKColorType.Gray8, SKAlphaType.Opaque));
+        using (var canvas = new SKCanvas(large))
         {
-            canvas.ResetMatrix();
-            canvas.Translate(0, -top * Fine);
             canvas.Scale(Fine);
-            canvas.DrawPicture(picture);
-            Average(large, small, top);
+            Paint(canvas, card);
         }
 
+        using var small = new SKBitmap(new SKImageInfo(Width, Height, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        Average(large, small, [.. Fixed, Contrast.Readable(card.Colour, PaperColour, new Rgb(0, 0, 0))]);
         using var data = small.Encode(SKEncodedImageFormat.Png, 100);
         return data.ToArray();
     }
@@ -57,8 +55,7 @@ public static class CardPicture
     {
         canvas.Clear(Paper);
         using var paint = new SKPaint { IsAntialias = false };
-        var accent = Colour(Contrast.Readable(card.Colour, new Rgb(Paper.Red, Paper.Green, Paper.Blue), new Rgb(0, 0, 0)));
-        paint.Color = accent;
+        paint.Color = Accent;
         canvas.DrawRect(0, 0, Width, 18, paint);
         Line(canvas, card.Shop, bold: true, 34, 92, paint);
         paint.Color = Soft;
@@ -69,7 +66,7 @@ public static class CardPicture
         canvas.DrawRect(Margin, 236, Room, 3, paint);
         paint.Color = Ink;
         Sentence(canvas, card.Words, card.Grades.Count > 0 ? 490 : 590, paint);
-        Grades(canvas, card.Grades, accent, paint);
+        Grades(canvas, card.Grades, paint);
     }
 
     private static void Line(SKCanvas canvas, string text, bool bold, float size, float y, SKPaint paint)
@@ -103,7 +100,7 @@ public static class CardPicture
     }
 
     // The marks are those of the pages: an open circle, a tinted triangle, a solid square.
-    private static void Grades(SKCanvas canvas, IReadOnlyList<CardGrade> grades, SKColor accent, SKPaint paint)
+    private static void Grades(SKCanvas canvas, IReadOnlyList<CardGrade> grades, SKPaint paint)
     {
         using var letters = new CardFont(bold: true, 24);
         using var small = new CardFont(bold: true, 18);
@@ -111,7 +108,7 @@ public static class CardPicture
         var x = (float)Margin;
         foreach (var grade in grades)
         {
-            Shape(canvas, grade.Mark.Shape, x, accent, paint);
+            Shape(canvas, grade.Mark.Shape, x, paint);
             var isTriangle = grade.Mark.Shape == GradeShape.Triangle;
             var font = isTriangle ? small : letters;
             paint.Color = grade.Mark.Shape == GradeShape.Square ? Paper : Ink;
@@ -121,10 +118,10 @@ public static class CardPicture
         }
     }
 
-    private static void Shape(SKCanvas canvas, GradeShape shape, float x, SKColor accent, SKPaint paint)
+    private static void Shape(SKCanvas canvas, GradeShape shape, float x, SKPaint paint)
     {
         const float Middle = 554;
-        paint.Color = accent;
+        paint.Color = Accent;
         switch (shape)
         {
             case GradeShape.Circle:
@@ -154,36 +151,44 @@ public static class CardPicture
         canvas.DrawPath(path, paint);
     }
 
-    private static SKColor Colour(Rgb colour) => new(colour.Red, colour.Green, colour.Blue);
-
-    // Four dots of four rows at a time; channels are summed in 16 bits, which holds sixteen of 255.
-    private static void Average(SKBitmap large, SKBitmap small, int top)
+    // Grey is all that one byte a dot can say; which grey says which tone.
+    private static SKColor Tone(int number)
     {
+        var grey = (byte)(number * ToneStep);
+        return new SKColor(grey, grey, grey);
+    }
+
+    private static void Average(SKBitmap large, SKBitmap small, Rgb[] tones)
+    {
+        // Red, green, blue and no transparency in lanes of sixteen bits: each holds the sum of sixteen dots.
+        ulong[] lanes = [.. tones.Select(t => t.Red | ((ulong)t.Green << 16) | ((ulong)t.Blue << 32) | (255UL << 48))];
         var from = large.GetPixelSpan();
         var to = MemoryMarshal.CreateSpan(ref MemoryMarshal.GetReference(small.GetPixelSpan()), small.ByteCount);
-        var half = Vector128.Create((ushort)(Fine * Fine / 2));
-        for (var y = 0; y < Band; y++)
+        for (var y = 0; y < Height; y++)
         {
-            var row = MemoryMarshal.Cast<byte, uint>(to.Slice((top + y) * small.RowBytes, Width * 4));
-            var first = from.Slice(y * Fine * large.RowBytes, Width * Fine * 4);
-            var second = from.Slice(((y * Fine) + 1) * large.RowBytes, first.Length);
-            var third = from.Slice(((y * Fine) + 2) * large.RowBytes, first.Length);
-            var fourth = from.Slice(((y * Fine) + 3) * large.RowBytes, first.Length);
-            for (var x = 0; x < row.Length; x++)
+            var row = to.Slice(y * small.RowBytes, Width * 4);
+            var first = Dots(from, large.RowBytes, y * Fine);
+            var second = Dots(from, large.RowBytes, (y * Fine) + 1);
+            var third = Dots(from, large.RowBytes, (y * Fine) + 2);
+            var fourth = Dots(from, large.RowBytes, (y * Fine) + 3);
+            for (var x = 0; x < Width; x++)
             {
-                var at = x * Fine * 4;
-                var sum = Sum(first, at) + Sum(second, at) + Sum(third, at) + Sum(fourth, at);
-                sum += Vector128.Shuffle(sum, Vector128.Create((ushort)4, 5, 6, 7, 0, 1, 2, 3));
-                var dot = (sum + half) >> 4;
-                row[x] = Vector128.Narrow(dot, dot).AsUInt32().ToScalar();
+                var sum = first[x] == second[x] && first[x] == third[x] && first[x] == fourth[x]
+                    ? Fine * Sum(first[x], lanes)
+                    : Sum(first[x], lanes) + Sum(second[x], lanes) + Sum(third[x], lanes) + Sum(fourth[x], lanes);
+                for (var channel = 0; channel < 4; channel++, sum >>= 16)
+                {
+                    const int Samples = Fine * Fine;
+                    row[(x * 4) + channel] = (byte)(((sum & 0xFFFF) + (Samples / 2)) / Samples);
+                }
             }
         }
     }
 
-    // Of four dots the first and third, and the second and fourth.
-    private static Vector128<ushort> Sum(ReadOnlySpan<byte> dots, int at)
-    {
-        var (low, high) = Vector128.Widen(Vector128.Create(dots.Slice(at, 16)));
-        return low + high;
-    }
+    // A row of the large drawing, four dots at a time.
+    private static ReadOnlySpan<uint> Dots(ReadOnlySpan<byte> dots, int rowBytes, int row) =>
+        MemoryMarshal.Cast<byte, uint>(dots.Slice(row * rowBytes, Width * Fine));
+
+    private static ulong Sum(uint four, ulong[] lanes) =>
+        lanes[(four & 0xFF) / ToneStep] + lanes[((four >> 8) & 0xFF) / ToneStep] + lanes[((four >> 16) & 0xFF) / ToneStep] + lanes[(four >> 24) / ToneStep];
 }
