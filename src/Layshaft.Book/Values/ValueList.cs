@@ -42,5 +42,18 @@ internal static class ValueList
 
     private static IReadOnlyList<IQuantity> Of<T>(IQuantity[] values)
         where T : struct, IQuantity
-        => values.All(v => v is T) ? new ValueList<T>([.. values.Cast<T>()]) : values;
+    {
+        var packed = new T[values.Length];
+        for (var i = 0; i < values.Length; i++)
+        {
+            if (values[i] is not T value)
+            {
+                return values;
+            }
+
+            packed[i] = value;
+        }
+
+        return new ValueList<T>(packed);
+    }
 }
