@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using Layshaft.Site.Templates;
@@ -18,10 +19,10 @@ public sealed class PublishWatch
 
     private readonly StateFolder _state;
     private readonly string _book;
-    private readonly UInt128 _inputs;
+    private readonly LookNumber _inputs;
     private readonly IReadOnlyList<(string Path, string Sha256)>? _fresh;
 
-    private PublishWatch(StateFolder state, string book, UInt128 inputs, IReadOnlyList<(string Path, string Sha256)>? fresh) =>
+    private PublishWatch(StateFolder state, string book, LookNumber inputs, IReadOnlyList<(string Path, string Sha256)>? fresh) =>
         (_state, _book, _inputs, _fresh) = (state, book, inputs, fresh);
 
     /// <summary>Looks at everything that a site is made from; before anything of it is read.</summary>
@@ -41,7 +42,8 @@ public sealed class PublishWatch
             var root = OutputFolder.RealPath(book);
             var ofBook = TreeDigest.Of(root, state.Output, hidden: false, from);
             var ofTemplates = TreeDigest.Of(templates.Ours, null, hidden: true, from);
-            var inputs = unchecked(ofBook.Value + (3 * ofTemplates.Value) + NumberOf($"{ProgramMark.Value}\n{root}"));
+            var inputs = ofBook.Value + LookNumber.Of(string.Create(
+                CultureInfo.InvariantCulture, $"{ProgramMark.Value}\n{root}\n{ofTemplates.Value.High:x16}{ofTemplates.Value.Low:x16}"));
             return new PublishWatch(state, root, inputs, Contents([.. ofBook.Fresh, .. ofTemplates.Fresh]));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or AggregateException)
@@ -72,7 +74,7 @@ public sealed class PublishWatch
             if (stamp.Fresh.Count > 0 && Contents(site.Fresh) is { } young)
             {
                 // Their times have come of age: the next look need not open them.
-                new DiskWork().Replace(_state.Stamp, (stamp with { Fresh = [.. _fresh, .. young] }).ToBytes());
+                new DiskWork().Replace(_state.Stamp, (stamp with { Fresh = [.. _fresh, .. YoungSecret(), .. young] }).ToBytes());
             }
 
             return stamp.Words;
@@ -93,7 +95,7 @@ public sealed class PublishWatch
             var site = TreeDigest.Of(_state.Output, null, hidden: true, FreshFrom());
             if (_fresh is not null && Contents(site.Fresh) is { } young)
             {
-                new DiskWork().Replace(_state.Stamp, new SiteStamp(Inputs(), site.Value, [.. _fresh, .. young], words).ToBytes());
+                new DiskWork().Replace(_state.Stamp, new SiteStamp(Inputs(), site.Value, [.. _fresh, .. YoungSecret(), .. young], words).ToBytes());
             }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or AggregateException)
@@ -102,24 +104,29 @@ public sealed class PublishWatch
         }
     }
 
-    // The secret is made by the first publish, so it is looked at when it is needed.
-    private UInt128 Inputs() => unchecked(_inputs + NumberOf(Secret(_book)));
+    // The secret is made by the first publish, so it is looked at when it is needed. Its file is hidden and so no part of the walk;
+    // who may read it is worth a warning, so that counts too.
+    private LookNumber Inputs()
+    {
+        var path = Path.Combine(_book, ShopSecret.FileName);
+        var file = new FileInfo(path);
+        var (size, time) = file.Exists ? (file.Length, file.LastWriteTimeUtc.Ticks) : (-1, 0);
+        var rights = file.Exists && !OperatingSystem.IsWindows() ? ((int)file.UnixFileMode).ToString(CultureInfo.InvariantCulture) : string.Empty;
+        var given = Environment.GetEnvironmentVariable(ShopSecret.VariableName) is { } text
+            ? Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))
+            : string.Empty;
+        return _inputs + LookNumber.Of($"{rights}\n{given}", size, time);
+    }
+
+    private (string Path, string Sha256)[] YoungSecret()
+    {
+        var path = Path.Combine(_book, ShopSecret.FileName);
+        return File.Exists(path) && File.GetLastWriteTimeUtc(path).Ticks >= FreshFrom() ? [(path, OldSite.HashOf(path))] : [];
+    }
 
     private static long FreshFrom() => (DateTime.UtcNow - Coarsest).Ticks;
 
     // Null when there are too many to compare each time.
     private static (string Path, string Sha256)[]? Contents(IReadOnlyList<string> paths) =>
         paths.Count > MostFresh ? null : [.. paths.Select(p => (p, OldSite.HashOf(p)))];
-
-    private static UInt128 NumberOf(string text) =>
-        System.Buffers.Binary.BinaryPrimitives.ReadUInt128LittleEndian(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
-
-    // The hidden file is not part of the walk; who may read it is worth a warning, so that counts too.
-    private static string Secret(string book)
-    {
-        var path = Path.Combine(book, ShopSecret.FileName);
-        var text = Environment.GetEnvironmentVariable(ShopSecret.VariableName) ?? (File.Exists(path) ? File.ReadAllText(path) : null);
-        var rights = !OperatingSystem.IsWindows() && File.Exists(path) ? File.GetUnixFileMode(path).ToString() : string.Empty;
-        return $"{text}\n{rights}";
-    }
 }

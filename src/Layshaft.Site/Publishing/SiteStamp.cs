@@ -7,9 +7,9 @@ namespace Layshaft.Site.Publishing;
 /// <param name="Site">The number of the site itself.</param>
 /// <param name="Fresh">Files whose times are too young to be trusted, with the hash of their content.</param>
 /// <param name="Words">What the publish had to say.</param>
-internal sealed record SiteStamp(UInt128 Inputs, UInt128 Site, IReadOnlyList<(string Path, string Sha256)> Fresh, IReadOnlyList<string> Words)
+internal sealed record SiteStamp(LookNumber Inputs, LookNumber Site, IReadOnlyList<(string Path, string Sha256)> Fresh, IReadOnlyList<string> Words)
 {
-    private const string Mark = "layshaft stamp 1";
+    private const string Mark = "layshaft stamp 2";
 
     /// <summary>Reads a stamp; null when there is none that can be used.</summary>
     public static SiteStamp? Read(string path)
@@ -52,8 +52,8 @@ internal sealed record SiteStamp(UInt128 Inputs, UInt128 Site, IReadOnlyList<(st
             writer.Write(Mark);
             foreach (var number in new[] { Inputs, Site })
             {
-                writer.Write((ulong)(number >> 64));
-                writer.Write((ulong)(number & ulong.MaxValue));
+                writer.Write(number.High);
+                writer.Write(number.Low);
             }
 
             writer.Write(Fresh.Count);
@@ -73,7 +73,7 @@ internal sealed record SiteStamp(UInt128 Inputs, UInt128 Site, IReadOnlyList<(st
         return stream.ToArray();
     }
 
-    private static UInt128 Number(BinaryReader reader) => new(reader.ReadUInt64(), reader.ReadUInt64());
+    private static LookNumber Number(BinaryReader reader) => new(reader.ReadUInt64(), reader.ReadUInt64());
 
     private static int Count(BinaryReader reader) =>
         reader.ReadInt32() is >= 0 and < 1_000_000 and var count ? count : throw new FormatException();

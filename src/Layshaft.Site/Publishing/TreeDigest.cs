@@ -1,6 +1,4 @@
 using System.IO.Enumeration;
-using System.Runtime.InteropServices;
-using System.Security.Cryptography;
 
 namespace Layshaft.Site.Publishing;
 
@@ -16,13 +14,13 @@ internal sealed class TreeDigest
     private readonly long _freshFrom;
     private readonly Lock _gate = new();
     private readonly List<string> _fresh = [];
-    private UInt128 _sum;
+    private LookNumber _sum;
 
     private TreeDigest(string root, string? without, bool hidden, long freshFrom) =>
         (_root, _without, _hidden, _freshFrom) = (root, without, hidden, freshFrom);
 
     /// <summary>The number.</summary>
-    public UInt128 Value => _sum;
+    public LookNumber Value => _sum;
 
     /// <summary>
     /// Files whose time lies so close to the look that a change just after it may not show in it; full paths in ordinal order.
@@ -51,9 +49,11 @@ internal sealed class TreeDigest
     // Adds the entries of a folder and gives the folders in it.
     private List<string> Add(string folder, bool deep)
     {
-        var (sum, fresh, folders) = (UInt128.Zero, new List<string>(), new List<string>());
+        var (sum, fresh, folders) = (default(LookNumber), new List<string>(), new List<string>());
         var options = new EnumerationOptions { AttributesToSkip = 0, RecurseSubdirectories = deep, IgnoreInaccessible = false };
-        var entries = new FileSystemEnumerable<UInt128>(
+
+        // Of objects, though there are none to give: the walk over those comes compiled with the framework.
+        var entries = new FileSystemEnumerable<object?>(
             folder,
             (ref FileSystemEntry entry) =>
             {
@@ -66,21 +66,24 @@ internal sealed class TreeDigest
                     fresh.Add(entry.ToFullPath());
                 }
 
-                return Hash(ref entry);
+                sum += Number(ref entry);
+                return null;
             },
             options)
         {
             ShouldIncludePredicate = (ref FileSystemEntry entry) => Counts(ref entry),
             ShouldRecursePredicate = (ref FileSystemEntry entry) => Counts(ref entry) && !IsLink(ref entry),
         };
-        foreach (var hash in entries)
+        using (var walk = entries.GetEnumerator())
         {
-            sum = unchecked(sum + hash);
+            while (walk.MoveNext())
+            {
+            }
         }
 
         lock (_gate)
         {
-            _sum = unchecked(_sum + sum);
+            _sum += sum;
             _fresh.AddRange(fresh);
         }
 
@@ -93,21 +96,18 @@ internal sealed class TreeDigest
 
     private static bool IsLink(ref FileSystemEntry entry) => (entry.Attributes & FileAttributes.ReparsePoint) != 0;
 
-    private UInt128 Hash(ref FileSystemEntry entry)
+    // What a link points to is no part of it: its own size and time tell when it is set anew. To ask each file whether it is a
+    // link would cost a call to the system more.
+    private LookNumber Number(ref FileSystemEntry entry)
     {
         var folder = entry.Directory[_root.Length..];
-        var (size, time) = IsLink(ref entry) ? (-2, 0) : entry.IsDirectory ? (-1, 0) : (entry.Length, entry.LastWriteTimeUtc.UtcTicks);
+        var (size, time) = entry.IsDirectory ? (IsLink(ref entry) ? -2 : -1, 0) : (entry.Length, entry.LastWriteTimeUtc.UtcTicks);
         Span<char> text = stackalloc char[512];
-        var length = folder.Length + entry.FileName.Length + 9;
+        var length = folder.Length + entry.FileName.Length + 1;
         text = length <= text.Length ? text[..length] : new char[length];
         folder.CopyTo(text);
         text[folder.Length] = '/';
         entry.FileName.CopyTo(text[(folder.Length + 1)..]);
-        var numbers = MemoryMarshal.AsBytes(text[^8..]);
-        BitConverter.TryWriteBytes(numbers, size);
-        BitConverter.TryWriteBytes(numbers[8..], time);
-        Span<byte> hash = stackalloc byte[SHA256.HashSizeInBytes];
-        SHA256.HashData(MemoryMarshal.AsBytes(text), hash);
-        return MemoryMarshal.Read<UInt128>(hash);
+        return LookNumber.Of(text, size, time);
     }
 }

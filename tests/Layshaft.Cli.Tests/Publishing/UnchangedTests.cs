@@ -35,6 +35,39 @@ public sealed class UnchangedTests : IDisposable
     }
 
     [Fact]
+    public void No_file_of_the_book_is_opened_when_nothing_changed()
+    {
+        var files = Directory.GetFiles(_book, "*", SearchOption.AllDirectories);
+        foreach (var file in files)
+        {
+            File.SetLastWriteTimeUtc(file, new DateTime(2026, 1, 2, 3, 4, 5, DateTimeKind.Utc));
+        }
+
+        Publish();
+        var held = files.Select(f => new FileStream(f, FileMode.Open, FileAccess.ReadWrite, FileShare.None)).ToArray();
+        try
+        {
+            Assert.Contains("Nothing has changed.", Publish(), StringComparison.Ordinal);
+        }
+        finally
+        {
+            Array.ForEach(held, f => f.Dispose());
+        }
+    }
+
+    [Fact]
+    public void A_secret_that_was_exchanged_for_one_of_its_length_and_time_is_found_while_it_is_young()
+    {
+        var path = Path.Combine(_book, ".layshaft-secret");
+        File.SetLastWriteTimeUtc(path, DateTime.UtcNow.AddHours(1)); // young, however long the publish takes
+        Publish();
+        var (text, time) = (File.ReadAllText(path), File.GetLastWriteTimeUtc(path));
+        File.WriteAllText(path, (text[0] == 'a' ? 'b' : 'a') + text[1..]);
+        File.SetLastWriteTimeUtc(path, time);
+        Assert.DoesNotContain("Nothing has changed.", Publish(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_file_of_the_site_that_was_changed_by_hand_is_put_right()
     {
         var page = Path.Combine(_folders.At("site"), "shop", "index.html");
