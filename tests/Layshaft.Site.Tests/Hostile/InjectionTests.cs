@@ -34,9 +34,11 @@ public sealed partial class InjectionTests
         {
             var page = new HtmlParser().ParseDocument(html);
             shown += page.DocumentElement.TextContent.Split(Mark).Length - 1;
+            Assert.All(page.QuerySelectorAll("style"), s => Assert.Same(page.Head, s.ParentElement));
+            Assert.True(page.QuerySelectorAll("style").Length <= 1, $"{path}: more than its own style");
             foreach (var element in page.All)
             {
-                Assert.False(element.LocalName is "script" or "style" or "iframe" or "object" or "embed" or "base" or "form" or "marquee" or "foreignobject" or "foreignObject", $"{path}: <{element.LocalName}>");
+                Assert.False(element.LocalName is "script" or "iframe" or "object" or "embed" or "base" or "form" or "marquee" or "foreignobject" or "foreignObject", $"{path}: <{element.LocalName}>");
                 foreach (var attribute in element.Attributes)
                 {
                     Assert.False(attribute.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase), $"{path}: {attribute.Name}");
@@ -55,9 +57,10 @@ public sealed partial class InjectionTests
     }
 
     [Fact]
-    public void What_stands_in_a_stylesheet_is_within_a_string()
+    public void What_stands_in_a_style_is_within_a_string()
     {
-        var sheets = s_site.Value.Site.Where(f => f.Key.EndsWith(".css", StringComparison.Ordinal)).ToList();
+        var sheets = s_site.Value.Site.Where(f => f.Key.EndsWith(".html", StringComparison.Ordinal))
+            .Select(f => KeyValuePair.Create(f.Key, new HtmlParser().ParseDocument(f.Value).QuerySelector("style")?.TextContent ?? string.Empty)).ToList();
         Assert.Contains(sheets, s => s.Value.Contains(Mark, StringComparison.Ordinal));
         foreach (var (path, css) in sheets)
         {
