@@ -42,11 +42,11 @@ public static class ServicePage
         [
             shop.UnitCell(d.Unit, ShopContext.Service),
             Cell.Of(d.Part?.Name ?? shop.Book.Customers[d.Unit.Owners[^1].Customer].Name),
-            Cell.Of(shop.Say(StateKey(d.State))) with { Strong = d.State != DueState.NotYet },
+            Cell.Of(shop.Say(StateKey(d.State))) with { Strong = d.State != DueState.NotYet, Whole = true },
             Cell.Day(d.By, shop.Composition),
             Cell.Use(d.At, shop.Composition),
             Left(d, shop),
-            Cell.Of(shop.OpenJobs.LastOrDefault(j => j.Unit == d.Unit.Id) is { } job ? shop.Say("shop.here.job", ("number", job.Number)) : null),
+            Cell.Of(shop.OpenJobs.LastOrDefault(j => j.Unit == d.Unit.Id) is { } job ? shop.Say("shop.here.job", ("number", job.Number)) : null) with { Whole = true },
         ]));
 
     private static Cell Left(ServiceDue due, ShopContext shop)
