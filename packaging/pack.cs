@@ -28,7 +28,7 @@ foreach (var name in args.Length > 1 ? args[1..] : ["tool", .. systems])
     string[] common = ["-c", "Release", "-v", "q", "-nologo", $"-p:LockFolder={Path.Combine(work, "locks")}", "--artifacts-path", work];
     var made = name == "tool"
         ? Run(["pack", project, .. common, "-o", output])
-        : Run(["publish", project, .. common, "-r", name, "--self-contained", "-p:PackAsTool=false", "-p:PublishSingleFile=true", "-p:IncludeAllContentForSelfExtract=true", "-p:DebugType=none", "-o", Path.Combine(output, name)]);
+        : Run(["publish", project, .. common, "-r", name, "--self-contained", "-p:PackAsTool=false", "-p:PublishSingleFile=true", "-p:IncludeAllContentForSelfExtract=true", "-p:DebugType=none", "-p:PublishReadyToRun=true", "-o", Path.Combine(output, name)]);
     if (!made)
     {
         failed.Add(name);
