@@ -1,7 +1,7 @@
 using Layshaft.Book.Records;
 using Layshaft.Site.Assessment;
-using Layshaft.Site.Pages.Report;
 using Layshaft.Site.Look;
+using Layshaft.Site.Pages.Report;
 using Layshaft.Site.Pages.Shared;
 
 namespace Layshaft.Site.Pages.Estimates;
