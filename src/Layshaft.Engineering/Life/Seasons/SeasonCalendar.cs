@@ -80,9 +80,11 @@ public sealed record SeasonCalendar
     public int ActiveDays(DateOnly after, DateOnly upTo)
     {
         var count = 0;
-        for (var number = after.DayNumber + 1; number <= upTo.DayNumber; number++)
+        for (var (day, end) = (after.DayNumber, upTo.DayNumber); day < end;)
         {
-            count += IsActive(DateOnly.FromDayNumber(number)) ? 1 : 0;
+            var (next, isActive) = Alike(day + 1, end);
+            count += isActive ? next - day : 0;
+            day = next;
         }
 
         return count;
@@ -100,19 +102,28 @@ public sealed record SeasonCalendar
         }
 
         var left = (int)Math.Floor(activeDays);
-        var number = from.DayNumber;
-        var end = Math.Min((long)number + LongestSearchInDays, DateOnly.MaxValue.DayNumber);
+        var day = from.DayNumber;
+        var end = (int)Math.Min((long)day + LongestSearchInDays, DateOnly.MaxValue.DayNumber);
         while (left > 0)
         {
-            number++;
-            if (number > end)
+            if (day >= end)
             {
                 return null;
             }
 
-            left -= IsActive(DateOnly.FromDayNumber(number)) ? 1 : 0;
+            var (next, isActive) = Alike(day + 1, end);
+            next = isActive ? Math.Min(next, day + left) : next;
+            left -= isActive ? next - day : 0;
+            day = next;
         }
 
-        return DateOnly.FromDayNumber(number);
+        return DateOnly.FromDayNumber(day);
+    }
+
+    // Days of one month are all in season or all out of it: the last of them from a day on, no later than an end.
+    internal (int Last, bool IsActive) Alike(int dayNumber, int end)
+    {
+        var day = DateOnly.FromDayNumber(dayNumber);
+        return (Math.Min(end, dayNumber + DateTime.DaysInMonth(day.Year, day.Month) - day.Day), IsActive(day));
     }
 }

@@ -104,13 +104,15 @@ public sealed record SeasonUse(UseMeasure Measure, SeasonCalendar Calendar, IRea
     {
         var ran = to.Amount - from.Amount;
         var days = calendar.ActiveDays(from.Date, to.Date);
-        for (var number = from.Date.DayNumber + 1; number <= to.Date.DayNumber; number++)
+        for (var (day, end) = (from.Date.DayNumber, to.Date.DayNumber); day < end;)
         {
-            var day = DateOnly.FromDayNumber(number);
-            if (calendar.IsActive(day))
+            var (next, isActive) = calendar.Alike(day + 1, end);
+            if (isActive)
             {
-                Add(calendar.SeasonOf(day), ran / days, 1);
+                Add(calendar.SeasonOf(DateOnly.FromDayNumber(next)), ran * (next - day) / days, next - day);
             }
+
+            day = next;
         }
 
         if (days == 0)

@@ -46,7 +46,7 @@ public static class ServicePage
             Cell.Day(d.By, shop.Composition),
             Cell.Use(d.At, shop.Composition),
             Left(d, shop),
-            Cell.Of(shop.OpenJobs.LastOrDefault(j => j.Unit == d.Unit.Id) is { } job ? shop.Say("shop.here.job", ("number", job.Number)) : null) with { Whole = true },
+            Cell.Of(shop.OpenJobOf(d.Unit) is { } job ? shop.Say("shop.here.job", ("number", job.Number)) : null) with { Whole = true },
         ]));
 
     private static Cell Left(ServiceDue due, ShopContext shop)

@@ -33,7 +33,7 @@ public sealed record ShopContext(Composition Composition, DateOnly AsOf)
     public ShopBook Book => Composition.Book;
 
     /// <summary>The jobs that are not finished, the longest in first.</summary>
-    public IEnumerable<Job> OpenJobs => Book.Jobs.Where(j => j.Finished is null && j.Stage != JobStage.Declined);
+    public IEnumerable<Job> OpenJobs => Book.Jobs.Where(IsOpen);
 
     /// <summary>The jobs of which a unit is still in the shop: those that are open, and declined ones whose unit nobody has collected.</summary>
     public IEnumerable<Job> JobsOnTheBench => Book.Jobs.Where(j => j.Finished is null && (j.Stage != JobStage.Declined || !IsGone(j)));
@@ -49,6 +49,13 @@ public sealed record ShopContext(Composition Composition, DateOnly AsOf)
     {
         ArgumentNullException.ThrowIfNull(composition);
         return new ShopContext(composition, BookDay.Newest(composition.Book) ?? DateOnly.MinValue);
+    }
+
+    /// <summary>The latest open job of a unit; null when it has none.</summary>
+    public Job? OpenJobOf(Unit unit)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        return Book.JobsOf(unit.Id).LastOrDefault(IsOpen);
     }
 
     /// <summary>A sentence of the texts.</summary>
@@ -72,6 +79,8 @@ public sealed record ShopContext(Composition Composition, DateOnly AsOf)
         var view = OwnerView.Of(Book, unit).First(v => v.IsOwn(job));
         return JobPages.Exists(view, job) ? Cell.To(job.Number, Addresses.Link(page, Composition.Addresses.Report(view, job))) : Cell.Of(job.Number);
     }
+
+    private static bool IsOpen(Job job) => job.Finished is null && job.Stage != JobStage.Declined;
 
     // A unit that came in again later was collected before, whether anybody wrote it down or not.
     private bool IsGone(Job job) => job.Collected is not null || Book.JobsOf(job.Unit).Any(j => j.Received > job.Received);

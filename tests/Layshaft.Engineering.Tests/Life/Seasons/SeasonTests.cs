@@ -33,6 +33,21 @@ public class SeasonTests
     }
 
     [Fact]
+    public void Days_in_season_are_those_that_a_walk_day_by_day_counts() =>
+        Gen.Select(Gen.Int[1, 12], Gen.Int[1, 12], Gen.Int[700_000, 780_000], Gen.Int[-5, 1200]).Sample((first, last, number, days) =>
+        {
+            var calendar = new SeasonCalendar(first, last);
+            var from = DateOnly.FromDayNumber(number);
+            var walked = Enumerable.Range(number + 1, Math.Max(0, days)).Count(n => calendar.IsActive(DateOnly.FromDayNumber(n)));
+            Assert.Equal(walked, calendar.ActiveDays(from, from.AddDays(days)));
+
+            // The first day by which so many have passed: that day is in season itself.
+            var reached = calendar.After(from, walked)!.Value;
+            Assert.Equal(walked, calendar.ActiveDays(from, reached));
+            Assert.True(walked == 0 ? reached == from : calendar.IsActive(reached));
+        });
+
+    [Fact]
     public void Six_months_of_twelve_hours_are_two_hours_a_month()
     {
         // 183 days in season.
