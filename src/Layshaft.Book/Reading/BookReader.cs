@@ -22,23 +22,26 @@ public static class BookReader
     public static BookRead Read(IBookFiles files) => Read(files, new ProblemList());
 
     /// <summary>Reads a book from its files, adding to problems that were already found.</summary>
-    public static BookRead Read(IBookFiles files, ProblemList problems)
+    /// <param name="files">The files.</param>
+    /// <param name="problems">What was already found; receives what is wrong.</param>
+    /// <param name="memory">What files were parsed to before; null to parse each.</param>
+    public static BookRead Read(IBookFiles files, ProblemList problems, NodeMemory? memory = null)
     {
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(problems);
         BookLayout.Check(files, problems);
-        var (shop, shopComplete) = files.Has(BookLayout.ShopFile) && Root(files, BookLayout.ShopFile, problems) is { } root
+        var (shop, shopComplete) = files.Has(BookLayout.ShopFile) && Root(files, BookLayout.ShopFile, problems, memory) is { } root
             ? Shop.Shape.ReadWhatIsThere(root, new Shapes.Reading(BookLayout.ShopFile, problems))
             : (null, false);
         var draft = new Draft(
             files,
             shop,
-            ReadShelf(files, "customers", Customer.Shape, (r, id) => r with { Id = id }, problems),
-            ReadShelf(files, "gearboxes", Gearbox.Shape, (r, id) => r with { Id = id }, problems),
-            ReadShelf(files, "cars", Car.Shape, (r, id) => r with { Id = id }, problems),
-            ReadShelf(files, "venues", Venue.Shape, (r, id) => r with { Id = id }, problems),
-            ReadShelf(files, "units", Unit.Shape, (r, id) => r with { Id = id }, problems),
-            ReadJobs(files, problems));
+            ReadShelf(files, "customers", Customer.Shape, (r, id) => r with { Id = id }, problems, memory),
+            ReadShelf(files, "gearboxes", Gearbox.Shape, (r, id) => r with { Id = id }, problems, memory),
+            ReadShelf(files, "cars", Car.Shape, (r, id) => r with { Id = id }, problems, memory),
+            ReadShelf(files, "venues", Venue.Shape, (r, id) => r with { Id = id }, problems, memory),
+            ReadShelf(files, "units", Unit.Shape, (r, id) => r with { Id = id }, problems, memory),
+            ReadJobs(files, problems, memory));
         BookChecks.Run(draft, problems);
         var inOrder = problems.InOrder();
         return inOrder.Any(p => p.Severity == Severity.Stops) || shop is null || !shopComplete
@@ -46,7 +49,7 @@ public static class BookReader
             : new BookRead(draft.ToBook(shop), inOrder);
     }
 
-    private static Shelf<T> ReadShelf<T>(IBookFiles files, string folder, RecordShape<T> shape, Func<T, string, T> name, ProblemList problems)
+    private static Shelf<T> ReadShelf<T>(IBookFiles files, string folder, RecordShape<T> shape, Func<T, string, T> name, ProblemList problems, NodeMemory? memory)
         where T : class
     {
         var names = new List<string>();
@@ -55,7 +58,7 @@ public static class BookReader
         {
             var id = Path.GetFileNameWithoutExtension(path);
             names.Add(id);
-            if (ReadFile(files, path, shape, problems) is { } record)
+            if (ReadFile(files, path, shape, problems, memory) is { } record)
             {
                 records[id] = name(record, id);
             }
@@ -64,7 +67,7 @@ public static class BookReader
         return new Shelf<T>(folder, names, records);
     }
 
-    private static IReadOnlyList<Job> ReadJobs(IBookFiles files, ProblemList problems)
+    private static IReadOnlyList<Job> ReadJobs(IBookFiles files, ProblemList problems, NodeMemory? memory)
     {
         // Side by side, each with its own list of problems, which then come in the order of the files.
         string[] paths = [.. BookLayout.JobFiles(files)];
@@ -73,7 +76,7 @@ public static class BookReader
         {
             var own = new ProblemList();
             var folder = paths[i][..paths[i].LastIndexOf('/')];
-            var job = ReadFile(files, paths[i], Job.Shape, own);
+            var job = ReadFile(files, paths[i], Job.Shape, own, memory);
             read[i] = (job is null ? null : job with { Folder = folder, Number = folder[(folder.LastIndexOf('/') + 1)..] }, own);
         });
         foreach (var (_, own) in read)
@@ -85,17 +88,30 @@ public static class BookReader
         return [.. jobs.OrderBy(j => j.Received).ThenBy(j => j.Number, StringComparer.Ordinal)];
     }
 
-    private static T? ReadFile<T>(IBookFiles files, string path, RecordShape<T> shape, ProblemList problems)
+    private static T? ReadFile<T>(IBookFiles files, string path, RecordShape<T> shape, ProblemList problems, NodeMemory? memory)
         where T : class
-        => Root(files, path, problems) is { } root && shape.TryRead(root, new Shapes.Reading(path, problems), out var record) ? record : null;
+        => Root(files, path, problems, memory) is { } root && shape.TryRead(root, new Shapes.Reading(path, problems), out var record) ? record : null;
 
-    private static Node? Root(IBookFiles files, string path, ProblemList problems)
+    private static Node? Root(IBookFiles files, string path, ProblemList problems, NodeMemory? memory)
     {
         try
         {
             // Too large a file is refused before it is in memory.
             var bytes = files.LengthOf(path) > YamlText.LargestFile ? new byte[YamlText.LargestFile + 1] : files.Read(path);
-            return YamlText.Decode(bytes, path, problems) is { } text ? NodeReader.Read(path, text, problems) : null;
+            if (memory?.Recall(bytes) is { } known)
+            {
+                return known;
+            }
+
+            var own = new ProblemList();
+            var root = YamlText.Decode(bytes, path, own) is { } text ? NodeReader.Read(path, text, own) : null;
+            if (root is not null && own.Count == 0)
+            {
+                memory?.Note(bytes, root);
+            }
+
+            problems.Add(own);
+            return root;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -39,7 +39,7 @@ internal static class PublishCommand
     private static int Publish(PublishWatch? watch, DirectoryInfo book, DirectoryInfo folder, TextWriter output, TextWriter errors)
     {
         var pictures = PictureMemory.Beside(folder.FullName);
-        var review = BookReview.OfFolder(book.FullName);
+        var review = Review(book, folder);
         var site = SitePreparation.Of(review, book.FullName, pictures);
         if (site.Builder is null)
         {
@@ -66,6 +66,19 @@ internal static class PublishCommand
             output.WriteLine($"The page {failed.Page} could not be made from its template. The site is as it was.");
             return ExitCode.Problems;
         }
+    }
+
+    // What the files were parsed to is kept at once: it need not stay in memory while the site is made.
+    private static BookReview Review(DirectoryInfo book, DirectoryInfo folder)
+    {
+        var nodes = NodeFile.Read(folder.FullName);
+        var review = BookReview.OfFolder(book.FullName, nodes);
+        if (!review.IsStopped)
+        {
+            NodeFile.Keep(nodes, book.FullName, folder.FullName);
+        }
+
+        return review;
     }
 
     private static int Close(

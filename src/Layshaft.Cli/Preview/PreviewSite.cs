@@ -1,5 +1,6 @@
 using System.Globalization;
 using Layshaft.Book.Problems;
+using Layshaft.Book.Yaml;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Building;
 using Layshaft.Site.Publishing;
@@ -12,6 +13,7 @@ namespace Layshaft.Cli.Preview;
 internal sealed class PreviewSite(string book, string site)
 {
     private readonly string session = Guid.NewGuid().ToString("n")[..8];
+    private readonly NodeMemory nodes = new();
     private int count;
 
     /// <summary>Told after every publish; from the thread that published.</summary>
@@ -57,7 +59,9 @@ internal sealed class PreviewSite(string book, string site)
         IReadOnlyList<Problem> problems = [];
         try
         {
-            var prepared = SitePreparation.Of(BookReview.OfFolder(book), book);
+            var pictures = PictureMemory.Beside(site);
+            var prepared = SitePreparation.Of(BookReview.OfFolder(book, nodes), book, pictures);
+            nodes.Settle();
             problems = prepared.Problems;
             if (prepared.Builder is null)
             {
@@ -65,6 +69,7 @@ internal sealed class PreviewSite(string book, string site)
             }
 
             var result = new Publisher(new PublishOptions { Book = book }).Publish(prepared.Builder.Plan(), site);
+            pictures.Save();
             problems = [.. problems.Concat(prepared.Builder.Damaged).OrderBy(p => p.Place)];
             return (problems, [.. result.Problems.Concat(result.Warnings).Select(p => p.ToString())], result.Outcome is PublishOutcome.Refused or PublishOutcome.Failed);
         }

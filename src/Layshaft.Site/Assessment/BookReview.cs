@@ -1,5 +1,6 @@
 using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
+using Layshaft.Book.Yaml;
 
 namespace Layshaft.Site.Assessment;
 
@@ -16,12 +17,14 @@ public sealed record BookReview(IBookFiles Files, BookAssessment? Assessment, IR
     public bool IsStopped => Assessment is null || Problems.Any(p => p.Severity == Severity.Stops);
 
     /// <summary>Reads and works out the book in a folder.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="memory">What its files were parsed to before; null to parse each.</param>
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
-    public static BookReview OfFolder(string folder)
+    public static BookReview OfFolder(string folder, NodeMemory? memory = null)
     {
         var problems = new ProblemList();
         var files = FolderBookFiles.Look(folder, problems);
-        return Of(files, BookReader.Read(files, problems));
+        return Of(files, BookReader.Read(files, problems, memory));
     }
 
     /// <summary>Works out a book that was read.</summary>

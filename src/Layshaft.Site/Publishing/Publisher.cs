@@ -80,15 +80,7 @@ public sealed class Publisher
         problem = null;
         try
         {
-            if (OperatingSystem.IsWindows())
-            {
-                Directory.CreateDirectory(state.Root);
-            }
-            else
-            {
-                Directory.CreateDirectory(Path.GetDirectoryName(state.Root)!);
-                Directory.CreateDirectory(state.Root, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
-            }
+            state.Create();
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

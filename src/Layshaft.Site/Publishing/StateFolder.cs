@@ -44,7 +44,24 @@ internal sealed class StateFolder
     /// <summary>What is known of the book's pictures; may be lost at any time.</summary>
     internal string Pictures => Path.Combine(Root, "pictures");
 
+    /// <summary>What the book's files were parsed to; may be lost at any time.</summary>
+    internal string Nodes => Path.Combine(Root, "nodes");
+
     internal string OutputMark => Path.Combine(Output, MarkName);
+
+    /// <summary>Makes the folder, for the publisher's eyes only, if it is not there.</summary>
+    internal void Create()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            Directory.CreateDirectory(Root);
+        }
+        else
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(Root)!);
+            Directory.CreateDirectory(Root, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
+    }
 
     /// <summary>The place of a site's path below a tree's root.</summary>
     internal static string Place(string root, string path) => Path.Combine(root, path.Replace('/', Path.DirectorySeparatorChar));

@@ -96,10 +96,12 @@ internal sealed class EditedBook : IDisposable
     {
         var book = _folder.At("book");
         var pictures = PictureMemory.Beside(_folder.At(name));
-        var site = SitePreparation.Of(BookReview.OfFolder(book), book, pictures);
+        var nodes = NodeFile.Read(_folder.At(name));
+        var site = SitePreparation.Of(BookReview.OfFolder(book, nodes), book, pictures);
         Assert.True(site.Builder is not null, string.Join('\n', site.Problems.Where(p => p.Severity != Severity.Notice)));
         var result = new Publisher(new PublishOptions { Book = book, Parallelism = 2 }, new DiskWork(waitForDisk: false)).Publish(site.Builder.Plan(), _folder.At(name));
         pictures.Save();
+        NodeFile.Keep(nodes, book, _folder.At(name));
         return result;
     }
 
