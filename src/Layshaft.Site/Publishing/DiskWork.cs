@@ -6,7 +6,7 @@ internal sealed class DiskWork(bool waitForDisk = true) : IFileWork
 {
     public Stream Create(string path) => new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None);
 
-    public void WriteThrough(string path, byte[] content)
+    public void WriteThrough(string path, ReadOnlySpan<byte> content)
     {
         using var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None);
         stream.Write(content);

@@ -15,7 +15,7 @@ namespace Layshaft.Site.Publishing;
 /// <item>no mark in <c>S</c>: the site is the old one; what <c>stage</c> holds was never in place and is dropped.</item>
 /// </list>
 /// </remarks>
-internal sealed class FolderSwap(StateFolder state, string manifestPath, IFileWork files)
+internal sealed class FolderSwap(StateFolder state, string manifestPath, IFileWork files, int parallelism)
 {
     /// <summary>Puts the staged tree in place. If it fails, the site is as it was.</summary>
     internal void Exchange()
@@ -55,7 +55,7 @@ internal sealed class FolderSwap(StateFolder state, string manifestPath, IFileWo
         {
             if (Directory.Exists(state.Old))
             {
-                new OldTree(state, state.Old, manifestPath, files).Clear(warnings);
+                new OldTree(state, state.Old, manifestPath, files, parallelism).Clear(warnings);
             }
 
             Discard();
@@ -67,7 +67,7 @@ internal sealed class FolderSwap(StateFolder state, string manifestPath, IFileWo
     {
         foreach (var tree in new[] { state.Stage, state.Old }.Where(Directory.Exists))
         {
-            new OldTree(state, tree, manifestPath, files).Clear(warnings);
+            new OldTree(state, tree, manifestPath, files, parallelism).Clear(warnings);
         }
 
         files.DeleteFile(state.OutputMark);
@@ -82,11 +82,7 @@ internal sealed class FolderSwap(StateFolder state, string manifestPath, IFileWo
         }
 
         var tree = SiteTree.Walk(state.Stage);
-        foreach (var entry in tree.Entries.Where(e => e.Kind != TreeKind.Folder))
-        {
-            files.DeleteFile(StateFolder.Place(state.Stage, entry.Path));
-        }
-
+        SideBySide.ForEach(tree.Entries.Where(e => e.Kind != TreeKind.Folder), parallelism, e => files.DeleteFile(StateFolder.Place(state.Stage, e.Path)));
         files.DeleteFile(Path.Combine(state.Stage, StateFolder.MarkName));
         RemoveFolders(tree, state.Stage, files);
     }

@@ -22,7 +22,7 @@ internal sealed class HashingStream(Stream file) : Stream
         set => throw new NotSupportedException();
     }
 
-    internal ManifestEntry Entry(string path) => new(path, _written, Convert.ToHexStringLower(_hash.GetCurrentHash()));
+    internal ManifestEntry Entry(string path) => new(path, _written, ContentHash.Of(_hash.GetCurrentHash()));
 
     public override void Write(ReadOnlySpan<byte> buffer)
     {

@@ -7,7 +7,7 @@ internal interface IFileWork
     Stream Create(string path);
 
     /// <summary>Writes a file that does not exist yet, so that it outlives a power cut.</summary>
-    void WriteThrough(string path, byte[] content);
+    void WriteThrough(string path, ReadOnlySpan<byte> content);
 
     /// <summary>Makes a folder and those above it.</summary>
     void CreateFolder(string path);

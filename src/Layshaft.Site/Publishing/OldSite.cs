@@ -83,12 +83,12 @@ internal sealed class OldSite
     }
 
     /// <summary>The key that a file was made from, if that is known.</summary>
-    internal string? KeyOf(ManifestEntry entry) =>
+    internal ContentHash? KeyOf(ManifestEntry entry) =>
         _reuse.TryGetValue(entry.Path, out var seen) && seen.Sha256 == entry.Sha256 ? seen.Key : null;
 
-    internal static string HashOf(string path)
+    internal static ContentHash HashOf(string path)
     {
         using var stream = File.OpenRead(path);
-        return Convert.ToHexStringLower(SHA256.HashData(stream));
+        return ContentHash.Of(SHA256.HashData(stream));
     }
 }

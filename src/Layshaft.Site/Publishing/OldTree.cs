@@ -1,20 +1,35 @@
+using System.Collections.Concurrent;
+
 namespace Layshaft.Site.Publishing;
 
 /// <summary>
 /// Clears the tree that was the site. Only what we wrote is removed: a stranger's file that came or changed while the new
 /// tree was being staged is moved over, or kept aside if the new site has another file there.
 /// </summary>
-internal sealed class OldTree(StateFolder state, string root, string manifestPath, IFileWork files)
+internal sealed class OldTree(StateFolder state, string root, string manifestPath, IFileWork files, int parallelism)
 {
     internal void Clear(ICollection<PublishProblem> warnings)
     {
         var old = SiteTree.Walk(root);
         var now = SiteTree.Walk(state.Output);
-        var manifest = ReadManifest(root, old);
-        var newManifest = ReadManifest(state.Output, now);
-        foreach (var entry in old.Entries.Where(e => e.Kind != TreeKind.Folder && e.Path != manifestPath))
+        var others = new ConcurrentBag<TreeEntry>();
+        SideBySide.ForEach(old.Entries.Where(e => e.Kind != TreeKind.Folder && e.Path != manifestPath), parallelism, entry =>
         {
-            if (IsInNewSite(entry, now) || IsOurs(entry, manifest))
+            if (IsInNewSite(entry, now))
+            {
+                files.DeleteFile(StateFolder.Place(root, entry.Path));
+            }
+            else
+            {
+                others.Add(entry);
+            }
+        });
+
+        // Few: what was made anew, and what strangers did meanwhile.
+        var (manifest, newManifest) = others.IsEmpty ? (null, null) : (ReadManifest(root, old), ReadManifest(state.Output, now));
+        foreach (var entry in others.OrderBy(e => e.Path, StringComparer.Ordinal))
+        {
+            if (IsOurs(entry, manifest))
             {
                 files.DeleteFile(StateFolder.Place(root, entry.Path));
             }

@@ -32,7 +32,7 @@ public sealed record PlannedOutput(string Path, IReadOnlyList<PlanInput> Inputs,
         new(path, inputs, stream => stream.Write(Encoding.UTF8.GetBytes(text())));
 
     /// <summary>One hash over the program's mark and all inputs, in whatever order they were given.</summary>
-    internal string Key(string generator)
+    internal ContentHash Key(string generator)
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         hash.AppendData(Encoding.UTF8.GetBytes(generator));
@@ -41,6 +41,8 @@ public sealed record PlannedOutput(string Path, IReadOnlyList<PlanInput> Inputs,
             hash.AppendData(Encoding.UTF8.GetBytes($"\0{input.Name.Length}:{input.Name}\0{input.Hash.Length}:{input.Hash}"));
         }
 
-        return Convert.ToHexStringLower(hash.GetHashAndReset());
+        Span<byte> bytes = stackalloc byte[ContentHash.Bytes];
+        hash.GetHashAndReset(bytes);
+        return ContentHash.Of(bytes);
     }
 }

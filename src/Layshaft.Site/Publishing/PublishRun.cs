@@ -6,7 +6,7 @@ namespace Layshaft.Site.Publishing;
 internal sealed class PublishRun(
     SitePlan plan, StateFolder state, PublishOptions options, IFileWork files, List<PublishProblem> warnings)
 {
-    private readonly FolderSwap _swap = new(state, options.ManifestPath, files);
+    private readonly FolderSwap _swap = new(state, options.ManifestPath, files, options.Parallelism);
 
     internal PublishResult Run(CancellationToken cancel)
     {
@@ -77,7 +77,7 @@ internal sealed class PublishRun(
     {
         var before = old.Manifest;
         var restored = manifest.Entries.Where(e => before.Find(e.Path) is { } was && was.Sha256 == e.Sha256 && !old.IsIntact(was)).ToList();
-        var same = restored.Count == 0 && manifest.ToJson().AsSpan().SequenceEqual(old.ManifestBytes);
+        var same = restored.Count == 0 && manifest.ToJson().Span.SequenceEqual(old.ManifestBytes);
         warnings.AddRange(strangers.Edited.Select(path => new PublishProblem(
             path, "This file of ours has left the site, but was changed by hand; it was left alone and is no longer ours.")));
         return new(same ? PublishOutcome.Unchanged : PublishOutcome.Published, [])
@@ -101,7 +101,7 @@ internal sealed class PublishRun(
 
     private void Remember(IReadOnlyList<StagedOutput> outputs, bool anew) => Tidy(() =>
     {
-        var record = ReuseRecord.Write(outputs.Select(o => new ReuseEntry(o.Entry.Path, o.Key, o.Entry.Sha256, o.Modified)));
+        var record = ReuseRecord.Write([.. outputs.Where(o => o.Key is not null).Select(o => new ReuseEntry(o.Entry.Path, o.Key!.Value, o.Entry.Sha256, o.Modified))]);
         if (anew || !File.Exists(state.Reuse) || !File.ReadAllBytes(state.Reuse).AsSpan().SequenceEqual(record))
         {
             files.Replace(state.Reuse, record);

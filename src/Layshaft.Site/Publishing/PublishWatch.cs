@@ -66,7 +66,7 @@ public sealed class PublishWatch
             // While another publish is at work, nothing can be said.
             using var held = new FileStream(_state.Lock, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
             var site = TreeDigest.Of(_state.Output, null, hidden: true, FreshFrom());
-            if (site.Value != stamp.Site || stamp.Fresh.Any(f => !File.Exists(f.Path) || OldSite.HashOf(f.Path) != f.Sha256))
+            if (site.Value != stamp.Site || stamp.Fresh.Any(f => !File.Exists(f.Path) || OldSite.HashOf(f.Path).ToString() != f.Sha256))
             {
                 return null;
             }
@@ -121,12 +121,12 @@ public sealed class PublishWatch
     private (string Path, string Sha256)[] YoungSecret()
     {
         var path = Path.Combine(_book, ShopSecret.FileName);
-        return File.Exists(path) && File.GetLastWriteTimeUtc(path).Ticks >= FreshFrom() ? [(path, OldSite.HashOf(path))] : [];
+        return File.Exists(path) && File.GetLastWriteTimeUtc(path).Ticks >= FreshFrom() ? [(path, OldSite.HashOf(path).ToString())] : [];
     }
 
     private static long FreshFrom() => (DateTime.UtcNow - Coarsest).Ticks;
 
     // Null when there are too many to compare each time.
     private static (string Path, string Sha256)[]? Contents(IReadOnlyList<string> paths) =>
-        paths.Count > MostFresh ? null : [.. paths.Select(p => (p, OldSite.HashOf(p)))];
+        paths.Count > MostFresh ? null : [.. paths.Select(p => (p, OldSite.HashOf(p).ToString()))];
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
@@ -7,8 +8,8 @@ namespace Layshaft.Site.Publishing;
 /// <summary>A file that we wrote.</summary>
 /// <param name="Path">Its path in the site.</param>
 /// <param name="Size">Its length in bytes.</param>
-/// <param name="Sha256">Its SHA-256 in lower-case hexadecimal.</param>
-public sealed record ManifestEntry(string Path, long Size, string Sha256);
+/// <param name="Sha256">Its SHA-256.</param>
+public sealed record ManifestEntry(string Path, long Size, ContentHash Sha256);
 
 /// <summary>
 /// The list of files that we wrote, kept in the site itself so that both are always of the same publish. It follows from
@@ -16,22 +17,26 @@ public sealed record ManifestEntry(string Path, long Size, string Sha256);
 /// </summary>
 public sealed class SiteManifest
 {
-    private readonly SortedDictionary<string, ManifestEntry> _entries = new(StringComparer.Ordinal);
+    private readonly ManifestEntry[] _entries;
+    private readonly Dictionary<string, ManifestEntry> _byPath;
 
     internal SiteManifest(IEnumerable<ManifestEntry> entries)
     {
-        foreach (var entry in entries)
+        _entries = [.. entries];
+        Array.Sort(_entries, (one, other) => string.CompareOrdinal(one.Path, other.Path));
+        _byPath = new(_entries.Length, StringComparer.Ordinal);
+        foreach (var entry in _entries)
         {
-            _entries.Add(entry.Path, entry);
+            _byPath.Add(entry.Path, entry);
         }
     }
 
     /// <summary>The entries in order of path.</summary>
-    public IReadOnlyCollection<ManifestEntry> Entries => _entries.Values;
+    public IReadOnlyCollection<ManifestEntry> Entries => _entries;
 
     /// <summary>The entry of a path, or null.</summary>
     /// <param name="path">The path.</param>
-    public ManifestEntry? Find(string path) => _entries.GetValueOrDefault(path);
+    public ManifestEntry? Find(string path) => _byPath.GetValueOrDefault(path);
 
     /// <summary>Reads a list back.</summary>
     /// <param name="json">The file's bytes.</param>
@@ -40,38 +45,28 @@ public sealed class SiteManifest
     {
         try
         {
-            using var document = JsonDocument.Parse(json);
-            if (document.RootElement.GetProperty("format").GetInt32() != 1)
-            {
-                return null;
-            }
-
-            var entries = document.RootElement.GetProperty("files").EnumerateArray().Select(file => new ManifestEntry(
-                file.GetProperty("path").GetString()!, file.GetProperty("size").GetInt64(), file.GetProperty("sha256").GetString()!)).ToList();
-            return entries.TrueForAll(IsSound) ? new(entries) : null;
+            var entries = new List<ManifestEntry>();
+            return ManifestText.Read(json.Span, entries) ? new(entries) : null;
         }
-        catch (Exception e) when (e is JsonException or KeyNotFoundException or InvalidOperationException or FormatException or ArgumentException)
+        catch (Exception e) when (e is JsonException or InvalidOperationException or FormatException or ArgumentException)
         {
             return null;
         }
     }
 
     /// <summary>The list as JSON, one file a line. Paths need no escaping, see <see cref="OutputPath"/>.</summary>
-    internal byte[] ToJson()
+    internal ReadOnlyMemory<byte> ToJson()
     {
-        var json = new StringBuilder("{\n\"format\": 1,\n\"files\": [");
-        var separator = "\n";
-        foreach (var entry in _entries.Values)
+        var json = new ArrayBufferWriter<byte>(64 + (180 * _entries.Length));
+        var separator = "{\n\"format\": 1,\n\"files\": [\n";
+        foreach (var entry in _entries)
         {
-            json.Append(separator).Append(CultureInfo.InvariantCulture,
-                $"{{\"path\": \"{entry.Path}\", \"size\": {entry.Size}, \"sha256\": \"{entry.Sha256}\"}}");
+            Encoding.ASCII.GetBytes(separator, json);
+            Encoding.ASCII.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{{\"path\": \"{entry.Path}\", \"size\": {entry.Size}, \"sha256\": \"{entry.Sha256}\"}}"), json);
             separator = ",\n";
         }
 
-        return Encoding.ASCII.GetBytes(json.Append("\n]\n}\n").ToString());
+        Encoding.ASCII.GetBytes(_entries.Length > 0 ? "\n]\n}\n" : separator + "]\n}\n", json);
+        return json.WrittenMemory;
     }
-
-    // A list that someone changed must not make us touch anything outside the site.
-    private static bool IsSound(ManifestEntry entry) =>
-        entry is { Path: not null, Sha256.Length: 64, Size: >= 0 } && OutputPath.ProblemWith(entry.Path) is null;
 }

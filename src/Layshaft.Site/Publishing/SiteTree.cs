@@ -16,19 +16,30 @@ internal sealed record TreeEntry(string Path, TreeKind Kind, long Size, long Mod
 /// <summary>Everything below a folder, in order of path. Links are seen and not followed.</summary>
 internal sealed class SiteTree
 {
-    private readonly SortedDictionary<string, TreeEntry> _entries = new(StringComparer.Ordinal);
+    private readonly TreeEntry[] _entries;
+    private readonly Dictionary<string, TreeEntry> _byPath;
 
-    internal IReadOnlyCollection<TreeEntry> Entries => _entries.Values;
+    private SiteTree(TreeEntry[] entries)
+    {
+        _entries = entries;
+        Array.Sort(_entries, (one, other) => string.CompareOrdinal(one.Path, other.Path));
+        _byPath = new(_entries.Length, StringComparer.Ordinal);
+        foreach (var entry in _entries)
+        {
+            _byPath.Add(entry.Path, entry);
+        }
+    }
 
-    internal TreeEntry? Find(string path) => _entries.GetValueOrDefault(path);
+    internal IReadOnlyCollection<TreeEntry> Entries => _entries;
+
+    internal TreeEntry? Find(string path) => _byPath.GetValueOrDefault(path);
 
     /// <summary>Walks a folder; one that does not exist is empty.</summary>
     internal static SiteTree Walk(string root)
     {
-        var tree = new SiteTree();
         if (!Directory.Exists(root))
         {
-            return tree;
+            return new([]);
         }
 
         var options = new EnumerationOptions { AttributesToSkip = 0, RecurseSubdirectories = true, IgnoreInaccessible = false };
@@ -36,12 +47,7 @@ internal sealed class SiteTree
         {
             ShouldRecursePredicate = (ref FileSystemEntry e) => (e.Attributes & FileAttributes.ReparsePoint) == 0,
         };
-        foreach (var entry in found.Where(e => e.Path != StateFolder.MarkName))
-        {
-            tree._entries.Add(entry.Path, entry);
-        }
-
-        return tree;
+        return new([.. found.Where(e => e.Path != StateFolder.MarkName)]);
     }
 
     private static TreeEntry Entry(ref FileSystemEntry entry)

@@ -4,11 +4,11 @@ namespace Layshaft.Site.Publishing;
 
 /// <summary>An output of the new site.</summary>
 /// <param name="Entry">Its path, size and hash.</param>
-/// <param name="Key">The key of its inputs.</param>
+/// <param name="Key">The key of its inputs; null when the next publish shall make it again.</param>
 /// <param name="Made">Whether it was made now; otherwise the old site's file is kept.</param>
 /// <param name="Staged">Whether its file stands in the stage; otherwise the old site has the same bytes.</param>
 /// <param name="Modified">Its file's time, in ticks.</param>
-internal sealed record StagedOutput(ManifestEntry Entry, string Key, bool Made, bool Staged, long Modified);
+internal sealed record StagedOutput(ManifestEntry Entry, ContentHash? Key, bool Made, bool Staged, long Modified);
 
 /// <summary>An output of a known path could not be made.</summary>
 internal sealed class StagingException(string path, Exception inner)
@@ -53,22 +53,19 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
             files.CreateFolder(folder);
         }
 
-        foreach (var output in outputs.Where(o => !o.Staged))
-        {
-            files.Link(InOld(output.Entry.Path), InStage(output.Entry.Path));
-        }
+        SideBySide.ForEach(outputs.Where(o => !o.Staged), options.Parallelism, o => files.Link(InOld(o.Entry.Path), InStage(o.Entry.Path)));
 
         foreach (var entry in strangers.Entries)
         {
             CopyStranger(entry);
         }
 
-        files.WriteThrough(InStage(options.ManifestPath), manifest.ToJson());
+        files.WriteThrough(InStage(options.ManifestPath), manifest.ToJson().Span);
         files.Create(Path.Combine(state.Stage, StateFolder.MarkName)).Dispose();
         CopyRights();
     }
 
-    private void MakeAll(List<int> open, string[] keys, StagedOutput?[] outputs, CancellationToken cancel)
+    private void MakeAll(List<int> open, ContentHash[] keys, StagedOutput?[] outputs, CancellationToken cancel)
     {
         var done = 0;
         var parallel = new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, options.Parallelism), CancellationToken = cancel };
@@ -96,7 +93,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         }
     }
 
-    private StagedOutput MakeOne(PlannedOutput output, string key)
+    private StagedOutput MakeOne(PlannedOutput output, ContentHash? key)
     {
         var place = InStage(output.Path);
         ManifestEntry entry;
@@ -105,7 +102,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
             using var stream = new HashingStream(files.Create(place));
             output.Write(stream);
             entry = stream.Entry(output.Path);
-            key = output.MakeAgain?.Invoke() == true ? string.Empty : key;
+            key = output.MakeAgain?.Invoke() == true ? null : key;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -122,7 +119,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         return new(entry, key, Made: true, Staged: true, File.GetLastWriteTimeUtc(place).Ticks);
     }
 
-    private StagedOutput? KeptFromOld(string path, string key) =>
+    private StagedOutput? KeptFromOld(string path, ContentHash key) =>
         old.Manifest.Find(path) is { } before && old.KeyOf(before) == key && old.IsIntact(before)
             ? new(before, key, Made: false, Staged: false, old.Tree.Find(path)!.Modified)
             : null;

@@ -21,7 +21,7 @@ internal sealed class FaultyFileWork(int failAt = int.MaxValue, bool dead = fals
         return _disk.Create(path);
     }
 
-    public void WriteThrough(string path, byte[] content)
+    public void WriteThrough(string path, ReadOnlySpan<byte> content)
     {
         Step("write through");
         _disk.WriteThrough(path, content);

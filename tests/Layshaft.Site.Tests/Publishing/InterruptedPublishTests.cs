@@ -180,8 +180,8 @@ public sealed class InterruptedPublishTests : IDisposable
         }
 
         var folder = Prepare();
-        var seen = new List<string>();
-        var files = new FaultyFileWork { Before = _ => seen.Add(Sites.Show(_temp.At(folder))) };
+        var seen = new System.Collections.Concurrent.ConcurrentQueue<string>();
+        var files = new FaultyFileWork { Before = _ => seen.Enqueue(Sites.Show(_temp.At(folder))) };
         Publish(New, folder, files);
         Assert.Equal([OldShown, NewShown], seen.Distinct());
     }

@@ -21,7 +21,7 @@ public sealed class PublisherTests : IDisposable
         Assert.Equal(["c/key/job.html", "index.html"], result.Added);
         Assert.Empty(result.Warnings);
         Assert.Equal("c/\nc/key/\nc/key/job.html = job\nindex.html = hello\n", Sites.Show(Out));
-        Assert.Equal(["changes.txt", "lock", "reuse.json"], Directory.EnumerateFileSystemEntries(_temp.At(".layshaft-reports")).Select(Path.GetFileName).Order());
+        Assert.Equal(["changes.txt", "lock", "reuse"], Directory.EnumerateFileSystemEntries(_temp.At(".layshaft-reports")).Select(Path.GetFileName).Order());
         Assert.Equal("+ c/key/job.html\n+ index.html\n", File.ReadAllText(_temp.At(".layshaft-reports/changes.txt")));
     }
 
@@ -92,7 +92,7 @@ public sealed class PublisherTests : IDisposable
     [Fact]
     public void The_order_of_inputs_does_not_matter_and_their_borders_do()
     {
-        string Key(params PlanInput[] inputs) => new PlannedOutput("a", inputs, _ => { }).Key("g");
+        ContentHash Key(params PlanInput[] inputs) => new PlannedOutput("a", inputs, _ => { }).Key("g");
         var (one, two) = (new PlanInput("a", "1"), new PlanInput("b", "2"));
         Assert.Equal(Key(one, two), Key(two, one));
         Assert.NotEqual(Key(new PlanInput("a", "12")), Key(new PlanInput("a1", "2")));
@@ -181,11 +181,10 @@ public sealed class PublisherTests : IDisposable
 
         // As if all that were an hour ago: only then is a time that stayed the same taken as proof.
         var early = DateTime.UtcNow.AddHours(-1);
-        var record = File.ReadAllText(_temp.At(".layshaft-reports/reuse.json"));
-        var old = File.GetLastWriteTimeUtc(_temp.At("reports/a.html")).Ticks;
+        var record = ReuseRecord.Read(_temp.At(".layshaft-reports/reuse"));
         _temp.Write("reports/a.html", "X");
         File.SetLastWriteTimeUtc(_temp.At("reports/a.html"), early);
-        _temp.Write(".layshaft-reports/reuse.json", record.Replace($"{old}", $"{early.Ticks}", StringComparison.Ordinal));
+        File.WriteAllBytes(_temp.At(".layshaft-reports/reuse"), ReuseRecord.Write([.. record.Values.Select(e => e with { Modified = early.Ticks })]));
         Assert.Equal(PublishOutcome.Unchanged, Publish(plan).Outcome);
     }
 
@@ -207,9 +206,13 @@ public sealed class PublisherTests : IDisposable
     {
         var plan = Sites.Plan(("a.html", "a"));
         Publish(plan);
-        _temp.Write(".layshaft-reports/reuse.json", "[{\"Path\":null}, 1");
-        Assert.Equal((PublishOutcome.Unchanged, 1), (Publish(plan) is var r ? (r.Outcome, r.Made) : default));
-        Assert.Equal(0, Publish(plan).Made);
+        var record = File.ReadAllBytes(_temp.At(".layshaft-reports/reuse"));
+        foreach (var damaged in new[] { [], "[{\"Path\":null}, 1"u8.ToArray(), record[..^1], record[1..] })
+        {
+            File.WriteAllBytes(_temp.At(".layshaft-reports/reuse"), damaged);
+            Assert.Equal((PublishOutcome.Unchanged, 1), (Publish(plan) is var r ? (r.Outcome, r.Made) : default));
+            Assert.Equal(0, Publish(plan).Made);
+        }
     }
 
     [Theory]

@@ -1,0 +1,54 @@
+using System.Text;
+using Layshaft.Site.Publishing;
+
+namespace Layshaft.Site.Tests.Publishing;
+
+/// <summary>The list of our files decides what may be removed: only a sound and whole one counts.</summary>
+public class SiteManifestTests
+{
+    private const string Hash = "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad";
+
+    private static readonly string s_list = $"{{\n\"format\": 1,\n\"files\": [\n{{\"path\": \"a/b.html\", \"size\": 3, \"sha256\": \"{Hash}\"}},\n{{\"path\": \"a/c.html\", \"size\": 0, \"sha256\": \"{Hash}\"}}\n]\n}}\n";
+
+    [Fact]
+    public void A_list_comes_back_as_it_was_written()
+    {
+        var manifest = Parse(s_list)!;
+        Assert.Equal(["a/b.html", "a/c.html"], manifest.Entries.Select(e => e.Path));
+        Assert.Equal((3, Hash), (manifest.Find("a/b.html")!.Size, manifest.Find("a/b.html")!.Sha256.ToString()));
+        Assert.Null(manifest.Find("a"));
+        Assert.Equal(s_list, Encoding.UTF8.GetString(manifest.ToJson().Span));
+        var empty = new SiteManifest([]);
+        Assert.Empty(SiteManifest.Parse(empty.ToJson())!.Entries);
+    }
+
+    [Fact]
+    public void A_list_that_was_cut_short_counts_as_none()
+    {
+        // What is left out at the end is a line end, or more.
+        for (var length = 0; length < s_list.Length - 1; length++)
+        {
+            Assert.Null(Parse(s_list[..length]));
+        }
+    }
+
+    [Theory]
+    [InlineData("\"format\": 1", "\"format\": 2")]
+    [InlineData("\"format\": 1", "\"format\": \"1\"")]
+    [InlineData("\"format\": 1,", "")]
+    [InlineData("\"files\": [", "\"other\": [")]
+    [InlineData("a/b.html", "../b.html")]
+    [InlineData("a/b.html", "/etc/b.html")]
+    [InlineData("a/b.html", "a/c.html")]
+    [InlineData("\"size\": 3", "\"size\": -3")]
+    [InlineData("\"size\": 3", "\"size\": 3.5")]
+    [InlineData("\"size\": 3, ", "")]
+    [InlineData("\"path\": \"a/b.html\", ", "")]
+    [InlineData("ba7816bf", "ba7816b")]
+    [InlineData("ba7816bf", "ba7816bg")]
+    [InlineData("]\n}\n", "]\n}\n{}")]
+    [InlineData("{\n\"format\"", "[\n\"format\"")]
+    public void A_list_that_is_not_sound_counts_as_none(string from, string to) => Assert.Null(Parse(s_list.Replace(from, to, StringComparison.Ordinal)));
+
+    private static SiteManifest? Parse(string text) => SiteManifest.Parse(Encoding.UTF8.GetBytes(text));
+}
