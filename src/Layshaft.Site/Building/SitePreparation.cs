@@ -1,7 +1,5 @@
 using Layshaft.Book.Places;
 using Layshaft.Book.Problems;
-using Layshaft.Book.Records;
-using Layshaft.Book.Yaml;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Figures;
 using Layshaft.Site.Look;
@@ -47,7 +45,7 @@ public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem
         }
 
         var pictures = PictureInspection.Of(assessment.Book, review.Files, memory, problems);
-        var notes = NotesOf(assessment.Book, review.Files, problems);
+        var notes = WrittenTexts.Of(assessment.Book, review.Files, problems);
         IReadOnlyList<Problem> all = [.. review.Problems.Concat(own.Problems).Concat(problems.InOrder()).OrderBy(p => p.Place)];
         if (own.Texts is not { } texts || secret is null || all.Any(p => p.Severity == Severity.Stops))
         {
@@ -65,31 +63,5 @@ public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem
         { Styles = PageStyles.Of(shop, LookFiles.Sheets(own.Folders)) };
         var fingerprint = $"{own.Templates.Fingerprint} {texts.Fingerprint} {composition.Styles.Fingerprint} {keys.For("fingerprint")}";
         return new SitePreparation(new SiteBuilder(composition, new TemplateEngine(own.Templates, texts), review.Files, own.Folders, fingerprint), all) { Own = own };
-    }
-
-    private static Dictionary<string, string> NotesOf(ShopBook book, Book.Reading.IBookFiles files, ProblemList problems)
-    {
-        var notes = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var job in book.Jobs)
-        {
-            foreach (var file in new[] { job.Notes, job.InternalNotes }.OfType<string>())
-            {
-                var path = $"{job.Folder}/{file}";
-                // Too large a file is refused before it is in memory.
-                var bytes = files.LengthOf(path) > YamlText.LargestFile ? new byte[YamlText.LargestFile + 1] : files.Read(path);
-                if (YamlText.Decode(bytes, path, problems) is not { } text)
-                {
-                    continue;
-                }
-
-                notes[path] = text;
-                foreach (var problem in Notes.NoteRenderer.Render(text, 2).Problems)
-                {
-                    problems.Add("note", new Place(path, problem.Line, 1), problem.Message);
-                }
-            }
-        }
-
-        return notes;
     }
 }

@@ -1,0 +1,73 @@
+using Layshaft.Book.Places;
+using Layshaft.Book.Problems;
+using Layshaft.Book.Reading;
+using Layshaft.Book.Records;
+using Layshaft.Book.Yaml;
+using Layshaft.Site.Notes;
+
+namespace Layshaft.Site.Building;
+
+/// <summary>
+/// All that a book says in Markdown, rendered once for its problems: notes in files of their own, a job's words on driving,
+/// the shop's advice and closing words. The pages render it again and say nothing of what they leave out.
+/// </summary>
+internal static class WrittenTexts
+{
+    /// <summary>Reads the note files and judges all texts.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="files">Its files.</param>
+    /// <param name="problems">Takes what is wrong.</param>
+    /// <returns>The note files that could be read, by path.</returns>
+    internal static Dictionary<string, string> Of(ShopBook book, IBookFiles files, ProblemList problems)
+    {
+        foreach (var (place, text) in Fields(book))
+        {
+            // A line within the text is no line of the file where it is folded, so the value's own place stands.
+            Judge(text, _ => place, problems);
+        }
+
+        var notes = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var path in book.Jobs.SelectMany(j => new[] { j.Notes, j.InternalNotes }.OfType<string>().Select(f => $"{j.Folder}/{f}")))
+        {
+            // Too large a file is refused before it is in memory.
+            var bytes = files.LengthOf(path) > YamlText.LargestFile ? new byte[YamlText.LargestFile + 1] : files.Read(path);
+            if (YamlText.Decode(bytes, path, problems) is { } text)
+            {
+                notes[path] = text;
+                Judge(text, line => new Place(path, line, 1), problems);
+            }
+        }
+
+        return notes;
+    }
+
+    private static IEnumerable<(Place Place, string Text)> Fields(ShopBook book)
+    {
+        if (book.Shop.ClosingWords is { } closing)
+        {
+            yield return (book.Shop.Origin.At("closing_words"), closing);
+        }
+
+        foreach (var advice in book.Shop.Advice)
+        {
+            yield return (advice.Origin.At("words"), advice.Words);
+        }
+
+        foreach (var job in book.Jobs)
+        {
+            if (job.Driving is { } driving)
+            {
+                yield return (job.Origin.At("driving"), driving);
+            }
+        }
+    }
+
+    // What is left out does not depend on the heading that a text stands under.
+    private static void Judge(string text, Func<int, Place> placeOf, ProblemList problems)
+    {
+        foreach (var problem in NoteRenderer.Render(text, 2).Problems)
+        {
+            problems.Add("note", placeOf(problem.Line), problem.Message);
+        }
+    }
+}
