@@ -58,7 +58,7 @@ internal static class PublishCommand
                 pictures.Save();
             }
 
-            return Close(watch, result, [.. site.Problems.Concat(site.Builder.Damaged).OrderBy(p => p.Place)], book, folder, output, errors);
+            return Close(watch, result, site.AllProblems(), book, folder, output, errors);
         }
         catch (PageException failed)
         {

@@ -70,7 +70,7 @@ internal sealed class PreviewSite(string book, string site)
 
             var result = new Publisher(new PublishOptions { Book = book }).Publish(prepared.Builder.Plan(), site);
             pictures.Save();
-            problems = [.. problems.Concat(prepared.Builder.Damaged).OrderBy(p => p.Place)];
+            problems = prepared.AllProblems();
             return (problems, [.. result.Problems.Concat(result.Warnings).Select(p => p.ToString())], result.Outcome is PublishOutcome.Refused or PublishOutcome.Failed);
         }
         catch (PageException failed)

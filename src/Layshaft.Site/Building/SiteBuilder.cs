@@ -27,8 +27,8 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
 
     private readonly ConcurrentDictionary<Place, Problem> damaged = new();
 
-    /// <summary>The pictures that turned out to be damaged when files of the site were made from them, in order of place.</summary>
-    public IReadOnlyList<Problem> Damaged => [.. damaged.Values.OrderBy(p => p.Place)];
+    /// <summary>The pictures that turned out to be damaged when files of the site were made from them.</summary>
+    internal IEnumerable<Problem> Damaged => damaged.Values;
 
     /// <summary>What pages are composed from.</summary>
     public Composition Composition => composition;
@@ -110,7 +110,6 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
         {
             yield return file;
         }
-
     }
 
     private IEnumerable<SiteFile> History(OwnerView view, PageScope scope) =>

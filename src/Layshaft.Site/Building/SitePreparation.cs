@@ -11,11 +11,14 @@ namespace Layshaft.Site.Building;
 
 /// <summary>Everything that stands between a reviewed book and its site: words, templates, pictures, keys.</summary>
 /// <param name="Builder">Lists the site's files; null when a problem stops the publish.</param>
-/// <param name="Problems">Everything that is wrong or worth knowing.</param>
+/// <param name="Problems">Everything that is wrong or worth knowing before a file of the site is made.</param>
 public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem> Problems)
 {
     /// <summary>The shop's own hand, which knows where a template's mistake stands; null when the book stops the publish.</summary>
     public OwnHand? Own { get; init; }
+
+    /// <summary>The problems with those that only the making of files shows, in order of place; whole once the site's plan was carried out.</summary>
+    public IReadOnlyList<Problem> AllProblems() => Builder is null ? Problems : [.. Problems.Concat(Builder.Damaged).OrderBy(p => p.Place)];
 
     /// <summary>Prepares the site of a book.</summary>
     /// <param name="review">The book, read and worked out.</param>

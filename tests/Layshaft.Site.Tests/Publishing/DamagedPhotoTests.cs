@@ -31,7 +31,7 @@ public sealed class DamagedPhotoTests : IDisposable
         var whole = SyntheticPhoto.Jpeg(1200, 900, number: 3);
         _temp.WriteBytes(Photo, whole[..(whole.Length / 2)]);
         var first = Publish();
-        var problem = Assert.Single(first.Damaged);
+        var problem = Assert.Single(Damaged(first));
         Assert.Equal(("picture", Severity.LeftOut, "jobs/2026/0009/job.yaml"), (problem.Code, problem.Severity, problem.Place.File));
         Assert.StartsWith("ring.jpg is cut short: the picture ends at ", problem.Message, StringComparison.Ordinal);
         Assert.Contains("Copy it from the phone or camera again. Until then a crossed field stands in its place.", problem.ToString(), StringComparison.Ordinal);
@@ -40,38 +40,51 @@ public sealed class DamagedPhotoTests : IDisposable
 
         // Nothing of the photo changed: it is said again.
         WriteJob("Fine, and dandy.");
-        Assert.Equal(problem.Message, Assert.Single(Publish().Damaged).Message);
+        Assert.Equal(problem.Message, Assert.Single(Damaged(Publish())).Message);
         Assert.Equal(pictures, Pictures());
 
         _temp.WriteBytes(Photo, whole);
-        Assert.Empty(Publish().Damaged);
+        Assert.Empty(Damaged(Publish()));
         Assert.All(Pictures(), p => Assert.NotEqual(pictures[p.Key], p.Value));
 
         // What is whole is not made again.
         WriteJob("Fine as ever.");
         var prepared = Prepare();
-        var result = new Publisher(new PublishOptions { Book = _temp.At("book") }).Publish(prepared.Plan(), _temp.At("site"));
+        var result = new Publisher(new PublishOptions { Book = _temp.At("book") }).Publish(prepared.Builder!.Plan(), _temp.At("site"));
         Assert.DoesNotContain(result.Changed, c => c.EndsWith(".jpg", StringComparison.Ordinal));
         Assert.True(result.Kept >= pictures.Count);
+    }
+
+    [Fact]
+    public void It_stands_at_its_place_among_the_problems_that_were_known_before()
+    {
+        var whole = SyntheticPhoto.Jpeg(1200, 900, number: 3);
+        _temp.WriteBytes(Photo, whole[..(whole.Length / 2)]);
+        _temp.Write("book/shop.yaml", $"colour: '#f2b705'\n{SmallBook.Shop}");
+        var published = Publish();
+        Assert.Equal(["shop.yaml"], published.Problems.Select(p => p.Place.File));
+        Assert.Equal(["jobs/2026/0009/job.yaml", "shop.yaml"], published.AllProblems().Select(p => p.Place.File));
     }
 
     private void WriteJob(string verdict) => _temp.Write(
         "book/jobs/2026/0009/job.yaml",
         SmallBook.Job("a", "2026-11-01", "80 h", $"complaint: New.\nverdict: {verdict}\nfinished: 2026-11-10\nphotos:\n  - {{ file: ring.jpg, caption: A ring }}\n" + SmallBook.Rings(0.60, 0.70, 0.80, 0.65)));
 
-    private SiteBuilder Prepare()
+    private SitePreparation Prepare()
     {
         var prepared = SitePreparation.Of(BookReview.OfFolder(_temp.At("book")), _temp.At("book"));
         Assert.True(prepared.Builder is not null, string.Join('\n', prepared.Problems));
         Assert.DoesNotContain(prepared.Problems, p => p.Code == "picture");
-        return prepared.Builder;
+        return prepared;
     }
 
-    private SiteBuilder Publish()
+    private static IEnumerable<Problem> Damaged(SitePreparation published) => published.AllProblems().Where(p => p.Code == "picture");
+
+    private SitePreparation Publish()
     {
-        var builder = Prepare();
-        Assert.Equal(PublishOutcome.Published, new Publisher(new PublishOptions { Book = _temp.At("book") }).Publish(builder.Plan(), _temp.At("site")).Outcome);
-        return builder;
+        var prepared = Prepare();
+        Assert.Equal(PublishOutcome.Published, new Publisher(new PublishOptions { Book = _temp.At("book") }).Publish(prepared.Builder!.Plan(), _temp.At("site")).Outcome);
+        return prepared;
     }
 
     private SortedDictionary<string, string> Pictures() => new(
