@@ -20,6 +20,7 @@ public class CompletionTests
     [Theory]
     [InlineData("layshaft pre", "preview")]
     [InlineData("layshaft gear demo-data --ca", "--car")]
+    [InlineData("layshaft check demo-data --ev", "--every-place")]
     [InlineData("layshaft completion z", "zsh")]
     public void The_program_answers_what_a_line_could_go_on_with(string line, string word)
     {

@@ -12,12 +12,13 @@ internal static class CheckCommand
     public static Command Create(TextWriter output, TextWriter errors)
     {
         var book = BookArgument.Create();
-        var command = new Command("check", "Read a book and list its problems. Example: layshaft check demo-data") { book };
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(book), output, errors));
+        var every = new Option<bool>("--every-place") { Description = "Print a note at each of its places; otherwise one that says the same at more than three stands once." };
+        var command = new Command("check", "Read a book and list its problems. Example: layshaft check demo-data") { book, every };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(book), parsed.GetValue(every), output, errors));
         return command;
     }
 
-    private static int Run(DirectoryInfo folder, TextWriter output, TextWriter errors)
+    private static int Run(DirectoryInfo folder, bool everyPlace, TextWriter output, TextWriter errors)
     {
         if (!BookArgument.Exists(folder, errors))
         {
@@ -28,8 +29,14 @@ internal static class CheckCommand
         IReadOnlyList<Problem> problems = review.Assessment is { } assessment
             ? [.. review.Problems.Concat(OwnHand.Of(assessment.Book.Shop, folder.FullName).Problems).OrderBy(p => p.Place)]
             : review.Problems;
-        ProblemLines.Write(problems, folder, errors);
+        var lines = everyPlace ? [.. problems.Select(p => p.ToString())] : ProblemLines.Of(problems);
+        ProblemLines.Write(lines, folder, errors);
         output.WriteLine(ProblemLines.Summary(problems));
+        if (lines.Count < problems.Count)
+        {
+            output.WriteLine("Notes that say the same stand once; --every-place prints each at its place.");
+        }
+
         return problems.Any(p => p.Severity != Severity.Notice) ? ExitCode.Problems : ExitCode.Fine;
     }
 }

@@ -6,7 +6,7 @@ namespace Layshaft.Cli.Commands;
 /// <summary>What a publish had to say: kept, so that the next one can say it again when nothing has changed.</summary>
 /// <param name="Exit">What it told the shell.</param>
 /// <param name="Summary">How many problems and notes there were.</param>
-/// <param name="Problems">Each of them in one line, without the book's folder.</param>
+/// <param name="Problems">Their lines, without the book's folder.</param>
 /// <param name="Strangers">What in the site is not ours.</param>
 internal sealed record LastWords(int Exit, string Summary, IReadOnlyList<string> Problems, IReadOnlyList<string> Strangers)
 {

@@ -99,7 +99,7 @@ internal static class PublishCommand
         var words = new LastWords(
             problems.Any(p => p.Severity != Severity.Notice) ? ExitCode.Problems : ExitCode.Fine,
             ProblemLines.Summary(problems),
-            [.. problems.Select(p => p.ToString())],
+            ProblemLines.Of(problems),
             result.Strangers);
         if (result.Warnings.Count == 0)
         {

@@ -3,6 +3,7 @@ using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
 using Layshaft.Book.Problems;
+using Layshaft.Cli.Terminal;
 using Layshaft.Site.Html;
 using Layshaft.Site.Pages;
 
@@ -56,11 +57,13 @@ internal static partial class PreviewPages
             body.Append("<p class=\"problem\">").Append(HtmlText.Escape(failure)).Append("</p>");
         }
 
-        foreach (var problem in site.State.Problems)
+        foreach (var group in ProblemGroup.Of(site.State.Problems))
         {
+            var problem = group.First;
             body.Append("<section class=\"problem\"><p class=\"place\">").Append(HtmlText.Escape(problem.Place.ToString()))
                 .Append("</p><p>").Append(problem.Severity == Severity.Notice ? "Note: " : "").Append(HtmlText.Escape(problem.Message))
-                .Append(problem.Remedy.Length > 0 ? $" <strong>{HtmlText.Escape(problem.Remedy)}</strong>" : "").Append("</p>");
+                .Append(problem.Remedy.Length > 0 ? $" <strong>{HtmlText.Escape(problem.Remedy)}</strong>" : "")
+                .Append(group.Elsewhere.Count > 0 ? $" {HtmlText.Escape(group.Where)}" : "").Append("</p>");
             if (LineOf(site.Book, problem) is { } line)
             {
                 body.Append("<pre>").Append(HtmlText.Escape(line)).Append('\n').Append(' ', Math.Clamp(problem.Place.Column - 1, 0, line.Length)).Append("^</pre>");

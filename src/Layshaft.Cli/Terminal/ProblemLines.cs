@@ -5,8 +5,7 @@ namespace Layshaft.Cli.Terminal;
 /// <summary>Writes problems, a plain line each, so that editors and other programs can read them.</summary>
 internal static class ProblemLines
 {
-    public static void Write(IEnumerable<Problem> problems, DirectoryInfo book, TextWriter errors) =>
-        Write(problems.Select(p => p.ToString()), book, errors);
+    public static void Write(IEnumerable<Problem> problems, DirectoryInfo book, TextWriter errors) => Write(Of(problems), book, errors);
 
     /// <summary>Writes problems that are lines already.</summary>
     public static void Write(IEnumerable<string> problems, DirectoryInfo book, TextWriter errors)
@@ -17,6 +16,9 @@ internal static class ProblemLines
             errors.WriteLine(prefix == "." ? problem : $"{prefix}/{problem}");
         }
     }
+
+    /// <summary>The lines without the book's folder, those that say the same at many places in one.</summary>
+    public static IReadOnlyList<string> Of(IEnumerable<Problem> problems) => [.. ProblemGroup.Of(problems).Select(g => g.ToString())];
 
     public static string Summary(IReadOnlyCollection<Problem> problems)
     {
