@@ -52,6 +52,25 @@ public class PrintTests(PublishedDemo demo)
         Assert.True(wrong.Count == 0, string.Join('\n', wrong));
     }
 
+    [Theory]
+    [InlineData("A4", "shop/service.html")]
+    [InlineData("Letter", "shop/service.html")]
+    [InlineData("A4", "reference/terms.html")]
+    [InlineData("Letter", "reference/terms.html")]
+    public async Task No_printed_page_ends_with_a_heading_or_with_the_sentence_under_it(string paper, string path)
+    {
+        await using var context = await demo.Chromium.NewContextAsync();
+        var page = await context.NewPageAsync();
+        await page.GotoAsync(demo.Address(path));
+        await page.EvaluateAsync("() => document.fonts.ready.then(() => true)");
+        var leading = (await page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('h2, h2 + .block > p:first-child')].map(e => e.textContent)")).Select(Unspaced).ToArray();
+        using var pdf = PdfDocument.Open(await page.PdfAsync(new PagePdfOptions { Format = paper }));
+        Assert.True(pdf.NumberOfPages > 1);
+        var printed = pdf.GetPages().Select(p => Unspaced(p.Text).Replace($"{p.Number}/{pdf.NumberOfPages}", "", StringComparison.Ordinal)).ToArray();
+        Assert.True(leading.Count(words => printed.Any(text => text.Contains(words, StringComparison.Ordinal))) > 2);
+        Assert.All(printed, text => Assert.DoesNotContain(leading, words => text.EndsWith(words, StringComparison.Ordinal)));
+    }
+
     [Fact]
     public async Task A_link_of_a_note_is_spelled_out_on_paper_and_a_long_one_wraps()
     {
@@ -74,4 +93,6 @@ public class PrintTests(PublishedDemo demo)
         await page.EmulateMediaAsync(new() { Media = Media.Screen });
         Assert.Equal("none", await page.EvaluateAsync<string>("() => getComputedStyle(document.querySelector('.spell-link'), '::after').content"));
     }
+
+    private static string Unspaced(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
 }
