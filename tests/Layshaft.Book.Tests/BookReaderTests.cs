@@ -36,6 +36,18 @@ public class BookReaderTests
     }
 
     [Theory]
+    [InlineData("-0.001 mm", "negative")]
+    [InlineData("0.1°", "wrong-quantity")]
+    [InlineData("0 mm", null)]
+    [InlineData("0.0005 mm", null)]
+    public void A_repeatability_is_of_the_instruments_kind_and_not_less_than_nothing(string written, string? code)
+    {
+        var read = Books.SmallWith("shop.yaml", t => t.Replace("error_limit: 0.002 mm,", $"error_limit: 0.002 mm, repeatability: {written},", StringComparison.Ordinal));
+
+        Assert.Equal(code is null ? [] : [(code, 12)], read.Problems.Select(p => (p.Code, p.Place.Line)));
+    }
+
+    [Theory]
     [InlineData("customer/x.yaml", "unknown-folder")]
     [InlineData("customers/x.yml", "wrong-ending")]
     [InlineData("customers/Big Name.yaml", "bad-name")]

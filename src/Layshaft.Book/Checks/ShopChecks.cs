@@ -27,9 +27,15 @@ internal static class ShopChecks
                 check.Problems.Add("not-positive", instrument.Origin.At("resolution"), "A resolution must be more than 0.", "Write the smallest step that the instrument shows.");
             }
 
-            if (instrument.Repeatability is { } repeatability)
+            if (instrument.Repeatability is { } repeatability
+                && check.Like(repeatability, instrument.Resolution, instrument.Origin.At("repeatability"), "its resolution")
+                && repeatability.InSi() < 0)
             {
-                check.Like(repeatability, instrument.Resolution, instrument.Origin.At("repeatability"), "its resolution");
+                check.Problems.Add(
+                    "negative",
+                    instrument.Origin.At("repeatability"),
+                    "A repeatability can't be less than 0.",
+                    "Write the standard deviation of repeated readings, or leave it out.");
             }
         }
     }
