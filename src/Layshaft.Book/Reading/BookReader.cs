@@ -96,8 +96,7 @@ public static class BookReader
     {
         try
         {
-            // Too large a file is refused before it is in memory.
-            var bytes = files.LengthOf(path) > YamlText.LargestFile ? new byte[YamlText.LargestFile + 1] : files.Read(path);
+            var bytes = files.ReadLimited(path);
             if (memory?.Recall(bytes) is { } known)
             {
                 return known;

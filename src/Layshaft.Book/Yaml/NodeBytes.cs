@@ -3,8 +3,8 @@ using System.Text;
 namespace Layshaft.Book.Yaml;
 
 /// <summary>
-/// Nodes as bytes and back: each text of a file once, lines as the step from the line before. Reading them is some twenty
-/// times cheaper than parsing the text that they came from.
+/// Nodes as bytes and back: each text of a file once, lines as the step from the line before. Reading them is
+/// far cheaper than parsing the text that they came from.
 /// </summary>
 public static class NodeBytes
 {
@@ -12,9 +12,6 @@ public static class NodeBytes
     private const byte List = 1;
     private const byte Plain = 2;
     private const byte Quoted = 3;
-
-    // As deep as a parsed file may be, and one more.
-    private const int Deepest = 25;
 
     /// <summary>The bytes of a node.</summary>
     /// <param name="node">The node.</param>
@@ -112,7 +109,7 @@ public static class NodeBytes
 
         public Node Node(int depth)
         {
-            if (depth > Deepest)
+            if (depth > NodeReader.DeepestNesting)
             {
                 throw new FormatException("Nested too deep.");
             }

@@ -12,7 +12,8 @@ namespace Layshaft.Book.Yaml;
 /// </summary>
 public sealed class NodeReader
 {
-    private const int DeepestNesting = 24;
+    /// <summary>How many levels below its root a file may have.</summary>
+    internal const int DeepestNesting = 24;
     private const int MostNodes = 50_000;
 
     private readonly string file;

@@ -29,9 +29,7 @@ internal static class WrittenTexts
         var notes = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var path in book.Jobs.SelectMany(j => new[] { j.Notes, j.InternalNotes }.OfType<string>().Select(f => $"{j.Folder}/{f}")))
         {
-            // Too large a file is refused before it is in memory.
-            var bytes = files.LengthOf(path) > YamlText.LargestFile ? new byte[YamlText.LargestFile + 1] : files.Read(path);
-            if (YamlText.Decode(bytes, path, problems) is { } text)
+            if (YamlText.Decode(files.ReadLimited(path), path, problems) is { } text)
             {
                 notes[path] = text;
                 Judge(text, line => new Place(path, line, 1), problems);

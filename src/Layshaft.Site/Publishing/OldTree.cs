@@ -25,8 +25,9 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
             }
         });
 
-        // Few: what was made anew, and what strangers did meanwhile.
-        var (manifest, newManifest) = others.IsEmpty ? (null, null) : (ReadManifest(root, old), ReadManifest(state.Output, now));
+        // Few: what was made anew, and what strangers did meanwhile. The lists are read only where they are asked.
+        var manifest = new Lazy<SiteManifest?>(() => ReadManifest(root, old));
+        var newManifest = new Lazy<SiteManifest?>(() => ReadManifest(state.Output, now));
         foreach (var entry in others.OrderBy(e => e.Path, StringComparer.Ordinal))
         {
             if (IsOurs(entry, manifest))
@@ -57,11 +58,11 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
             ? TargetOf(root, entry) == TargetOf(state.Output, entry)
             : other.Size == entry.Size && other.Modified == entry.Modified);
 
-    private bool IsOurs(TreeEntry entry, SiteManifest? manifest) =>
-        entry.Kind == TreeKind.File && manifest?.Find(entry.Path) is { } listed && listed.Size == entry.Size
+    private bool IsOurs(TreeEntry entry, Lazy<SiteManifest?> manifest) =>
+        entry.Kind == TreeKind.File && manifest.Value?.Find(entry.Path) is { } listed && listed.Size == entry.Size
         && OldSite.HashOf(StateFolder.Place(root, entry.Path)) == listed.Sha256;
 
-    private void Keep(TreeEntry entry, SiteTree now, SiteManifest? newManifest, ICollection<PublishProblem> warnings)
+    private void Keep(TreeEntry entry, SiteTree now, Lazy<SiteManifest?> newManifest, ICollection<PublishProblem> warnings)
     {
         var from = StateFolder.Place(root, entry.Path);
         var to = StateFolder.Place(state.Output, entry.Path);
@@ -70,7 +71,7 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
         {
             MoveTo(from, to);
         }
-        else if (other is { Kind: TreeKind.File } && other.Modified < entry.Modified && newManifest?.Find(entry.Path) is null)
+        else if (other is { Kind: TreeKind.File } && other.Modified < entry.Modified && newManifest.Value?.Find(entry.Path) is null)
         {
             // A stranger saved his file after the new tree got the one before: the later one is his.
             KeepAside(to, entry.Path, warnings);

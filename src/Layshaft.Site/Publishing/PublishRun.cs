@@ -77,7 +77,7 @@ internal sealed class PublishRun(
     {
         var before = old.Manifest;
         var restored = manifest.Entries.Where(e => before.Find(e.Path) is { } was && was.Sha256 == e.Sha256 && !old.IsIntact(was)).ToList();
-        var same = restored.Count == 0 && manifest.ToJson().Span.SequenceEqual(old.ManifestBytes);
+        var same = restored.Count == 0 && manifest.Entries.SequenceEqual(before.Entries) && manifest.ToJson().Span.SequenceEqual(old.ManifestBytes);
         warnings.AddRange(strangers.Edited.Select(path => new PublishProblem(
             path, "This file of ours has left the site, but was changed by hand; it was left alone and is no longer ours.")));
         return new(same ? PublishOutcome.Unchanged : PublishOutcome.Published, [])

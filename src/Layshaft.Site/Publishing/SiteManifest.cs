@@ -17,26 +17,16 @@ public sealed record ManifestEntry(string Path, long Size, ContentHash Sha256);
 /// </summary>
 public sealed class SiteManifest
 {
-    private readonly ManifestEntry[] _entries;
-    private readonly Dictionary<string, ManifestEntry> _byPath;
+    private readonly PathIndex<ManifestEntry> _entries;
 
-    internal SiteManifest(IEnumerable<ManifestEntry> entries)
-    {
-        _entries = [.. entries];
-        Array.Sort(_entries, (one, other) => string.CompareOrdinal(one.Path, other.Path));
-        _byPath = new(_entries.Length, StringComparer.Ordinal);
-        foreach (var entry in _entries)
-        {
-            _byPath.Add(entry.Path, entry);
-        }
-    }
+    internal SiteManifest(IEnumerable<ManifestEntry> entries) => _entries = new(entries, e => e.Path);
 
     /// <summary>The entries in order of path.</summary>
     public IReadOnlyCollection<ManifestEntry> Entries => _entries;
 
     /// <summary>The entry of a path, or null.</summary>
     /// <param name="path">The path.</param>
-    public ManifestEntry? Find(string path) => _byPath.GetValueOrDefault(path);
+    public ManifestEntry? Find(string path) => _entries.Find(path);
 
     /// <summary>Reads a list back.</summary>
     /// <param name="json">The file's bytes.</param>
@@ -57,7 +47,7 @@ public sealed class SiteManifest
     /// <summary>The list as JSON, one file a line. Paths need no escaping, see <see cref="OutputPath"/>.</summary>
     internal ReadOnlyMemory<byte> ToJson()
     {
-        var json = new ArrayBufferWriter<byte>(64 + (180 * _entries.Length));
+        var json = new ArrayBufferWriter<byte>(64 + (180 * _entries.Count));
         var separator = "{\n\"format\": 1,\n\"files\": [\n";
         foreach (var entry in _entries)
         {
@@ -66,7 +56,7 @@ public sealed class SiteManifest
             separator = ",\n";
         }
 
-        Encoding.ASCII.GetBytes(_entries.Length > 0 ? "\n]\n}\n" : separator + "]\n}\n", json);
+        Encoding.ASCII.GetBytes(_entries.Count > 0 ? "\n]\n}\n" : separator + "]\n}\n", json);
         return json.WrittenMemory;
     }
 }

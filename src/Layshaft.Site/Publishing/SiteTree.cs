@@ -16,23 +16,13 @@ internal sealed record TreeEntry(string Path, TreeKind Kind, long Size, long Mod
 /// <summary>Everything below a folder, in order of path. Links are seen and not followed.</summary>
 internal sealed class SiteTree
 {
-    private readonly TreeEntry[] _entries;
-    private readonly Dictionary<string, TreeEntry> _byPath;
+    private readonly PathIndex<TreeEntry> _entries;
 
-    private SiteTree(TreeEntry[] entries)
-    {
-        _entries = entries;
-        Array.Sort(_entries, (one, other) => string.CompareOrdinal(one.Path, other.Path));
-        _byPath = new(_entries.Length, StringComparer.Ordinal);
-        foreach (var entry in _entries)
-        {
-            _byPath.Add(entry.Path, entry);
-        }
-    }
+    private SiteTree(IEnumerable<TreeEntry> entries) => _entries = new(entries, e => e.Path);
 
     internal IReadOnlyCollection<TreeEntry> Entries => _entries;
 
-    internal TreeEntry? Find(string path) => _byPath.GetValueOrDefault(path);
+    internal TreeEntry? Find(string path) => _entries.Find(path);
 
     /// <summary>Walks a folder; one that does not exist is empty.</summary>
     internal static SiteTree Walk(string root)
@@ -47,7 +37,7 @@ internal sealed class SiteTree
         {
             ShouldRecursePredicate = (ref FileSystemEntry e) => (e.Attributes & FileAttributes.ReparsePoint) == 0,
         };
-        return new([.. found.Where(e => e.Path != StateFolder.MarkName)]);
+        return new(found.Where(e => e.Path != StateFolder.MarkName));
     }
 
     private static TreeEntry Entry(ref FileSystemEntry entry)
