@@ -116,12 +116,18 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
         SheetFiles.Of(composition.Addresses.History(view), HistoryComposer.Tables, () => HistoryComposer.Compose(scope.Composition, view), engine, scope)
             .Concat(CardFiles.Of(composition, view, scope));
 
-    private IEnumerable<SiteFile> ShopFiles(PageScope scope) => ShopPageList.All.SelectMany(p =>
+    private IEnumerable<SiteFile> ShopFiles(PageScope scope)
+    {
+        var context = new Lazy<ShopContext>(() => ShopContext.Of(composition));
+        return ShopPageList.All.SelectMany(p => ShopFiles(p, scope, context));
+    }
+
+    private IEnumerable<SiteFile> ShopFiles(ShopPage page, PageScope scope, Lazy<ShopContext> context)
     {
         // One page at a time would leave all processors but one idle.
-        var own = new PageScope(p.Path, scope.Inputs, () => composition);
-        return SheetFiles.Of(p.Path, p.Tables, () => p.Compose(composition), engine, own);
-    });
+        var own = new PageScope(page.Path, scope.Inputs, () => composition);
+        return SheetFiles.Of(page.Path, page.Tables, () => page.Compose(context.Value), engine, own);
+    }
 
     private IEnumerable<SiteFile> Look(string tree, PageScope scope)
     {

@@ -46,8 +46,11 @@ public sealed record Addresses(Func<OwnerView, string> KeyOf)
     public string Report(OwnerView view, Job job)
     {
         ArgumentNullException.ThrowIfNull(job);
-        return $"{Folder(view)}/{job.Number}/index.html";
+        return Report(view, job.Number);
     }
+
+    /// <summary>The report on the job of a number as an owner sees it.</summary>
+    public string Report(OwnerView view, string number) => $"{Folder(view)}/{number}/index.html";
 
     /// <summary>The preview picture of a job's page.</summary>
     public string Card(OwnerView view, Job job)

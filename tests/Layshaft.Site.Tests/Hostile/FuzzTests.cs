@@ -161,7 +161,7 @@ public sealed class FuzzTests
                 var composition = SmallBook.Compose(review);
                 foreach (var page in ShopPageList.All)
                 {
-                    page.Compose(composition);
+                    page.Compose(ShopContext.Of(composition));
                 }
 
                 foreach (var view in composition.Book.Units.Values.SelectMany(u => OwnerView.Of(composition.Book, u)))

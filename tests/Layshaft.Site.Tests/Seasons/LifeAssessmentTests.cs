@@ -53,7 +53,7 @@ public sealed class LifeAssessmentTests
         var ended = lives.Ledger.Lives.Where(l => l.End == LifeEnd.Renewed && l.Part.Part is "front" or "ring-34").Where(l => l.End == LifeEnd.Renewed).ToArray();
         Assert.Equal(2, ended.Length);
         Assert.All(ended, l => Assert.Equal((reason, ReasonSource.Written), (l.Reason, lives.SourceOf(l))));
-        var bearings = ShopLives.Of(lives).Single(k => k.Kind == Book.Records.PartKind.Bearing).All.Sampling.Sample;
+        var bearings = ShopLives.Of(lives.Book, LifeTally.Of(lives)).Single(k => k.Kind == Book.Records.PartKind.Bearing).All.Sampling.Sample;
         Assert.Equal(reason == RenewalReason.Condition ? 1 : 0, bearings.Failures);
     }
 
@@ -140,7 +140,8 @@ public sealed class LifeAssessmentTests
     [Fact]
     public void The_shop_counts_failures_precautions_and_running_parts()
     {
-        var rings = ShopLives.Of(SmallBook.Assess().Lives).Single(k => k.Kind == Book.Records.PartKind.DogRing);
+        var lives = SmallBook.Assess().Lives;
+        var rings = ShopLives.Of(lives.Book, LifeTally.Of(lives)).Single(k => k.Kind == Book.Records.PartKind.DogRing);
 
         // Unit a: ring 12 failed at 40 h, its successor runs (20 h), ring 34 runs (60 h). Unit b came used: not counted.
         Assert.Equal([(20.0, false), (40.0, true), (60.0, false)], rings.All.Sampling.Sample.Lives.Select(l => (l.Amount, l.Failed)));

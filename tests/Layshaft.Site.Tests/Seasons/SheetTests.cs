@@ -33,7 +33,7 @@ public sealed class SheetTests
         var composition = SmallBook.Compose(SmallBook.Review());
         foreach (var page in ShopPageList.All)
         {
-            Assert.Equal(page.Tables, page.Compose(composition).Tables.Select(t => t.Id));
+            Assert.Equal(page.Tables, page.Compose(ShopContext.Of(composition)).Tables.Select(t => t.Id));
         }
 
         var view = OwnerView.Of(composition.Book, composition.Book.Units["a"])[1];
@@ -54,9 +54,9 @@ public sealed class SheetTests
     public void The_bench_counts_days_from_the_newest_day_in_the_book()
     {
         var composition = SmallBook.Compose(SmallBook.Review());
-        var bench = BenchPage.Compose(composition).Tables[0];
+        var bench = BenchPage.Compose(ShopContext.Of(composition)).Tables[0];
         Assert.Equal(["0004", "B-2", "Second Owner", "Estimate sent", "the customer's answer", "2025-12-01", "2", "0", null], bench.Rows.Single().Cells.Select(c => c.Data));
-        var unanswered = BenchPage.Compose(composition).Tables[1];
+        var unanswered = BenchPage.Compose(ShopContext.Of(composition)).Tables[1];
         Assert.Equal(["0004", "Second Owner", null, "2025-12-03", "2025-12-31", "28", "200"], unanswered.Rows.Single().Cells.Select(c => c.Data));
     }
 
@@ -70,7 +70,7 @@ public sealed class SheetTests
         var again = Bench(("jobs/2025/0004/job.yaml", declined), ("jobs/2026/0005/job.yaml", SmallBook.Job("b", "2026-02-01", "31 h", "complaint: Worse.\n")));
         Assert.Equal(["0005"], again.Select(r => r.Cells[0].Data));
         Assert.Equal("stripping and inspection", again[0].Cells[4].Data);
-        var stores = StoresPage.Compose(SmallBook.Compose(SmallBook.Review(("jobs/2025/0004/job.yaml", declined))));
+        var stores = StoresPage.Compose(ShopContext.Of(SmallBook.Compose(SmallBook.Review(("jobs/2025/0004/job.yaml", declined)))));
         Assert.Empty(stores.Tables[0].Rows);
     }
 
@@ -91,7 +91,7 @@ public sealed class SheetTests
         Assert.Contains(">2025/26<", site["shop/seasons.html"], StringComparison.Ordinal);
         Assert.Contains("2025/26", site["customers/key-a-1/index.html"], StringComparison.Ordinal);
         Assert.Contains("busiest season", site["customers/key-a-1/index.html"], StringComparison.Ordinal);
-        var seasons = SeasonsPage.Compose(SmallBook.Compose(SmallBook.Review(("shop.yaml", SmallBook.Shop + "\nseason: October to March\n")))).Tables[0];
+        var seasons = SeasonsPage.Compose(ShopContext.Of(SmallBook.Compose(SmallBook.Review(("shop.yaml", SmallBook.Shop + "\nseason: October to March\n"))))).Tables[0];
         Assert.Equal([("2025/26", "2"), ("2024/25", "1"), ("2023/24", "1")], seasons.Rows.Select(r => (r.Cells[0].Data, r.Cells[1].Data)));
     }
 
@@ -115,12 +115,12 @@ public sealed class SheetTests
     [Fact]
     public void An_order_is_what_open_jobs_need_beyond_the_stock()
     {
-        var order = StoresPage.Compose(SmallBook.Compose(SmallBook.Review())).Tables[0];
+        var order = StoresPage.Compose(ShopContext.Of(SmallBook.Compose(SmallBook.Review()))).Tables[0];
         Assert.Equal(["Dog ring 1 and 2", "Tester Four", "0", "2", "0", "2", "77.31", "0004"], order.Rows.Single().Cells.Select(c => c.Data));
     }
 
     private static IReadOnlyList<Row> Bench(params (string Path, string Text)[] changes) =>
-        BenchPage.Compose(SmallBook.Compose(SmallBook.Review(changes))).Tables[0].Rows;
+        BenchPage.Compose(ShopContext.Of(SmallBook.Compose(SmallBook.Review(changes)))).Tables[0].Rows;
 
     [Fact]
     public void The_json_beside_a_page_gives_each_number_with_its_unit()

@@ -22,7 +22,7 @@ public enum LeftOutReason
 /// <summary>A life that is not in a sample.</summary>
 /// <param name="Life">The life.</param>
 /// <param name="Reason">Why it was left out.</param>
-public sealed record LeftOutLife(PartLife Life, LeftOutReason Reason);
+public sealed record LeftOutLife(LifeTotal Life, LeftOutReason Reason);
 
 /// <summary>Part lives gathered for statistics, with those left out and why.</summary>
 /// <param name="Sample">The lives that count.</param>
@@ -37,7 +37,7 @@ public sealed record LifeSampling(LifeSample Sample, IReadOnlyList<LeftOutLife> 
     /// a shop that renews much by schedule should record reasons instead.
     /// </param>
     /// <returns>The sample and what was left out. A part fitted used with known use counts from new.</returns>
-    public static LifeSampling Of(IEnumerable<PartLife> lives, UseMeasure measure, bool unrecordedIsFailure = true)
+    public static LifeSampling Of(IEnumerable<LifeTotal> lives, UseMeasure measure, bool unrecordedIsFailure = true)
     {
         ArgumentNullException.ThrowIfNull(lives);
         var counted = new List<ObservedLife>();
@@ -58,14 +58,14 @@ public sealed record LifeSampling(LifeSample Sample, IReadOnlyList<LeftOutLife> 
         return new LifeSampling(LifeSample.Of(measure, counted), leftOut);
     }
 
-    private static LeftOutReason? ReasonAgainst(PartLife life, UseMeasure measure)
+    private static LeftOutReason? ReasonAgainst(LifeTotal life, UseMeasure measure)
     {
         if (life.IsDoubtful)
         {
             return LeftOutReason.Doubtful;
         }
 
-        if (!life.TotalIsWhole)
+        if (!life.IsWhole)
         {
             return LeftOutReason.StartUnknown;
         }

@@ -12,11 +12,24 @@ public static class BookDay
     public static DateOnly? Newest(ShopBook book)
     {
         ArgumentNullException.ThrowIfNull(book);
-        return book.Jobs.SelectMany(Days)
-            .Concat(book.Units.Values.Select(u => (DateOnly?)u.InService))
+        return Newest(book, OfJobs(book.Jobs));
+    }
+
+    /// <summary>The same, where the newest day of the jobs is known already.</summary>
+    /// <param name="book">The book, or as much of it as knows its shop and units.</param>
+    /// <param name="ofJobs">The newest day of its jobs.</param>
+    public static DateOnly? Newest(ShopBook book, DateOnly? ofJobs)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return book.Units.Values.Select(u => (DateOnly?)u.InService)
             .Concat(book.Shop.Instruments.Select(i => (DateOnly?)i.Calibrated))
+            .Append(ofJobs)
             .Max();
     }
+
+    /// <summary>The newest day of anything done in some jobs; null without any.</summary>
+    /// <param name="jobs">The jobs.</param>
+    public static DateOnly? OfJobs(IEnumerable<Job> jobs) => jobs.SelectMany(Days).Max();
 
     private static IEnumerable<DateOnly?> Days(Job job) =>
         [job.Received, job.Stripped, job.Estimate?.Sent, job.GoAhead?.On, job.StripList?.On, job.BuildList?.On, job.LastEvent?.On, job.Finished];

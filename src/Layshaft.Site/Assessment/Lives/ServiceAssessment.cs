@@ -39,18 +39,39 @@ public static class ServiceAssessment
     {
         ArgumentNullException.ThrowIfNull(unit);
         ArgumentNullException.ThrowIfNull(lives);
-        return [.. new[] { Visit(unit, lives, asOf) }.Concat(Parts(unit, lives, asOf)).OfType<ServiceDue>().OrderByDescending(d => d.State).ThenBy(d => d.By ?? DateOnly.MaxValue)];
+        return [.. On(asOf, unit, lives.Book.GearboxOf(unit), Terms(unit, lives)).OrderByDescending(d => d.State).ThenBy(d => d.By ?? DateOnly.MaxValue)];
     }
 
-    private static ServiceDue? Visit(Unit unit, LifeAssessment lives, DateOnly asOf)
+    /// <summary>What is set for a unit, as it stands on a day; in the order given.</summary>
+    /// <param name="asOf">The day to judge by.</param>
+    /// <param name="unit">The unit.</param>
+    /// <param name="gearbox">Its type.</param>
+    /// <param name="terms">What is set for it.</param>
+    public static IEnumerable<ServiceDue> On(DateOnly asOf, Unit unit, Gearbox gearbox, IEnumerable<ServiceTerm> terms)
+    {
+        ArgumentNullException.ThrowIfNull(gearbox);
+        return terms.Select(t => new ServiceDue(unit, t.Part is { } part ? gearbox.PartOf(part) : null, t.At, t.Left, t.By, t.StateOn(asOf)));
+    }
+
+    /// <summary>Everything that is set for a unit: its next visit, then its parts.</summary>
+    /// <param name="unit">The unit.</param>
+    /// <param name="lives">The lives of all parts.</param>
+    public static IReadOnlyList<ServiceTerm> Terms(Unit unit, LifeAssessment lives)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        ArgumentNullException.ThrowIfNull(lives);
+        return [.. new[] { Visit(unit, lives) }.OfType<ServiceTerm>().Concat(Parts(unit, lives))];
+    }
+
+    private static ServiceTerm? Visit(Unit unit, LifeAssessment lives)
     {
         var last = lives.Book.JobsOf(unit.Id).LastOrDefault(j => j.Finished is not null);
         return last?.ComeBack is { } back
-            ? Due(unit, null, back.After is { } after ? after.Counted() with { Amount = (double)(last.Use.Amount + after.Amount) } : null, back.By, lives, asOf)
+            ? Term(unit, null, back.After is { } after ? after.Counted() with { Amount = (double)(last.Use.Amount + after.Amount) } : null, back.By, lives)
             : null;
     }
 
-    private static IEnumerable<ServiceDue?> Parts(Unit unit, LifeAssessment lives, DateOnly asOf)
+    private static IEnumerable<ServiceTerm> Parts(Unit unit, LifeAssessment lives)
     {
         var use = lives.LastUse(unit).Use;
         foreach (var part in lives.Book.GearboxOf(unit).Parts)
@@ -60,20 +81,17 @@ public static class ServiceAssessment
                 && allowed.Measure == use.Measure
                 && life.UseAt(unit.Id, use) is { } run)
             {
-                yield return Due(unit, part, use with { Amount = use.Amount + allowed.Amount - run.Amount }, null, lives, asOf);
+                yield return Term(unit, part, use with { Amount = use.Amount + allowed.Amount - run.Amount }, null, lives);
             }
         }
     }
 
-    private static ServiceDue Due(Unit unit, Part? part, EngineUse? at, DateOnly? set, LifeAssessment lives, DateOnly asOf)
+    private static ServiceTerm Term(Unit unit, Part? part, EngineUse? at, DateOnly? set, LifeAssessment lives)
     {
         var known = lives.LastUse(unit);
         EngineUse? left = at is { } a && a.Measure == known.Use.Measure ? a with { Amount = Math.Max(0, a.Amount - known.Use.Amount) } : null;
         var reached = left is { } l ? l.Amount > 0 ? lives.UseOf(unit).DateAfter(known.Date, l.Amount) : known.Date : null;
         var by = set is { } s && reached is { } r ? (s < r ? s : r) : set ?? reached;
-        var state = left is { Amount: <= 0 } || by <= asOf ? DueState.Now
-            : by <= asOf.AddDays(SoonInDays) ? DueState.Soon
-            : DueState.NotYet;
-        return new ServiceDue(unit, part, at, left, by, state);
+        return new ServiceTerm(part?.Id, at, left, by);
     }
 }

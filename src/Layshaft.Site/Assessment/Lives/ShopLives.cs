@@ -18,7 +18,7 @@ public sealed record GroupLife(LifeSampling Sampling, KaplanMeier Curve, LifeEst
     public Bounds? TenthBounds => bounds.Value;
 
     /// <summary>Works it out. A renewal without a recorded reason counts as a failure, the safe side.</summary>
-    public static GroupLife Of(IEnumerable<PartLife> lives, UseMeasure measure)
+    public static GroupLife Of(IEnumerable<LifeTotal> lives, UseMeasure measure)
     {
         var sampling = LifeSampling.Of(lives, measure);
         return new GroupLife(sampling, KaplanMeier.Of(sampling.Sample), Weibull.Fit(sampling.Sample));
@@ -42,20 +42,22 @@ public sealed record KindLife(
 public static class ShopLives
 {
     /// <summary>By kind of part and measure, those with most failures first. Kinds of which nothing counts are left out.</summary>
-    public static IReadOnlyList<KindLife> Of(LifeAssessment lives)
+    /// <param name="book">The book, or as much of it as knows its units and gearboxes.</param>
+    /// <param name="lives">The lives, in the order in which they first appear.</param>
+    public static IReadOnlyList<KindLife> Of(ShopBook book, IReadOnlyList<LifeTally> lives)
     {
+        ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(lives);
-        var known = lives.Ledger.Lives.Select(l => (Life: l, Part: PartOf(l, lives), Driver: DriverOf(l, lives))).ToArray();
         return
         [
-            .. known.GroupBy(l => l.Part.Kind)
+            .. lives.Select(l => (l.Life, Part: l.PartIn(book), l.Driver)).GroupBy(l => l.Part.Kind)
                 .SelectMany(kind => Enum.GetValues<UseMeasure>().Select(m => Of(kind.Key, m, [.. kind])))
                 .Where(k => k.All.Sampling.Sample.Lives.Count > 0)
                 .OrderByDescending(k => k.All.Sampling.Sample.Failures).ThenBy(k => k.Kind).ThenBy(k => k.Measure),
         ];
     }
 
-    private static KindLife Of(PartKind kind, UseMeasure measure, (PartLife Life, Part Part, DriverExperience? Driver)[] known)
+    private static KindLife Of(PartKind kind, UseMeasure measure, (LifeTotal Life, Part Part, DriverExperience? Driver)[] known)
     {
         // The rest of a mixed kind is counted in the other measure's own group.
         var here = known.Where(l => l.Life.Total.In(measure) is not null).ToArray();
@@ -66,10 +68,4 @@ public static class ShopLives
             [.. here.Where(l => l.Part.Gear is not null).GroupBy(l => l.Part.Gear!.Value).OrderBy(g => g.Key).Select(g => (g.Key, GroupLife.Of(g.Select(l => l.Life), measure)))],
             [.. here.Where(l => l.Driver is not null).GroupBy(l => l.Driver!.Value).OrderBy(g => g.Key).Select(g => (g.Key, GroupLife.Of(g.Select(l => l.Life), measure)))]);
     }
-
-    private static Part PartOf(PartLife life, LifeAssessment lives) =>
-        lives.Book.GearboxOf(lives.Book.Units[life.Spans[^1].Unit]).PartOf(life.Part.Part)!;
-
-    private static DriverExperience? DriverOf(PartLife life, LifeAssessment lives) =>
-        life.Events.Select(e => lives.Entries[e].Job?.Driver).LastOrDefault(d => d is not null);
 }

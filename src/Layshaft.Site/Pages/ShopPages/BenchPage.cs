@@ -12,9 +12,9 @@ public static class BenchPage
     public static IReadOnlyList<string> Tables { get; } = ["bench", "unanswered", "customers"];
 
     /// <summary>Composes the page.</summary>
-    public static SheetPage Compose(Composition composition)
+    public static SheetPage Compose(ShopContext shop)
     {
-        var shop = ShopContext.Of(composition);
+        ArgumentNullException.ThrowIfNull(shop);
         TableView[] tables = [Bench(shop), Unanswered(shop), Customers(shop)];
         return shop.Page(
             ShopContext.Bench,
@@ -86,16 +86,16 @@ public static class BenchPage
         "customers",
         shop.Say("shop.customers.caption"),
         [shop.Say("shop.unit"), shop.Say("shop.gearbox"), shop.Say("shop.customer"), shop.Say("shop.owned"), shop.Say("shop.last_page")],
-        shop.Book.Units.Values.SelectMany(u => OwnerView.Of(shop.Book, u).Reverse().Select(v => (IReadOnlyList<Cell>)
+        shop.Tally.Units.SelectMany(t => OwnerView.Of(shop.Book, shop.Book.Units[t.Unit]).Reverse().Select(v => (View: v, Last: t.LastPages[v.Index]))).Select(u => (IReadOnlyList<Cell>)
         [
-            Cell.To(u.Serial, Addresses.Link(ShopContext.Bench, shop.Composition.Addresses.History(v))),
-            Cell.Of(shop.Book.GearboxOf(u).Name),
-            Cell.Of(shop.Book.Customers[v.Owner.Customer].Name),
-            Cell.Of(shop.Say(v.IsCurrent ? "shop.owned.now" : "shop.owned.before", ("date", shop.Composition.Figures.Date(v.Owner.From)))),
-            v.Jobs.LastOrDefault(j => v.IsOwn(j) && JobPages.Exists(v, j)) is { } last
-                ? Cell.To(shop.Say("shop.page_of", ("number", last.Number)), Addresses.Link(ShopContext.Bench, shop.Composition.Addresses.Report(v, last)))
+            Cell.To(u.View.Unit.Serial, Addresses.Link(ShopContext.Bench, shop.Composition.Addresses.History(u.View))),
+            Cell.Of(shop.Book.GearboxOf(u.View.Unit).Name),
+            Cell.Of(shop.Book.Customers[u.View.Owner.Customer].Name),
+            Cell.Of(shop.Say(u.View.IsCurrent ? "shop.owned.now" : "shop.owned.before", ("date", shop.Composition.Figures.Date(u.View.Owner.From)))),
+            u.Last is { } last
+                ? Cell.To(shop.Say("shop.page_of", ("number", last)), Addresses.Link(ShopContext.Bench, shop.Composition.Addresses.Report(u.View, last)))
                 : Cell.Empty,
-        ])));
+        ]));
 
     // For the shop's eyes: what stands beside the open jobs, and beside their customers and units.
     private static Block Notes(ShopContext shop) => new()

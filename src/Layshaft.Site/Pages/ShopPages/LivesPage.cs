@@ -13,14 +13,14 @@ public static class LivesPage
     public static IReadOnlyList<string> Tables { get; } = ["kinds", "gears", "drivers", "lives"];
 
     /// <summary>Composes the page.</summary>
-    public static SheetPage Compose(Composition composition)
+    public static SheetPage Compose(ShopContext shop)
     {
-        var shop = ShopContext.Of(composition);
-        var kinds = ShopLives.Of(composition.Assessment.Lives);
+        ArgumentNullException.ThrowIfNull(shop);
+        var kinds = ShopLives.Of(shop.Book, shop.Tally.Lives);
         TableView[] tables =
         [
             Table("kinds", kinds.Select(k => (KindName(k, shop), k.All, k.Measure)), shop),
-            Table("gears", kinds.SelectMany(k => k.ByGear.Select(g => (shop.Say("shop.lives.of_gear", ("kind", KindName(k, shop)), ("gear", GearWords.Of(g.Gear, composition))), g.Life, k.Measure))), shop),
+            Table("gears", kinds.SelectMany(k => k.ByGear.Select(g => (shop.Say("shop.lives.of_gear", ("kind", KindName(k, shop)), ("gear", GearWords.Of(g.Gear, shop.Composition))), g.Life, k.Measure))), shop),
             Table("drivers", kinds.Where(k => k.All.Sampling.Sample.Failures > 0).SelectMany(k => k.ByDriver.Select(d => (shop.Say("shop.lives.of_driver", ("kind", KindName(k, shop)), ("driver", shop.Say(DriverKey(d.Driver)))), d.Life, k.Measure))), shop),
             Lives(shop),
         ];
@@ -57,29 +57,24 @@ public static class LivesPage
             Amount(g.Life.TenthBounds?.Upper, g.Measure, shop),
         ]));
 
-    private static TableView Lives(ShopContext shop)
-    {
-        var lives = shop.Composition.Assessment.Lives;
-        return TableView.Of(
-            "lives",
-            shop.Say("shop.lives.all.caption"),
-            [shop.Say("shop.part"), shop.Say("history.serial"), shop.Say("shop.lives.where"), shop.Say("shop.lives.ran"), shop.Say("shop.lives.end"), shop.Say("shop.lives.source")],
-            lives.Ledger.Lives.Where(l => l.End != LifeEnd.Running || l.Part.Serial is not null).Select(l => (IReadOnlyList<Cell>)
-            [
-                Cell.Of(shop.Book.GearboxOf(shop.Book.Units[l.Spans[^1].Unit]).PartOf(l.Part.Part)!.Name),
-                Cell.Of(l.Part.Serial),
-                Cell.Of(string.Join(", ", l.Spans.Select(s => shop.Book.Units[s.Unit].Serial))),
-                l.Total.Measures is [var measure] ? Cell.Use(new Use(l.Total.In(measure)!.Value, measure), shop.Composition) : Cell.Empty,
-                Cell.Of(shop.Say(EndKey(l))),
-                Cell.Of(l.End == LifeEnd.Renewed ? shop.Say(SourceKey(lives.SourceOf(l))) : null),
-            ]));
-    }
+    private static TableView Lives(ShopContext shop) => TableView.Of(
+        "lives",
+        shop.Say("shop.lives.all.caption"),
+        [shop.Say("shop.part"), shop.Say("history.serial"), shop.Say("shop.lives.where"), shop.Say("shop.lives.ran"), shop.Say("shop.lives.end"), shop.Say("shop.lives.source")],
+        shop.Tally.Lives.Where(l => l.Life.End != LifeEnd.Running || l.Serial is not null).Select(l => (IReadOnlyList<Cell>)
+        [
+            Cell.Of(l.PartIn(shop.Book).Name),
+            Cell.Of(l.Serial),
+            Cell.Of(string.Join(", ", l.Units.Select(u => shop.Book.Units[u].Serial))),
+            l.Life.Total.Measures is [var measure] ? Cell.Use(new Use(l.Life.Total.In(measure)!.Value, measure), shop.Composition) : Cell.Empty,
+            Cell.Of(shop.Say(EndKey(l.Life))),
+            Cell.Of(l.Life.End == LifeEnd.Renewed ? shop.Say(SourceKey(l.Source)) : null),
+        ]));
 
     // Which rule decided how often, so that the reader sees what the figures rest on.
     private static string Sources(ShopContext shop)
     {
-        var lives = shop.Composition.Assessment.Lives;
-        var sources = lives.Ledger.Lives.Where(l => l.End == LifeEnd.Renewed).Select(lives.SourceOf).ToArray();
+        ReasonSource[] sources = [.. shop.Tally.Lives.Where(l => l.Life.End == LifeEnd.Renewed).Select(l => l.Source)];
         int By(ReasonSource source) => sources.Count(s => s == source);
         return shop.Say("shop.lives.sources", ("count", sources.Length), ("written", By(ReasonSource.Written)), ("grade", By(ReasonSource.Grade)), ("kind", By(ReasonSource.Kind)), ("none", By(ReasonSource.None)));
     }
@@ -160,7 +155,7 @@ public static class LivesPage
         _ => "life.driver.many",
     };
 
-    private static string EndKey(PartLife life) => life.End switch
+    private static string EndKey(LifeTotal life) => life.End switch
     {
         LifeEnd.Running => "history.ended.running",
         LifeEnd.OnTheShelf => "history.ended.out",

@@ -1,6 +1,5 @@
-using Layshaft.Book.Records;
 using Layshaft.Engineering.Life;
-using Layshaft.Site.Assessment;
+using Layshaft.Site.Pages.ShopPages.Tallies;
 using Layshaft.Site.Pages.Tables;
 
 namespace Layshaft.Site.Pages.ShopPages;
@@ -12,10 +11,10 @@ public static class SeasonsPage
     public static IReadOnlyList<string> Tables { get; } = ["seasons", "running", "renewals"];
 
     /// <summary>Composes the page.</summary>
-    public static SheetPage Compose(Composition composition)
+    public static SheetPage Compose(ShopContext shop)
     {
-        var shop = ShopContext.Of(composition);
-        Season[] seasons = [.. shop.Book.Jobs.Select(j => shop.SeasonOf(j.Received)).Distinct().OrderByDescending(s => s.FirstYear)];
+        ArgumentNullException.ThrowIfNull(shop);
+        Season[] seasons = [.. shop.Tally.Jobs.Select(j => shop.SeasonOf(j.Received)).Distinct().OrderByDescending(s => s.FirstYear)];
         TableView[] tables = [Seasons(shop, seasons), Running(shop), Renewals(shop, seasons)];
         return shop.Page(
             ShopContext.Seasons,
@@ -34,29 +33,25 @@ public static class SeasonsPage
         [
             Cell.Of(s.ToString()),
             Cell.Count(In(shop, s).Length),
-            Cell.Count(shop.Book.Jobs.Count(j => FinishedIn(j, shop, s))),
+            Cell.Count(shop.Tally.Jobs.Count(j => FinishedIn(j, shop, s))),
             Cell.Count(In(shop, s).Select(j => j.Unit).Distinct().Count()),
             Cell.Count(In(shop, s).Sum(j => j.Renewed.Count)),
-            Cell.Money(shop.Book.Jobs.Where(j => FinishedIn(j, shop, s)).Sum(j => Account.Of(Account.Charged(j), shop.Book.GearboxOf(shop.Book.Units[j.Unit]), shop.Composition.Shop).Net), shop.Composition),
+            Cell.Money(shop.Tally.Jobs.Where(j => FinishedIn(j, shop, s)).Sum(j => j.Net), shop.Composition),
         ]));
 
-    private static TableView Running(ShopContext shop)
-    {
-        var uses = shop.Book.Units.Values.Select(u => (Unit: u, Use: shop.Composition.Assessment.Lives.UseOf(u))).ToArray();
-        return TableView.Of(
-            "running",
-            shop.Say(shop.HasSeason ? "shop.running.caption.season" : "shop.running.caption"),
-            [shop.Say(shop.HasSeason ? "shop.season.season" : "shop.season"), shop.Say("shop.unit"), shop.Say("shop.ran")],
-            uses.SelectMany(u => u.Use.Seasons.Select(s => (Season: s, u.Unit, u.Use.Measure)))
-                .OrderByDescending(s => s.Season.Season.FirstYear).ThenBy(s => s.Unit.Id, StringComparer.Ordinal)
-                .Select(s => (IReadOnlyList<Cell>)[Cell.Of(s.Season.Season.ToString()), shop.UnitCell(s.Unit, ShopContext.Seasons), Cell.Use(new Use(s.Season.Amount, s.Measure), shop.Composition)]));
-    }
+    private static TableView Running(ShopContext shop) => TableView.Of(
+        "running",
+        shop.Say(shop.HasSeason ? "shop.running.caption.season" : "shop.running.caption"),
+        [shop.Say(shop.HasSeason ? "shop.season.season" : "shop.season"), shop.Say("shop.unit"), shop.Say("shop.ran")],
+        shop.Tally.Units.SelectMany(u => u.Seasons.Select(s => (Run: s, u.Unit, u.Use.Measure)))
+            .OrderByDescending(s => s.Run.Season.FirstYear).ThenBy(s => s.Unit, StringComparer.Ordinal)
+            .Select(s => (IReadOnlyList<Cell>)[Cell.Of(s.Run.Season.ToString()), shop.UnitCell(shop.Book.Units[s.Unit], ShopContext.Seasons), Cell.Use(new Use(s.Run.Amount, s.Measure), shop.Composition)]));
 
     private static TableView Renewals(ShopContext shop, Season[] seasons) => TableView.Of(
         "renewals",
         shop.Say("shop.renewals.caption"),
         [shop.Say("shop.part"), shop.Say("shop.gearbox"), .. seasons.Select(s => s.ToString()), shop.Say("shop.all")],
-        shop.Book.Jobs.SelectMany(j => j.Renewed.Select(r => (Season: shop.SeasonOf(j.Received), Gearbox: shop.Book.Units[j.Unit].Gearbox, r.Part)))
+        shop.Tally.Jobs.SelectMany(j => j.Renewed.Select(r => (Season: shop.SeasonOf(j.Received), Gearbox: shop.Book.Units[j.Unit].Gearbox, Part: r)))
             .GroupBy(r => (r.Gearbox, r.Part))
             .OrderByDescending(g => g.Count()).ThenBy(g => g.Key.Gearbox, StringComparer.Ordinal).ThenBy(g => g.Key.Part, StringComparer.Ordinal)
             .Select(g => (IReadOnlyList<Cell>)
@@ -67,7 +62,7 @@ public static class SeasonsPage
                 Cell.Count(g.Count()),
             ]));
 
-    private static Job[] In(ShopContext shop, Season season) => [.. shop.Book.Jobs.Where(j => shop.SeasonOf(j.Received) == season)];
+    private static JobTally[] In(ShopContext shop, Season season) => [.. shop.Tally.Jobs.Where(j => shop.SeasonOf(j.Received) == season)];
 
-    private static bool FinishedIn(Job job, ShopContext shop, Season season) => job.Finished is { } finished && shop.SeasonOf(finished) == season;
+    private static bool FinishedIn(JobTally job, ShopContext shop, Season season) => job.Finished is { } finished && shop.SeasonOf(finished) == season;
 }

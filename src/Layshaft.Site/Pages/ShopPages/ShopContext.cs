@@ -2,14 +2,15 @@ using Layshaft.Book.Records;
 using Layshaft.Engineering.Life;
 using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Pages.Shared;
+using Layshaft.Site.Pages.ShopPages.Tallies;
 using Layshaft.Site.Pages.Tables;
 
 namespace Layshaft.Site.Pages.ShopPages;
 
 /// <summary>What the shop's own pages are composed from. They are never for upload: notes and costs stand here and nowhere else.</summary>
-/// <param name="Composition">What pages are composed from.</param>
-/// <param name="AsOf">The newest day of the book: days are counted to it.</param>
-public sealed record ShopContext(Composition Composition, DateOnly AsOf)
+/// <param name="Composition">What pages are composed from; of its jobs at least those of which a unit is still in the shop.</param>
+/// <param name="Tally">What is counted over all jobs.</param>
+public sealed record ShopContext(Composition Composition, ShopTally Tally)
 {
     /// <summary>The bench.</summary>
     public const string Bench = Addresses.ShopIndex;
@@ -29,14 +30,17 @@ public sealed record ShopContext(Composition Composition, DateOnly AsOf)
     private static readonly (string Page, string Key)[] Links =
         [(Bench, "shop.bench"), (Service, "shop.service"), (Lives, "shop.lives"), (Stores, "shop.stores"), (Seasons, "shop.seasons")];
 
-    /// <summary>The book.</summary>
+    /// <summary>The newest day of the book: days are counted to it.</summary>
+    public DateOnly AsOf { get; } = BookDay.Newest(Composition.Book, Tally.Newest) ?? DateOnly.MinValue;
+
+    /// <summary>The book; of its jobs at least those of which a unit is still in the shop.</summary>
     public ShopBook Book => Composition.Book;
 
     /// <summary>The jobs that are not finished, the longest in first.</summary>
     public IEnumerable<Job> OpenJobs => Book.Jobs.Where(IsOpen);
 
-    /// <summary>The jobs of which a unit is still in the shop: those that are open, and declined ones whose unit nobody has collected.</summary>
-    public IEnumerable<Job> JobsOnTheBench => Book.Jobs.Where(j => j.Finished is null && (j.Stage != JobStage.Declined || !IsGone(j)));
+    /// <summary>The jobs of which a unit is still in the shop.</summary>
+    public IEnumerable<Job> JobsOnTheBench => Book.Jobs.Where(j => IsOnTheBench(j, Book));
 
     /// <summary>Whether the shop names the months of its season; otherwise a season is a calendar year.</summary>
     public bool HasSeason => Book.Shop.Season != SeasonCalendar.AllYear;
@@ -44,11 +48,21 @@ public sealed record ShopContext(Composition Composition, DateOnly AsOf)
     /// <summary>The season that a day belongs to.</summary>
     public Season SeasonOf(DateOnly day) => Book.Shop.Season.SeasonOf(day);
 
-    /// <summary>The context of a book.</summary>
+    /// <summary>The context of a whole book.</summary>
     public static ShopContext Of(Composition composition)
     {
         ArgumentNullException.ThrowIfNull(composition);
-        return new ShopContext(composition, BookDay.Newest(composition.Book) ?? DateOnly.MinValue);
+        return new ShopContext(composition, ShopTally.Of(composition.Assessment));
+    }
+
+    /// <summary>Whether a job's unit is still in the shop: it is open, or it was declined and nobody has collected the unit.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="book">The book, or a part of it that holds the unit's jobs.</param>
+    public static bool IsOnTheBench(Job job, ShopBook book)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(book);
+        return job.Finished is null && (job.Stage != JobStage.Declined || !IsGone(job, book));
     }
 
     /// <summary>The latest open job of a unit; null when it has none.</summary>
@@ -83,7 +97,7 @@ public sealed record ShopContext(Composition Composition, DateOnly AsOf)
     private static bool IsOpen(Job job) => job.Finished is null && job.Stage != JobStage.Declined;
 
     // A unit that came in again later was collected before, whether anybody wrote it down or not.
-    private bool IsGone(Job job) => job.Collected is not null || Book.JobsOf(job.Unit).Any(j => j.Received > job.Received);
+    private static bool IsGone(Job job, ShopBook book) => job.Collected is not null || book.JobsOf(job.Unit).Any(j => j.Received > job.Received);
 
     /// <summary>Makes a page.</summary>
     public SheetPage Page(string page, string headingKey, IReadOnlyList<TableView> tables, params IEnumerable<SectionView?> sections) => new(

@@ -6,7 +6,7 @@ namespace Layshaft.Site.Pages.ShopPages;
 /// <param name="Path">Where it is.</param>
 /// <param name="Tables">The short names of its tables.</param>
 /// <param name="Compose">Says what it says.</param>
-public sealed record ShopPage(string Path, IReadOnlyList<string> Tables, Func<Composition, SheetPage> Compose);
+public sealed record ShopPage(string Path, IReadOnlyList<string> Tables, Func<ShopContext, SheetPage> Compose);
 
 /// <summary>The shop's pages.</summary>
 public static class ShopPageList

@@ -13,9 +13,9 @@ public static class StoresPage
     public static IReadOnlyList<string> Tables { get; } = ["order", "shims", "instruments"];
 
     /// <summary>Composes the page.</summary>
-    public static SheetPage Compose(Composition composition)
+    public static SheetPage Compose(ShopContext shop)
     {
-        var shop = ShopContext.Of(composition);
+        ArgumentNullException.ThrowIfNull(shop);
         TableView[] tables = [Order(shop), Shims(shop), Instruments(shop)];
         return shop.Page(
             ShopContext.Stores,

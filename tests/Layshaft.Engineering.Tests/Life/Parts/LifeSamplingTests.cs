@@ -12,7 +12,7 @@ public class LifeSamplingTests
             .Add(FittedNew, "A", 0).Add(Renewed, "A", 10, reason: RenewalReason.Condition)
             .Add(Renewed, "A", 22, reason: RenewalReason.Precaution)
             .Add(Renewed, "A", 36)
-            .Add(StillRunning, "A", 40).Ledger.Lives;
+            .Add(StillRunning, "A", 40).Ledger.Lives.Select(LifeTotal.Of).ToArray();
         var sampling = LifeSampling.Of(lives, UseMeasure.Hours);
         Assert.Empty(sampling.LeftOut);
         Assert.Equal(
@@ -28,13 +28,13 @@ public class LifeSamplingTests
             .Add(StillRunning, "A", 10)
             .Add(FittedNew, "B", 5)
             .Add(FittedNew, "C", 5, "K-1").Add(FittedNew, "C", 9, "K-2")
-            .Add(StillRunning, "A", 20).Ledger.Lives;
+            .Add(StillRunning, "A", 20).Ledger.Lives.Select(LifeTotal.Of).ToArray();
         var sampling = LifeSampling.Of(lives, UseMeasure.Hours);
         Assert.Empty(sampling.Sample.Lives);
         Assert.Equal(
             [LeftOutReason.StartUnknown, LeftOutReason.NotRunYet, LeftOutReason.Doubtful, LeftOutReason.Doubtful],
             sampling.LeftOut.Select(life => life.Reason));
         Assert.Equal(LeftOutReason.OtherMeasure, Assert.Single(
-            LifeSampling.Of(new History().Add(FittedNew, "A", 0).Add(StillRunning, "A", 3).Ledger.Lives, UseMeasure.Events).LeftOut).Reason);
+            LifeSampling.Of(new History().Add(FittedNew, "A", 0).Add(StillRunning, "A", 3).Ledger.Lives.Select(LifeTotal.Of), UseMeasure.Events).LeftOut).Reason);
     }
 }
