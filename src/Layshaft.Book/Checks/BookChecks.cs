@@ -6,7 +6,15 @@ namespace Layshaft.Book.Checks;
 /// <summary>Everything that must hold between the values of a book.</summary>
 internal static class BookChecks
 {
+    /// <summary>Checks a whole book.</summary>
     public static void Run(Draft draft, ProblemList problems)
+    {
+        Standing(draft, problems);
+        Jobs(draft, problems);
+    }
+
+    /// <summary>Checks all but the jobs.</summary>
+    public static void Standing(Draft draft, ProblemList problems)
     {
         var checker = new Checker(draft, problems);
         if (draft.Shop is { } shop)
@@ -33,7 +41,12 @@ internal static class BookChecks
         {
             UnitChecks.Run(checker, unit);
         }
+    }
 
+    /// <summary>Checks the jobs: all of a book, or all of the units that are of interest.</summary>
+    public static void Jobs(Draft draft, ProblemList problems)
+    {
+        var checker = new Checker(draft, problems);
         JobSequenceChecks.Run(checker);
         foreach (var job in draft.Jobs)
         {

@@ -10,6 +10,9 @@ public sealed class ProblemList
     /// <summary>How many were collected.</summary>
     public int Count => problems.Count;
 
+    /// <summary>Whether one of them stops a publish.</summary>
+    public bool HasStops => problems.Any(p => p.Severity == Severity.Stops);
+
     /// <summary>Adds a problem.</summary>
     public void Add(Problem problem) => problems.Add(problem);
 

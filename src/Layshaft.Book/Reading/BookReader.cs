@@ -30,7 +30,20 @@ public static class BookReader
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(problems);
         BookLayout.Check(files, problems);
-        var (shop, shopComplete) = files.Has(BookLayout.ShopFile) && Root(files, BookLayout.ShopFile, problems, memory) is { } root
+        var (standing, isComplete) = ReadStanding(files, problems, memory);
+        var draft = standing with { Jobs = ReadJobs(files, [.. BookLayout.JobFiles(files)], problems, memory) };
+        BookChecks.Run(draft, problems);
+        var inOrder = problems.InOrder();
+        return inOrder.Any(p => p.Severity == Severity.Stops) || draft.Shop is not { } shop || !isComplete
+            ? new BookRead(null, inOrder)
+            : new BookRead(draft.ToBook(shop), inOrder);
+    }
+
+    /// <summary>Reads all but the jobs.</summary>
+    /// <returns>What could be read, and whether the shop's own file is whole.</returns>
+    internal static (Draft Draft, bool IsComplete) ReadStanding(IBookFiles files, ProblemList problems, NodeMemory? memory)
+    {
+        var (shop, isComplete) = files.Has(BookLayout.ShopFile) && Root(files, BookLayout.ShopFile, problems, memory) is { } root
             ? Shop.Shape.ReadWhatIsThere(root, new Shapes.Reading(BookLayout.ShopFile, problems))
             : (null, false);
         var draft = new Draft(
@@ -41,12 +54,36 @@ public static class BookReader
             ReadShelf(files, "cars", Car.Shape, (r, id) => r with { Id = id }, problems, memory),
             ReadShelf(files, "venues", Venue.Shape, (r, id) => r with { Id = id }, problems, memory),
             ReadShelf(files, "units", Unit.Shape, (r, id) => r with { Id = id }, problems, memory),
-            ReadJobs(files, problems, memory));
-        BookChecks.Run(draft, problems);
-        var inOrder = problems.InOrder();
-        return inOrder.Any(p => p.Severity == Severity.Stops) || shop is null || !shopComplete
-            ? new BookRead(null, inOrder)
-            : new BookRead(draft.ToBook(shop), inOrder);
+            []);
+        return (draft, isComplete);
+    }
+
+    /// <summary>Reads jobs, side by side.</summary>
+    /// <returns>Those that could be read, by day of receipt, then number.</returns>
+    internal static IReadOnlyList<Job> ReadJobs(IBookFiles files, IReadOnlyList<string> paths, ProblemList problems, NodeMemory? memory)
+    {
+        // Each with its own list of problems, which then come in the order of the files.
+        var read = new (Job? Job, ProblemList Problems)[paths.Count];
+        Parallel.For(0, paths.Count, i =>
+        {
+            var own = new ProblemList();
+            read[i] = (ReadJob(files, paths[i], own, memory), own);
+        });
+        foreach (var (_, own) in read)
+        {
+            problems.Add(own);
+        }
+
+        var jobs = read.Select(r => r.Job).OfType<Job>();
+        return [.. jobs.OrderBy(j => j.Received).ThenBy(j => j.Number, StringComparer.Ordinal)];
+    }
+
+    private static Job? ReadJob(IBookFiles files, string path, ProblemList problems, NodeMemory? memory)
+    {
+        var folder = path[..path.LastIndexOf('/')];
+        return ReadFile(files, path, Job.Shape, problems, memory) is { } job
+            ? job with { Folder = folder, Number = folder[(folder.LastIndexOf('/') + 1)..] }
+            : null;
     }
 
     private static Shelf<T> ReadShelf<T>(IBookFiles files, string folder, RecordShape<T> shape, Func<T, string, T> name, ProblemList problems, NodeMemory? memory)
@@ -65,27 +102,6 @@ public static class BookReader
         }
 
         return new Shelf<T>(folder, names, records);
-    }
-
-    private static IReadOnlyList<Job> ReadJobs(IBookFiles files, ProblemList problems, NodeMemory? memory)
-    {
-        // Side by side, each with its own list of problems, which then come in the order of the files.
-        string[] paths = [.. BookLayout.JobFiles(files)];
-        var read = new (Job? Job, ProblemList Problems)[paths.Length];
-        Parallel.For(0, paths.Length, i =>
-        {
-            var own = new ProblemList();
-            var folder = paths[i][..paths[i].LastIndexOf('/')];
-            var job = ReadFile(files, paths[i], Job.Shape, own, memory);
-            read[i] = (job is null ? null : job with { Folder = folder, Number = folder[(folder.LastIndexOf('/') + 1)..] }, own);
-        });
-        foreach (var (_, own) in read)
-        {
-            problems.Add(own);
-        }
-
-        var jobs = read.Select(r => r.Job).OfType<Job>();
-        return [.. jobs.OrderBy(j => j.Received).ThenBy(j => j.Number, StringComparer.Ordinal)];
     }
 
     private static T? ReadFile<T>(IBookFiles files, string path, RecordShape<T> shape, ProblemList problems, NodeMemory? memory)

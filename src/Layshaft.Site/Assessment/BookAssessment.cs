@@ -19,6 +19,20 @@ public sealed record BookAssessment(
     BookGearing Gearing,
     IReadOnlyList<Problem> Problems)
 {
+    /// <summary>Works out a part of a book: some units that no others touch, with all their jobs.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="standing">The gearing of the book's cars and gearboxes.</param>
+    public static BookAssessment OfPart(ShopBook part, BookGearing standing)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        ArgumentNullException.ThrowIfNull(standing);
+        var problems = new ProblemList();
+        var jobs = part.Jobs.ToDictionary(j => j.Number, j => JobAssessment.Of(part, j, problems), StringComparer.Ordinal);
+        var lives = LifeAssessment.Of(part, jobs, problems);
+        var gearing = standing.OfEvents(part, problems);
+        return new BookAssessment(part, jobs, lives, gearing, problems.InOrder());
+    }
+
     /// <summary>Works a book out.</summary>
     /// <param name="book">The book.</param>
     /// <param name="files">Its files, for figures that stand in files of their own.</param>

@@ -37,6 +37,20 @@ public sealed class BookGearing
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(problems);
+        var gearing = Standing(book, files, problems);
+        gearing.TakeEvents(problems);
+        return gearing;
+    }
+
+    /// <summary>Takes over cars and gearboxes alone, without the events of jobs.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="files">Its files, for torque curves.</param>
+    /// <param name="problems">Receives what is wrong, at its place.</param>
+    public static BookGearing Standing(ShopBook book, IBookFiles files, ProblemList problems)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(files);
+        ArgumentNullException.ThrowIfNull(problems);
         var gearing = new BookGearing(book);
         foreach (var car in book.Cars.Values)
         {
@@ -54,6 +68,16 @@ public sealed class BookGearing
             }
         }
 
+        return gearing;
+    }
+
+    /// <summary>The gearing of the events of a part of the book whose jobs were not looked at before.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="problems">Receives what is wrong, at its place.</param>
+    public BookGearing OfEvents(ShopBook part, ProblemList problems)
+    {
+        ArgumentNullException.ThrowIfNull(problems);
+        var gearing = Within(part);
         gearing.TakeEvents(problems);
         return gearing;
     }

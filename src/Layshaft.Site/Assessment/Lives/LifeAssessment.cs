@@ -23,6 +23,10 @@ public sealed record LifeAssessment(ShopBook Book, IReadOnlyList<LedgerEntry> En
         .SelectMany(l => l.Spans.Select(s => (Life: l, Span: s)))
         .ToLookup(s => (s.Span.Unit, s.Life.Part.Part)));
 
+    /// <summary>No lives, for what says nothing of any.</summary>
+    /// <param name="book">The book.</param>
+    public static LifeAssessment None(ShopBook book) => new(book, [], PartLedger.Of([]));
+
     /// <summary>Works out the lives.</summary>
     /// <param name="book">The book.</param>
     /// <param name="jobs">Its jobs, judged, by number.</param>

@@ -21,9 +21,19 @@ public sealed class UnitClusters
     public static UnitClusters Of(ShopBook book)
     {
         ArgumentNullException.ThrowIfNull(book);
+        return Of(book.Units, book.Jobs.Select(JobLinks.Of));
+    }
+
+    /// <summary>Finds the clusters of some units.</summary>
+    /// <param name="units">The units, by id.</param>
+    /// <param name="jobs">The links of all their jobs, in any order.</param>
+    public static UnitClusters Of(IReadOnlyDictionary<string, Unit> units, IEnumerable<JobLinks> jobs)
+    {
+        ArgumentNullException.ThrowIfNull(units);
+        ArgumentNullException.ThrowIfNull(jobs);
         var clusters = new UnitClusters();
         var serials = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var unit in book.Units.Values)
+        foreach (var unit in units.Values)
         {
             foreach (var fitted in unit.Fitted)
             {
@@ -31,20 +41,20 @@ public sealed class UnitClusters
             }
         }
 
-        foreach (var job in book.Jobs)
+        foreach (var job in jobs)
         {
-            foreach (var renewal in job.Renewed)
+            foreach (var serial in job.Serials)
             {
-                clusters.JoinBySerial(job.Unit, renewal.Serial, serials);
-                clusters.JoinBySerial(job.Unit, renewal.OldSerial, serials);
-                if (renewal.From is { } donor)
-                {
-                    clusters.Join(job.Unit, donor);
-                }
+                clusters.JoinBySerial(job.Unit, serial, serials);
+            }
+
+            foreach (var donor in job.Donors)
+            {
+                clusters.Join(job.Unit, donor);
             }
         }
 
-        clusters.All = [.. book.Units.Keys.Order(StringComparer.Ordinal).GroupBy(clusters.Top, StringComparer.Ordinal).Select(c => (IReadOnlyList<string>)[.. c])];
+        clusters.All = [.. units.Keys.Order(StringComparer.Ordinal).GroupBy(clusters.Top, StringComparer.Ordinal).Select(c => (IReadOnlyList<string>)[.. c])];
         return clusters;
     }
 

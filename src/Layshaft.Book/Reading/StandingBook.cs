@@ -1,0 +1,68 @@
+using Layshaft.Book.Checks;
+using Layshaft.Book.Problems;
+using Layshaft.Book.Records;
+using Layshaft.Book.Yaml;
+
+namespace Layshaft.Book.Reading;
+
+/// <summary>
+/// All of a book but its jobs. Jobs are read against it some at a time, so that ten seasons of them need never be in memory
+/// together.
+/// </summary>
+public sealed class StandingBook
+{
+    private readonly Draft draft;
+
+    private StandingBook(Draft draft, Shop shop)
+    {
+        this.draft = draft;
+        Book = draft.ToBook(shop);
+        JobFiles = [.. BookLayout.JobFiles(draft.Files)];
+    }
+
+    /// <summary>The book's files.</summary>
+    public IBookFiles Files => draft.Files;
+
+    /// <summary>What was read: a book without jobs.</summary>
+    public ShopBook Book { get; }
+
+    /// <summary>The paths of all jobs' files, in order.</summary>
+    public IReadOnlyList<string> JobFiles { get; }
+
+    /// <summary>Reads it.</summary>
+    /// <param name="files">The book's files.</param>
+    /// <param name="problems">What was already found; receives what is wrong.</param>
+    /// <param name="memory">What files were parsed to before; null to parse each.</param>
+    /// <returns>Null when something stops it.</returns>
+    public static StandingBook? Read(IBookFiles files, ProblemList problems, NodeMemory? memory)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        ArgumentNullException.ThrowIfNull(problems);
+        BookLayout.Check(files, problems);
+        var (draft, isComplete) = BookReader.ReadStanding(files, problems, memory);
+        BookChecks.Standing(draft, problems);
+        return !problems.HasStops && isComplete && draft.Shop is { } shop ? new StandingBook(draft, shop) : null;
+    }
+
+    /// <summary>Reads jobs without asking whether they fit the book.</summary>
+    /// <param name="paths">The paths of their files.</param>
+    /// <param name="problems">Receives what is wrong.</param>
+    /// <returns>Those that could be read, by day of receipt, then number.</returns>
+    public IReadOnlyList<Job> ReadJobs(IReadOnlyList<string> paths, ProblemList problems)
+    {
+        ArgumentNullException.ThrowIfNull(paths);
+        ArgumentNullException.ThrowIfNull(problems);
+        return BookReader.ReadJobs(Files, paths, problems, null);
+    }
+
+    /// <summary>Reads all jobs of some units and checks that everything in them fits the book.</summary>
+    /// <param name="paths">The paths of their files.</param>
+    /// <param name="problems">Receives what is wrong.</param>
+    /// <returns>By day of receipt, then number; null when something stops them.</returns>
+    public IReadOnlyList<Job>? ReadAndCheck(IReadOnlyList<string> paths, ProblemList problems)
+    {
+        var jobs = ReadJobs(paths, problems);
+        BookChecks.Jobs(draft with { Jobs = jobs }, problems);
+        return problems.HasStops ? null : jobs;
+    }
+}
