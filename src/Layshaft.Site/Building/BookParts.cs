@@ -29,7 +29,7 @@ internal sealed class BookParts(Composition whole, IBookFiles files, string fing
         var paths = files.All.Select(f => f.Path)
             .Where(p => BookHashes.IsText(p) && !p.StartsWith("jobs/", StringComparison.Ordinal) && !p.StartsWith("customers/", StringComparison.Ordinal));
         var part = whole.Book with { Jobs = [], Customers = new Dictionary<string, Customer>() };
-        return new PageScope("reference", [new PlanInput("public part of the book", _hashes.Of(paths, PicturesIn(PicturesOf(part)))), _site], () => Within(part));
+        return new PageScope("reference", [new PlanInput("public part of the book", _hashes.Of(paths, PicturesIn(PicturesOf(part)))), _site], () => Within(part, LifeAssessment.None(part)));
     }
 
     /// <summary>The units of each cluster with their jobs: all that their owners' pages may quote.</summary>
@@ -46,63 +46,27 @@ internal sealed class BookParts(Composition whole, IBookFiles files, string fing
 
     private ShopBook PartOf(Unit[] units)
     {
-        var book = whole.Book;
-        Job[] jobs = [.. units.SelectMany(u => book.JobsOf(u.Id)).OrderBy(j => j.Received).ThenBy(j => j.Number, StringComparer.Ordinal)];
-        return book with
-        {
-            Units = units.ToDictionary(u => u.Id, StringComparer.Ordinal),
-            Gearboxes = Some(book.Gearboxes, units.Select(u => u.Gearbox)),
-            Cars = Some(book.Cars, units.Select(u => u.Car).OfType<string>()),
-            Customers = Some(book.Customers, units.SelectMany(u => u.Owners).Select(o => o.Customer)),
-            Venues = Some(book.Venues, jobs.SelectMany(j => new[] { j.LastEvent, j.NextEvent }).OfType<EventPlan>().Select(e => e.Venue)),
-            Jobs = jobs,
-        };
+        Job[] jobs = [.. units.SelectMany(u => whole.Book.JobsOf(u.Id)).OrderBy(j => j.Received).ThenBy(j => j.Number, StringComparer.Ordinal)];
+        return PartShelves.Of(whole.Book, units, jobs.SelectMany(j => JobLinks.Of(j).Venues)) with { Jobs = jobs };
     }
 
-    private IEnumerable<string> PathsOf(ShopBook part)
-    {
-        string[] records =
-        [
-            BookLayout.ShopFile,
-            .. part.Gearboxes.Keys.Select(id => $"gearboxes/{id}.yaml"),
-            .. part.Cars.Values.SelectMany(c => c.Engine.CurveFile is { } curve ? new[] { $"cars/{c.Id}.yaml", $"cars/{curve}" } : [$"cars/{c.Id}.yaml"]),
-            .. part.Customers.Keys.Select(id => $"customers/{id}.yaml"),
-            .. part.Venues.Keys.Select(id => $"venues/{id}.yaml"),
-            .. part.Units.Keys.Select(id => $"units/{id}.yaml"),
-        ];
-        return records.Concat(part.Jobs.SelectMany(j => files.Below($"{j.Folder}/")).Select(f => f.Path).Where(BookHashes.IsText)).Order(StringComparer.Ordinal);
-    }
+    private IEnumerable<string> PathsOf(ShopBook part) => PartShelves.TextsOf(part, part.Jobs.Select(j => j.Folder), files);
 
-    private Composition Within(ShopBook part)
+    private Composition Within(ShopBook part, LifeAssessment? lives = null)
     {
         var judged = part.Jobs.ToDictionary(j => j.Number, j => whole.Assessment.Jobs[j.Number], StringComparer.Ordinal);
-        var lives = LifeAssessment.Of(part, judged, new ProblemList());
         return whole with
         {
-            Assessment = new BookAssessment(part, judged, lives, whole.Assessment.Gearing.Within(part), []),
+            Assessment = new BookAssessment(part, judged, lives ?? LifeAssessment.Of(part, judged, new ProblemList()), whole.Assessment.Gearing.Within(part), []),
             Pictures = PicturesOf(part),
-            Notes = Some(whole.Notes, part.Jobs.SelectMany(j => new[] { j.Notes, j.InternalNotes }.OfType<string>().Select(n => $"{j.Folder}/{n}"))),
+            Notes = PartShelves.Some(whole.Notes, part.Jobs.SelectMany(j => new[] { j.Notes, j.InternalNotes }.OfType<string>().Select(n => $"{j.Folder}/{n}"))),
         };
     }
 
     private PictureIndex PicturesOf(ShopBook part) =>
-        new(Some(whole.Pictures.Usable, part.Jobs.SelectMany(j => j.Photos.Select(p => $"{j.Folder}/photos/{p.File}")).Concat(new[] { part.Shop.Logo }.OfType<string>())));
+        new(PartShelves.Some(whole.Pictures.Usable, part.Jobs.SelectMany(j => j.Photos.Select(p => $"{j.Folder}/photos/{p.File}")).Concat(new[] { part.Shop.Logo }.OfType<string>())));
 
     // What a page says of a picture follows from its size alone; the picture itself is a file of its own.
     private static string PicturesIn(PictureIndex pictures) => string.Join(
         '\n', pictures.Usable.Values.OrderBy(p => p.Path, StringComparer.Ordinal).Select(p => FormattableString.Invariant($"{p.Path} {p.Large} {p.Middle} {p.Small}")));
-
-    private static SortedDictionary<string, T> Some<T>(IReadOnlyDictionary<string, T> all, IEnumerable<string> keys)
-    {
-        var some = new SortedDictionary<string, T>(StringComparer.Ordinal);
-        foreach (var key in keys)
-        {
-            if (all.TryGetValue(key, out var value))
-            {
-                some[key] = value;
-            }
-        }
-
-        return some;
-    }
 }

@@ -14,16 +14,23 @@ public sealed record SiteFile(string Path, PageScope Scope, Func<MadeFile> Make)
 
     /// <summary>As the publisher plans it.</summary>
     /// <param name="turn">Its place among the files of its scope.</param>
-    public PlannedOutput ToPlan(int turn)
+    public PlannedOutput ToPlan(int turn) => new(Path, Inputs ?? Scope.Inputs, new Maker(this)) { Group = Scope.Group, Turn = turn };
+
+    /// <summary>Makes it and writes its bytes.</summary>
+    /// <param name="stream">Where to.</param>
+    /// <returns>Whether it stands in for something that could not be made.</returns>
+    /// <exception cref="PageException">Its template has mistakes.</exception>
+    public bool WriteTo(Stream stream)
     {
-        var standsIn = false;
-        return new(Path, Inputs ?? Scope.Inputs, stream =>
-        {
-            var made = Make();
-            standsIn = made.StandsIn;
-            stream.Write(made.Bytes is { } bytes ? bytes.Span : throw new PageException(Path, made.Problems));
-        })
-        { Group = Scope.Group, Turn = turn, MakeAgain = () => standsIn };
+        ArgumentNullException.ThrowIfNull(stream);
+        var made = Make();
+        stream.Write(made.Bytes is { } bytes ? bytes.Span : throw new PageException(Path, made.Problems));
+        return made.StandsIn;
+    }
+
+    private sealed class Maker(SiteFile file) : IOutputMaker
+    {
+        public bool Make(string path, Stream stream) => file.WriteTo(stream);
     }
 }
 

@@ -1,11 +1,5 @@
-using Layshaft.Book.Places;
 using Layshaft.Book.Problems;
 using Layshaft.Site.Assessment;
-using Layshaft.Site.Figures;
-using Layshaft.Site.Look;
-using Layshaft.Site.Pages;
-using Layshaft.Site.Publishing;
-using Layshaft.Site.Templates;
 
 namespace Layshaft.Site.Building;
 
@@ -36,35 +30,16 @@ public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem
         var problems = new ProblemList();
         var shop = assessment.Book.Shop;
         var own = OwnHand.Of(shop, bookFolder);
-        var (secret, secretProblem, secretWarning) = ShopSecret.Open(bookFolder);
-        if (secretProblem is not null)
-        {
-            problems.Add("secret", Place.WholeFile(ShopSecret.FileName), secretProblem);
-        }
-
-        if (secretWarning is not null)
-        {
-            problems.Note("secret", Place.WholeFile(ShopSecret.FileName), secretWarning);
-        }
-
+        var means = SiteMeans.Of(shop, own, bookFolder, problems);
         var pictures = PictureInspection.Of(assessment.Book, review.Files, memory, problems);
         var notes = WrittenTexts.Of(assessment.Book, review.Files, problems);
         IReadOnlyList<Problem> all = [.. review.Problems.Concat(own.Problems).Concat(problems.InOrder()).OrderBy(p => p.Place)];
-        if (own.Texts is not { } texts || secret is null || all.Any(p => p.Severity == Severity.Stops))
+        if (means is null || all.Any(p => p.Severity == Severity.Stops))
         {
             return new SitePreparation(null, all) { Own = own };
         }
 
-        var keys = new CustomerKeys(secret);
-        var composition = new Composition(
-            assessment,
-            texts,
-            new FigureWriter(UnitChoices.Of(shop, texts), texts),
-            new Addresses(view => keys.For(FormattableString.Invariant($"{view.Unit.Id}/{view.Index}"), view.Unit.LinkRenewed)),
-            pictures,
-            notes)
-        { Styles = PageStyles.Of(shop, LookFiles.Sheets(own.Folders)) };
-        var fingerprint = $"{own.Templates.Fingerprint} {texts.Fingerprint} {composition.Styles.Fingerprint} {keys.For("fingerprint")}";
-        return new SitePreparation(new SiteBuilder(composition, new TemplateEngine(own.Templates, texts), review.Files, own.Folders, fingerprint), all) { Own = own };
+        var composition = means.Compose(assessment, pictures, notes);
+        return new SitePreparation(new SiteBuilder(composition, means.Engine, review.Files, own.Folders, means.Fingerprint), all) { Own = own };
     }
 }

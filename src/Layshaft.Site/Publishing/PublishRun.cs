@@ -101,7 +101,7 @@ internal sealed class PublishRun(
 
     private void Remember(IReadOnlyList<StagedOutput> outputs, bool anew) => Tidy(() =>
     {
-        var record = ReuseRecord.Write([.. outputs.Where(o => o.Key is not null).Select(o => new ReuseEntry(o.Entry.Path, o.Key!.Value, o.Entry.Sha256, o.Modified))]);
+        var record = ReuseRecord.Write([.. outputs.Zip(plan.Outputs).Where(o => o.First.Key is not null).Select(o => new ReuseEntry(o.First.Entry.Path, o.First.Key!.Value, o.First.Entry.Sha256, o.First.Modified, o.Second.Group?.Mark))]);
         if (anew || !File.Exists(state.Reuse) || !File.ReadAllBytes(state.Reuse).AsSpan().SequenceEqual(record))
         {
             files.Replace(state.Reuse, record);

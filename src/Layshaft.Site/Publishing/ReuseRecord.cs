@@ -7,7 +7,8 @@ namespace Layshaft.Site.Publishing;
 /// <param name="Key">The key of its inputs, see <see cref="PlannedOutput"/>.</param>
 /// <param name="Sha256">Its bytes' hash.</param>
 /// <param name="Modified">Its time of change, in ticks.</param>
-internal sealed record ReuseEntry(string Path, ContentHash Key, ContentHash Sha256, long Modified);
+/// <param name="Group">The mark of its group, see <see cref="OutputGroup"/>; null where it has none.</param>
+internal sealed record ReuseEntry(string Path, ContentHash Key, ContentHash Sha256, long Modified, ContentHash? Group = null);
 
 /// <summary>
 /// Lets the next publish keep files without making or reading them. It is of this machine and stands outside the site,
@@ -15,7 +16,7 @@ internal sealed record ReuseEntry(string Path, ContentHash Key, ContentHash Sha2
 /// </summary>
 internal static class ReuseRecord
 {
-    private const string Mark = "layshaft reuse 2";
+    private const string Mark = "layshaft reuse 3";
 
     internal static Dictionary<string, ReuseEntry> Read(string path)
     {
@@ -28,17 +29,21 @@ internal static class ReuseRecord
                 return [];
             }
 
-            Span<byte> hashes = stackalloc byte[2 * ContentHash.Bytes];
+            var groups = new ContentHash?[reader.ReadInt32() + 1];
+            for (var group = 1; group < groups.Length; group++)
+            {
+                groups[group] = ReadHash(reader);
+            }
+
             for (var left = reader.ReadInt32(); left > 0; left--)
             {
                 var name = reader.ReadString();
-                reader.BaseStream.ReadExactly(hashes);
-                entries[name] = new(name, ContentHash.Of(hashes), ContentHash.Of(hashes[ContentHash.Bytes..]), reader.ReadInt64());
+                entries[name] = new(name, ReadHash(reader), ReadHash(reader), reader.ReadInt64(), groups[reader.Read7BitEncodedInt()]);
             }
 
             return entries;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or FormatException or ArgumentException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or FormatException or ArgumentException or IndexOutOfRangeException or OverflowException)
         {
             return [];
         }
@@ -49,18 +54,43 @@ internal static class ReuseRecord
         using var stream = new MemoryStream();
         using var writer = new BinaryWriter(stream, Encoding.UTF8);
         writer.Write(Mark);
+        var groups = new Dictionary<ContentHash, int>();
+        foreach (var group in entries.Select(e => e.Group).OfType<ContentHash>())
+        {
+            groups.TryAdd(group, groups.Count + 1);
+        }
+
+        writer.Write(groups.Count);
+        foreach (var group in groups.Keys)
+        {
+            WriteHash(writer, group);
+        }
+
         writer.Write(entries.Count);
-        Span<byte> hashes = stackalloc byte[2 * ContentHash.Bytes];
         foreach (var entry in entries)
         {
             writer.Write(entry.Path);
-            entry.Key.CopyTo(hashes);
-            entry.Sha256.CopyTo(hashes[ContentHash.Bytes..]);
-            writer.Write(hashes);
+            WriteHash(writer, entry.Key);
+            WriteHash(writer, entry.Sha256);
             writer.Write(entry.Modified);
+            writer.Write7BitEncodedInt(entry.Group is { } group ? groups[group] : 0);
         }
 
         writer.Flush();
         return stream.ToArray();
+    }
+
+    private static ContentHash ReadHash(BinaryReader reader)
+    {
+        Span<byte> bytes = stackalloc byte[ContentHash.Bytes];
+        reader.BaseStream.ReadExactly(bytes);
+        return ContentHash.Of(bytes);
+    }
+
+    private static void WriteHash(BinaryWriter writer, ContentHash hash)
+    {
+        Span<byte> bytes = stackalloc byte[ContentHash.Bytes];
+        hash.CopyTo(bytes);
+        writer.Write(bytes);
     }
 }

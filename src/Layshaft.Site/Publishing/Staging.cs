@@ -100,9 +100,8 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         try
         {
             using var stream = new HashingStream(files.Create(place));
-            output.Write(stream);
+            key = output.Make(stream) ? null : key;
             entry = stream.Entry(output.Path);
-            key = output.MakeAgain?.Invoke() == true ? null : key;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
