@@ -3,6 +3,7 @@ using Layshaft.Book.Problems;
 using Layshaft.Cli.Terminal;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Building;
+using Layshaft.Site.Building.Parts;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Templates;
 
@@ -38,47 +39,45 @@ internal static class PublishCommand
 
     private static int Publish(PublishWatch? watch, DirectoryInfo book, DirectoryInfo folder, TextWriter output, TextWriter errors)
     {
-        var pictures = PictureMemory.Beside(folder.FullName);
-        var review = Review(book, folder);
-        var site = SitePreparation.Of(review, book.FullName, pictures);
-        if (site.Builder is null)
+        var memory = PublishMemory.Beside(folder.FullName);
+        if (PartedSite.Of(book.FullName, memory) is { } parted)
         {
-            ProblemLines.Write(site.Problems, book, errors);
-            output.WriteLine($"{ProblemLines.Summary(site.Problems)} Nothing was written.");
-            return ExitCode.Problems;
+            return Carry(parted.Plan, parted.Own, parted.AllProblems, memory, watch, book, folder, output, errors);
         }
 
+        // Something stops it; read as a whole, the book tells everything that is wrong at once.
+        var site = SitePreparation.Of(BookReview.OfFolder(book.FullName), book.FullName);
+        if (site.Builder is not null)
+        {
+            return Carry(site.Builder.Plan(), site.Own!, site.AllProblems, memory, watch, book, folder, output, errors);
+        }
+
+        ProblemLines.Write(site.Problems, book, errors);
+        output.WriteLine($"{ProblemLines.Summary(site.Problems)} Nothing was written.");
+        return ExitCode.Problems;
+    }
+
+    private static int Carry(
+        SitePlan plan, OwnHand own, Func<IReadOnlyList<Problem>> problems, PublishMemory memory, PublishWatch? watch, DirectoryInfo book, DirectoryInfo folder, TextWriter output, TextWriter errors)
+    {
         try
         {
             using var progress = new PublishProgressLines(errors);
-            var result = new Publisher(new PublishOptions { Book = book.FullName, Progress = progress }).Publish(site.Builder.Plan(), folder.FullName);
+            var result = new Publisher(new PublishOptions { Book = book.FullName, Progress = progress }).Publish(plan, folder.FullName);
             progress.Finish();
             if (result.Outcome is PublishOutcome.Published or PublishOutcome.Unchanged)
             {
-                pictures.Save();
+                memory.Save();
             }
 
-            return Close(watch, result, site.AllProblems(), book, folder, output, errors);
+            return Close(watch, result, problems(), book, folder, output, errors);
         }
         catch (PageException failed)
         {
-            ProblemLines.Write(failed.Problems.Select(p => new Problem("template", site.Own!.PlaceOf(p), p.Message)), book, errors);
+            ProblemLines.Write(failed.Problems.Select(p => new Problem("template", own.PlaceOf(p), p.Message)), book, errors);
             output.WriteLine($"The page {failed.Page} could not be made from its template. The site is as it was.");
             return ExitCode.Problems;
         }
-    }
-
-    // What the files were parsed to is kept at once: it need not stay in memory while the site is made.
-    private static BookReview Review(DirectoryInfo book, DirectoryInfo folder)
-    {
-        var nodes = NodeFile.Read(folder.FullName);
-        var review = BookReview.OfFolder(book.FullName, nodes);
-        if (!review.IsStopped)
-        {
-            NodeFile.Keep(nodes, book.FullName, folder.FullName);
-        }
-
-        return review;
     }
 
     private static int Close(

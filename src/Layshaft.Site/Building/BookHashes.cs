@@ -1,16 +1,18 @@
+using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Text;
 using Layshaft.Book.Reading;
+using Layshaft.Site.Publishing;
 
 namespace Layshaft.Site.Building;
 
-/// <summary>Hashes of the book's text files, each read once.</summary>
+/// <summary>Hashes of the book's text files, each read once. For many threads at once.</summary>
 /// <param name="files">The book's files.</param>
 internal sealed class BookHashes(IBookFiles files)
 {
     private static readonly string[] Texts = [".yaml", ".md", ".csv"];
 
-    private readonly Dictionary<string, byte[]> _hashes = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, ContentHash> _hashes = new(StringComparer.Ordinal);
 
     /// <summary>Whether pages may quote from a file; all others but the pictures are left alone.</summary>
     public static bool IsText(string path) => Texts.Contains(Path.GetExtension(path));
@@ -21,24 +23,24 @@ internal sealed class BookHashes(IBookFiles files)
     public string Of(IEnumerable<string> paths, string more = "")
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        Span<byte> bytes = stackalloc byte[ContentHash.Bytes];
         foreach (var path in paths)
         {
             hash.AppendData(Encoding.UTF8.GetBytes($"{path}\0"));
-            hash.AppendData(OfFile(path));
+            OfFile(path).CopyTo(bytes);
+            hash.AppendData(bytes);
         }
 
         hash.AppendData(Encoding.UTF8.GetBytes(more));
         return Convert.ToHexStringLower(hash.GetHashAndReset());
     }
 
-    private byte[] OfFile(string path)
+    /// <summary>The hash of a file's content.</summary>
+    /// <param name="path">Path in the book.</param>
+    /// <exception cref="IOException">It cannot be read.</exception>
+    public ContentHash OfFile(string path) => _hashes.GetOrAdd(path, p =>
     {
-        if (!_hashes.TryGetValue(path, out var hash))
-        {
-            using var stream = files.Open(path);
-            _hashes[path] = hash = SHA256.HashData(stream);
-        }
-
-        return hash;
-    }
+        using var stream = files.Open(p);
+        return ContentHash.Of(SHA256.HashData(stream));
+    });
 }

@@ -12,9 +12,10 @@ namespace Layshaft.Site.Building;
 /// <param name="whole">The whole book, worked out.</param>
 /// <param name="files">Its files.</param>
 /// <param name="fingerprint">Stands for templates, texts and keys.</param>
-internal sealed class BookParts(Composition whole, IBookFiles files, string fingerprint)
+/// <param name="hashes">The hashes of its files; null to work them out anew.</param>
+internal sealed class BookParts(Composition whole, IBookFiles files, string fingerprint, BookHashes? hashes = null)
 {
-    private readonly BookHashes _hashes = new(files);
+    private readonly BookHashes _hashes = hashes ?? new(files);
     private readonly PlanInput _site = new("site", fingerprint);
 
     /// <summary>Everything, for the shop's own pages.</summary>
@@ -39,18 +40,32 @@ internal sealed class BookParts(Composition whole, IBookFiles files, string fing
         {
             Unit[] units = [.. ids.Select(id => whole.Book.Units[id])];
             var part = PartOf(units);
-            var input = new PlanInput("part of the book", _hashes.Of(PathsOf(part), PicturesIn(PicturesOf(part))));
-            yield return (new PageScope($"unit {units[0].Id}", [input, _site], () => Within(part)), units);
+            yield return (new PageScope(NameOf(units), InputsOf(part, PicturesOf(part), _hashes, files, _site), () => Within(part)), units);
         }
     }
+
+    /// <summary>The name of a part.</summary>
+    /// <param name="units">Its units.</param>
+    public static string NameOf(IReadOnlyList<Unit> units) => $"unit {units[0].Id}";
+
+    /// <summary>What stands for everything in a part.</summary>
+    /// <param name="part">The part with its jobs.</param>
+    /// <param name="pictures">Its pictures.</param>
+    /// <param name="hashes">Hashes of the book's files.</param>
+    /// <param name="files">The book's files.</param>
+    /// <param name="site">Stands for templates, texts and keys.</param>
+    public static IReadOnlyList<PlanInput> InputsOf(ShopBook part, PictureIndex pictures, BookHashes hashes, IBookFiles files, PlanInput site) =>
+        [new PlanInput("part of the book", hashes.Of(PartShelves.TextsOf(part, part.Jobs.Select(j => j.Folder), files), PicturesIn(pictures))), site];
+
+    /// <summary>What a page says of pictures: it follows from their sizes alone; a picture itself is a file of its own.</summary>
+    public static string PicturesIn(PictureIndex pictures) => string.Join(
+        '\n', pictures.Usable.Values.OrderBy(p => p.Path, StringComparer.Ordinal).Select(p => FormattableString.Invariant($"{p.Path} {p.Large} {p.Middle} {p.Small}")));
 
     private ShopBook PartOf(Unit[] units)
     {
         Job[] jobs = [.. units.SelectMany(u => whole.Book.JobsOf(u.Id)).OrderBy(j => j.Received).ThenBy(j => j.Number, StringComparer.Ordinal)];
         return PartShelves.Of(whole.Book, units, jobs.SelectMany(j => JobLinks.Of(j).Venues)) with { Jobs = jobs };
     }
-
-    private IEnumerable<string> PathsOf(ShopBook part) => PartShelves.TextsOf(part, part.Jobs.Select(j => j.Folder), files);
 
     private Composition Within(ShopBook part, LifeAssessment? lives = null)
     {
@@ -65,8 +80,4 @@ internal sealed class BookParts(Composition whole, IBookFiles files, string fing
 
     private PictureIndex PicturesOf(ShopBook part) =>
         new(PartShelves.Some(whole.Pictures.Usable, part.Jobs.SelectMany(j => j.Photos.Select(p => $"{j.Folder}/photos/{p.File}")).Concat(new[] { part.Shop.Logo }.OfType<string>())));
-
-    // What a page says of a picture follows from its size alone; the picture itself is a file of its own.
-    private static string PicturesIn(PictureIndex pictures) => string.Join(
-        '\n', pictures.Usable.Values.OrderBy(p => p.Path, StringComparer.Ordinal).Select(p => FormattableString.Invariant($"{p.Path} {p.Large} {p.Middle} {p.Small}")));
 }

@@ -10,10 +10,23 @@ namespace Layshaft.Site.Building;
 /// <summary>Looks at the header of each picture: what can be shown, and how large.</summary>
 internal static class PictureInspection
 {
+    /// <summary>The pictures of a book, the shop's logo among them.</summary>
     public static PictureIndex Of(ShopBook book, IBookFiles files, PictureMemory? memory, ProblemList problems)
     {
+        var usable = OfJobs(book.Jobs, files, memory, problems);
+        if (LogoFile.Inspect(book.Shop, files, problems) is { } logo)
+        {
+            usable[logo.Path] = logo;
+        }
+
+        return new PictureIndex(usable);
+    }
+
+    /// <summary>The pictures of some jobs, by path.</summary>
+    public static Dictionary<string, UsablePicture> OfJobs(IReadOnlyList<Job> jobs, IBookFiles files, PictureMemory? memory, ProblemList problems)
+    {
         var usable = new Dictionary<string, UsablePicture>(StringComparer.Ordinal);
-        foreach (var job in book.Jobs)
+        foreach (var job in jobs)
         {
             foreach (var photo in job.Photos)
             {
@@ -46,11 +59,6 @@ internal static class PictureInspection
             }
         }
 
-        if (LogoFile.Inspect(book.Shop, files, problems) is { } logo)
-        {
-            usable[logo.Path] = logo;
-        }
-
-        return new PictureIndex(usable);
+        return usable;
     }
 }

@@ -7,7 +7,7 @@ namespace Layshaft.Site.Building;
 
 /// <summary>
 /// What is known of pictures from the publish before: a picture of the same size and time need not be opened again. Losing
-/// it costs time and nothing else.
+/// it costs time and nothing else. For many threads at once.
 /// </summary>
 public sealed class PictureMemory
 {
@@ -49,7 +49,11 @@ public sealed class PictureMemory
             return null;
         }
 
-        _seen[file.Path] = known;
+        lock (_seen)
+        {
+            _seen[file.Path] = known;
+        }
+
         return known.Picture;
     }
 
@@ -59,7 +63,10 @@ public sealed class PictureMemory
         // A change within one tick of the disk's clock would not show in the time of so young a file.
         if (file.Modified > 0 && file.Modified < _began - Coarsest.Ticks)
         {
-            _seen[file.Path] = (file.Length, file.Modified, picture);
+            lock (_seen)
+            {
+                _seen[file.Path] = (file.Length, file.Modified, picture);
+            }
         }
     }
 
@@ -68,7 +75,7 @@ public sealed class PictureMemory
     {
         try
         {
-            if (!_seen.Values.SequenceEqual(_known.Values))
+            if (_seen.Count != _known.Count || _seen.Any(s => !_known.TryGetValue(s.Key, out var known) || known != s.Value))
             {
                 new DiskWork().Replace(_path, ToBytes());
             }
@@ -104,7 +111,7 @@ public sealed class PictureMemory
         using var writer = new BinaryWriter(stream, Encoding.UTF8);
         writer.Write(Mark);
         writer.Write(_seen.Count);
-        foreach (var (path, (length, modified, picture)) in _seen)
+        foreach (var (path, (length, modified, picture)) in _seen.OrderBy(s => s.Key, StringComparer.Ordinal))
         {
             writer.Write(path);
             writer.Write(length);

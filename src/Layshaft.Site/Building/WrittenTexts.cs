@@ -20,14 +20,43 @@ internal static class WrittenTexts
     /// <returns>The note files that could be read, by path.</returns>
     internal static Dictionary<string, string> Of(ShopBook book, IBookFiles files, ProblemList problems)
     {
-        foreach (var (place, text) in Fields(book))
+        OfShop(book.Shop, problems);
+        return OfJobs(book.Jobs, files, problems);
+    }
+
+    /// <summary>Judges what the shop says on all pages.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="problems">Takes what is wrong.</param>
+    internal static void OfShop(Shop shop, ProblemList problems)
+    {
+        if (shop.ClosingWords is { } closing)
         {
-            // A line within the text is no line of the file where it is folded, so the value's own place stands.
-            Judge(text, _ => place, problems);
+            Judge(shop.Origin.At("closing_words"), closing, problems);
+        }
+
+        foreach (var advice in shop.Advice)
+        {
+            Judge(advice.Origin.At("words"), advice.Words, problems);
+        }
+    }
+
+    /// <summary>Reads the note files of some jobs and judges all their texts.</summary>
+    /// <param name="jobs">The jobs.</param>
+    /// <param name="files">The book's files.</param>
+    /// <param name="problems">Takes what is wrong.</param>
+    /// <returns>The note files that could be read, by path.</returns>
+    internal static Dictionary<string, string> OfJobs(IReadOnlyList<Job> jobs, IBookFiles files, ProblemList problems)
+    {
+        foreach (var job in jobs)
+        {
+            if (job.Driving is { } driving)
+            {
+                Judge(job.Origin.At("driving"), driving, problems);
+            }
         }
 
         var notes = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var path in book.Jobs.SelectMany(j => new[] { j.Notes, j.InternalNotes }.OfType<string>().Select(f => $"{j.Folder}/{f}")))
+        foreach (var path in jobs.SelectMany(j => new[] { j.Notes, j.InternalNotes }.OfType<string>().Select(f => $"{j.Folder}/{f}")))
         {
             if (YamlText.Decode(files.ReadLimited(path), path, problems) is { } text)
             {
@@ -39,26 +68,8 @@ internal static class WrittenTexts
         return notes;
     }
 
-    private static IEnumerable<(Place Place, string Text)> Fields(ShopBook book)
-    {
-        if (book.Shop.ClosingWords is { } closing)
-        {
-            yield return (book.Shop.Origin.At("closing_words"), closing);
-        }
-
-        foreach (var advice in book.Shop.Advice)
-        {
-            yield return (advice.Origin.At("words"), advice.Words);
-        }
-
-        foreach (var job in book.Jobs)
-        {
-            if (job.Driving is { } driving)
-            {
-                yield return (job.Origin.At("driving"), driving);
-            }
-        }
-    }
+    // A line within the text is no line of the file where it is folded, so the value's own place stands.
+    private static void Judge(Place place, string text, ProblemList problems) => Judge(text, _ => place, problems);
 
     // What is left out does not depend on the heading that a text stands under.
     private static void Judge(string text, Func<int, Place> placeOf, ProblemList problems)

@@ -47,6 +47,9 @@ internal sealed class StateFolder
     /// <summary>What the book's files were parsed to; may be lost at any time.</summary>
     internal string Nodes => Path.Combine(Root, "nodes");
 
+    /// <summary>What is known of the parts of the book; may be lost at any time.</summary>
+    internal string Parts => Path.Combine(Root, "parts");
+
     internal string OutputMark => Path.Combine(Output, MarkName);
 
     /// <summary>Makes the folder, for the publisher's eyes only, if it is not there.</summary>

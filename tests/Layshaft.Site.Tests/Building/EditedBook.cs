@@ -2,6 +2,7 @@ using System.Globalization;
 using Layshaft.Book.Problems;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Building;
+using Layshaft.Site.Building.Parts;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Tests.Photos;
 using Layshaft.Site.Tests.Seasons;
@@ -69,7 +70,7 @@ internal sealed class EditedBook : IDisposable
     }
 
     /// <summary>Publishes into the folder that was published into before.</summary>
-    public PublishResult Again() => Publish("site");
+    public PublishResult Again() => Publish("site", isParted: true);
 
     /// <summary>Publishes into a new folder.</summary>
     public string Clean()
@@ -92,16 +93,27 @@ internal sealed class EditedBook : IDisposable
         return tree;
     }
 
-    private PublishResult Publish(string name)
+    // The first folder is published into part by part, with what is known from the time before; the others from the whole book.
+    private PublishResult Publish(string name, bool isParted = false)
     {
         var book = _folder.At("book");
-        var pictures = PictureMemory.Beside(_folder.At(name));
-        var nodes = NodeFile.Read(_folder.At(name));
-        var site = SitePreparation.Of(BookReview.OfFolder(book, nodes), book, pictures);
-        Assert.True(site.Builder is not null, string.Join('\n', site.Problems.Where(p => p.Severity != Severity.Notice)));
-        var result = new Publisher(new PublishOptions { Book = book, Parallelism = 2 }, new DiskWork(waitForDisk: false)).Publish(site.Builder.Plan(), _folder.At(name));
-        pictures.Save();
-        NodeFile.Keep(nodes, book, _folder.At(name));
+        var memory = PublishMemory.Beside(_folder.At(name));
+        SitePlan plan;
+        if (isParted)
+        {
+            var site = PartedSite.Of(book, memory);
+            Assert.NotNull(site);
+            plan = site.Plan;
+        }
+        else
+        {
+            var site = SitePreparation.Of(BookReview.OfFolder(book), book);
+            Assert.True(site.Builder is not null, string.Join('\n', site.Problems.Where(p => p.Severity != Severity.Notice)));
+            plan = site.Builder.Plan();
+        }
+
+        var result = new Publisher(new PublishOptions { Book = book, Parallelism = 2 }, new DiskWork(waitForDisk: false)).Publish(plan, _folder.At(name));
+        memory.Save();
         return result;
     }
 

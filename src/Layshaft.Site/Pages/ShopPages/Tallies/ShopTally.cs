@@ -33,9 +33,13 @@ public sealed record ShopTally(IReadOnlyList<UnitTally> Units, IReadOnlyList<Job
     {
         ArgumentNullException.ThrowIfNull(parts);
         return new ShopTally(
-            [.. parts.SelectMany(p => p.Units).OrderBy(u => u.Unit, StringComparer.Ordinal)],
+            InOrder(parts.SelectMany(p => p.Units)),
             [.. parts.SelectMany(p => p.Jobs)],
             [.. LifeTally.Together(parts.Select(p => p.Lives))],
             parts.Max(p => p.Newest));
     }
+
+    /// <summary>Units in the order in which the book has them.</summary>
+    /// <param name="units">The units.</param>
+    public static IReadOnlyList<UnitTally> InOrder(IEnumerable<UnitTally> units) => [.. units.OrderBy(u => u.Unit, StringComparer.Ordinal)];
 }

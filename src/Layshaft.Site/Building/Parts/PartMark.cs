@@ -1,0 +1,35 @@
+using Layshaft.Book.Reading;
+using Layshaft.Site.Publishing;
+
+namespace Layshaft.Site.Building.Parts;
+
+/// <summary>Stands for a part of a book and all that its pages are made with; a part of the same mark need not be read again.</summary>
+/// <param name="hashes">Hashes of the book's text files.</param>
+/// <param name="files">The book's files.</param>
+/// <param name="site">Stands for templates, texts and keys.</param>
+/// <param name="began">When the book was looked through, in ticks.</param>
+internal sealed class PartMark(BookHashes hashes, IBookFiles files, PlanInput site, long began)
+{
+    // The coarsest times that a disk keeps (FAT) are of two seconds.
+    private static readonly TimeSpan Coarsest = TimeSpan.FromSeconds(2);
+
+    /// <summary>
+    /// The mark of a part: texts count by their content, pictures by size and time. Null where a picture is so young that a
+    /// change within one tick of the disk's clock would not show in its time.
+    /// </summary>
+    /// <param name="part">The part.</param>
+    /// <exception cref="IOException">A file cannot be read.</exception>
+    public ContentHash? Of(PartOutline part)
+    {
+        BookFile[] others = [.. part.JobFolders.SelectMany(f => files.Below($"{f}/")).Where(f => !BookHashes.IsText(f.Path))];
+        return others.Any(f => f.Modified <= 0 || f.Modified >= began - Coarsest.Ticks)
+            ? null
+            : PlannedOutput.KeyOf(
+                ProgramMark.Value,
+                [
+                    new PlanInput("texts", hashes.Of(PartShelves.TextsOf(part.Shelves, part.JobFolders, files))),
+                    new PlanInput("other files", string.Join('\n', others.Select(f => FormattableString.Invariant($"{f.Path} {f.Length} {f.Modified}")))),
+                    site,
+                ]);
+    }
+}

@@ -1,0 +1,105 @@
+using System.Text.Json;
+using Layshaft.Site.Assessment.Lives;
+using Layshaft.Site.Pages.ShopPages.Tallies;
+using Layshaft.Site.Publishing;
+
+namespace Layshaft.Site.Building.Parts;
+
+/// <summary>
+/// What a publish keeps of a part of the book, so that the next need not read it: what it adds to the shop's pages, what is
+/// wrong in it, and how many files it has in the site. The tally stays written until a page asks for it.
+/// </summary>
+internal sealed class PartRecord
+{
+    private PartRecord(ContentHash? mark, int outputs, ReadOnlyMemory<byte> units, ReadOnlyMemory<byte> jobs, ReadOnlyMemory<byte> lives, ReadOnlyMemory<byte> rest, PartRest known) =>
+        (Mark, Outputs, Units, Jobs, Lives, RestText, Rest) = (mark, outputs, units, jobs, lives, rest, known);
+
+    /// <summary>Its mark, see <see cref="PartMark"/>; null for a part that the next publish shall read again.</summary>
+    public ContentHash? Mark { get; }
+
+    /// <summary>How many files it has in the site.</summary>
+    public int Outputs { get; }
+
+    /// <summary>The tally of its units, as written.</summary>
+    public ReadOnlyMemory<byte> Units { get; }
+
+    /// <summary>The tally of its jobs, as written.</summary>
+    public ReadOnlyMemory<byte> Jobs { get; }
+
+    /// <summary>The lives of its parts, as written.</summary>
+    public ReadOnlyMemory<byte> Lives { get; }
+
+    /// <summary>Everything else.</summary>
+    public PartRest Rest { get; }
+
+    private ReadOnlyMemory<byte> RestText { get; }
+
+    /// <summary>The record of a part that was read.</summary>
+    /// <param name="mark">Its mark.</param>
+    /// <param name="outputs">How many files it has in the site.</param>
+    /// <param name="tally">What it adds to the shop's pages.</param>
+    /// <param name="rest">Everything else.</param>
+    public static PartRecord Of(ContentHash? mark, int outputs, ShopTally tally, PartRest rest) => new(
+        mark,
+        outputs,
+        JsonSerializer.SerializeToUtf8Bytes(tally.Units, PartText.Default.IReadOnlyListUnitTally),
+        JsonSerializer.SerializeToUtf8Bytes(tally.Jobs, PartText.Default.IReadOnlyListJobTally),
+        JsonSerializer.SerializeToUtf8Bytes(tally.Lives, PartText.Default.IReadOnlyListLifeTally),
+        JsonSerializer.SerializeToUtf8Bytes(rest, PartText.Default.PartRest),
+        rest);
+
+    /// <summary>Reads a record back.</summary>
+    /// <param name="bytes">All records.</param>
+    /// <param name="reader">Stands where this one begins.</param>
+    /// <exception cref="FormatException">It is none.</exception>
+    public static PartRecord Read(ReadOnlyMemory<byte> bytes, BinaryReader reader)
+    {
+        Span<byte> mark = stackalloc byte[ContentHash.Bytes];
+        reader.BaseStream.ReadExactly(mark);
+        var outputs = reader.ReadInt32();
+        var (units, jobs, lives, rest) = (Text(), Text(), Text(), Text());
+        try
+        {
+            return new PartRecord(ContentHash.Of(mark), outputs, units, jobs, lives, rest, Parse(rest, PartText.Default.PartRest));
+        }
+        catch (JsonException e)
+        {
+            throw new FormatException(e.Message, e);
+        }
+
+        ReadOnlyMemory<byte> Text()
+        {
+            var length = reader.ReadInt32();
+            var text = bytes.Slice((int)reader.BaseStream.Position, length);
+            reader.BaseStream.Position += length;
+            return text;
+        }
+    }
+
+    /// <summary>Writes it. One without a mark is not worth writing.</summary>
+    public void Write(BinaryWriter writer)
+    {
+        Span<byte> mark = stackalloc byte[ContentHash.Bytes];
+        Mark!.Value.CopyTo(mark);
+        writer.Write(mark);
+        writer.Write(Outputs);
+        foreach (var text in new[] { Units, Jobs, Lives, RestText })
+        {
+            writer.Write(text.Length);
+            writer.Write(text.Span);
+        }
+    }
+
+    /// <summary>The tally of its units.</summary>
+    public IReadOnlyList<UnitTally> UnitTallies() => Parse(Units, PartText.Default.IReadOnlyListUnitTally);
+
+    /// <summary>The tally of its jobs.</summary>
+    public IReadOnlyList<JobTally> JobTallies() => Parse(Jobs, PartText.Default.IReadOnlyListJobTally);
+
+    /// <summary>The lives of its parts.</summary>
+    public IReadOnlyList<LifeTally> LifeTallies() => Parse(Lives, PartText.Default.IReadOnlyListLifeTally);
+
+    private static T Parse<T>(ReadOnlyMemory<byte> text, System.Text.Json.Serialization.Metadata.JsonTypeInfo<T> type)
+        where T : class
+        => JsonSerializer.Deserialize(text.Span, type) ?? throw new FormatException();
+}

@@ -1,0 +1,22 @@
+using Layshaft.Book.Yaml;
+
+namespace Layshaft.Site.Building.Parts;
+
+/// <summary>Everything that a publish knows from the one before. Losing it costs time and nothing else.</summary>
+/// <param name="Output">The site's folder.</param>
+/// <param name="Pictures">Of pictures.</param>
+/// <param name="Nodes">Of the book's files other than jobs.</param>
+/// <param name="Parts">Of the parts of the book.</param>
+public sealed record PublishMemory(string Output, PictureMemory Pictures, NodeMemory Nodes, PartMemory Parts)
+{
+    /// <summary>The memory that is kept beside a site.</summary>
+    /// <param name="output">The site's folder.</param>
+    public static PublishMemory Beside(string output) => new(output, PictureMemory.Beside(output), NodeFile.Read(output), PartMemory.Beside(output));
+
+    /// <summary>Keeps what was seen, once the site is in place.</summary>
+    public void Save()
+    {
+        Pictures.Save();
+        Parts.Save();
+    }
+}
