@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using System.Text;
 
 namespace Layshaft.Site.Publishing;
@@ -24,6 +25,15 @@ internal static class ReuseRecord
         try
         {
             using var reader = new BinaryReader(new BufferedStream(File.OpenRead(path), 1 << 16), Encoding.UTF8);
+
+            // A damaged path would be planned as a file of its own, so the whole must be as it was written.
+            var whole = ReadHash(reader);
+            if (ContentHash.Of(SHA256.HashData(reader.BaseStream)) != whole)
+            {
+                return [];
+            }
+
+            reader.BaseStream.Position = ContentHash.Bytes;
             if (reader.ReadString() != Mark)
             {
                 return [];
@@ -52,6 +62,7 @@ internal static class ReuseRecord
     internal static byte[] Write(IReadOnlyCollection<ReuseEntry> entries)
     {
         using var stream = new MemoryStream();
+        stream.Position = ContentHash.Bytes;
         using var writer = new BinaryWriter(stream, Encoding.UTF8);
         writer.Write(Mark);
         var groups = new Dictionary<ContentHash, int>();
@@ -77,7 +88,9 @@ internal static class ReuseRecord
         }
 
         writer.Flush();
-        return stream.ToArray();
+        var all = stream.ToArray();
+        SHA256.HashData(all.AsSpan(ContentHash.Bytes), all.AsSpan(0, ContentHash.Bytes));
+        return all;
     }
 
     private static ContentHash ReadHash(BinaryReader reader)

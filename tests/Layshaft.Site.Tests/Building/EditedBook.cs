@@ -69,6 +69,24 @@ internal sealed class EditedBook : IDisposable
         }
     }
 
+    /// <summary>How many parts of the book the last publish part by part had to read.</summary>
+    public int PartsRead { get; private set; }
+
+    /// <summary>What the last publish part by part had to say.</summary>
+    public IReadOnlyList<Problem> Problems { get; private set; } = [];
+
+    /// <summary>What a publish of the whole book has to say.</summary>
+    public IReadOnlyList<Problem> ProblemsOfTheWhole() => SitePreparation.Of(BookReview.OfFolder(_folder.At("book")), _folder.At("book")).Problems;
+
+    /// <summary>Whether the book can be published part by part.</summary>
+    public bool CanBeParted() => PartedSite.Of(_folder.At("book"), PublishMemory.Beside(_folder.At("site"))) is not null;
+
+    /// <summary>Where a file of the site is.</summary>
+    public string InSite(string path) => _folder.At($"site/{path}");
+
+    /// <summary>A file that is kept beside the site.</summary>
+    public string Kept(string name) => _folder.At($".layshaft-site/{name}");
+
     /// <summary>Publishes into the folder that was published into before.</summary>
     public PublishResult Again() => Publish("site", isParted: true);
 
@@ -103,6 +121,7 @@ internal sealed class EditedBook : IDisposable
         {
             var site = PartedSite.Of(book, memory);
             Assert.NotNull(site);
+            (PartsRead, Problems) = (site.PartsRead, site.Problems);
             plan = site.Plan;
         }
         else
@@ -172,7 +191,8 @@ internal sealed class EditedBook : IDisposable
         }
     }
 
-    private void Write(string path, string text) => WriteBytes(path, System.Text.Encoding.UTF8.GetBytes(text));
+    /// <summary>Writes a file of the book.</summary>
+    public void Write(string path, string text) => WriteBytes(path, System.Text.Encoding.UTF8.GetBytes(text));
 
     // As if each change lay an hour after the one before: what was seen then is trusted now.
     private void WriteBytes(string path, byte[] bytes)

@@ -21,6 +21,7 @@ public sealed class IncrementalPublishTests
                     }
 
                     book.Again();
+                    Assert.Equal(book.ProblemsOfTheWhole(), book.Problems);
                     Assert.Equal(book.Tree(book.Clean()), book.Tree("site"));
                 }
             },

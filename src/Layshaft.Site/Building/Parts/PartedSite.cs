@@ -28,6 +28,7 @@ public sealed class PartedSite
     private readonly PlanInput _site;
     private readonly Composition _shared;
     private readonly IReadOnlyList<Problem> _problems;
+    private int _partsRead;
 
     private PartedSite(PublishMemory memory, StandingBook standing, OwnHand own, SiteMeans means, ProblemList problems)
     {
@@ -54,6 +55,9 @@ public sealed class PartedSite
 
     /// <summary>Everything that is wrong or worth knowing before a file of the site is made.</summary>
     public IReadOnlyList<Problem> Problems { get; private set; }
+
+    /// <summary>How many parts were read, because nothing or something else was known of them.</summary>
+    internal int PartsRead => _partsRead;
 
     /// <summary>Prepares the site of the book in a folder.</summary>
     /// <param name="folder">The folder.</param>
@@ -176,6 +180,7 @@ public sealed class PartedSite
 
     private (PartRecord Record, IReadOnlyList<PlannedOutput> Outputs)? Read(PartOutline part, ContentHash? mark)
     {
+        Interlocked.Increment(ref _partsRead);
         var problems = new ProblemList();
         if (_reader.Read(part, problems) is not { } composition)
         {

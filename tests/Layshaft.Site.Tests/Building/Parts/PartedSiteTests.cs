@@ -1,0 +1,104 @@
+using Layshaft.Site.Publishing;
+using Layshaft.Site.Tests.Seasons;
+
+namespace Layshaft.Site.Tests.Building.Parts;
+
+/// <summary>A book that is read part by part.</summary>
+public sealed class PartedSiteTests
+{
+    [Fact]
+    public void Only_a_part_in_which_something_changed_is_read_again()
+    {
+        using var book = new EditedBook();
+        book.Again();
+        Assert.Equal(3, book.PartsRead);
+        book.Again();
+        Assert.Equal(0, book.PartsRead);
+
+        // A job of the second unit, a note of it, a picture of the first.
+        foreach (var (kind, value) in new[] { (15, 1), (13, 2), (7, 1) })
+        {
+            book.Change(kind, value);
+            book.Again();
+            Assert.Equal(1, book.PartsRead);
+        }
+
+        // What all parts name.
+        book.Change(3, 1);
+        book.Again();
+        Assert.Equal(3, book.PartsRead);
+    }
+
+    [Fact]
+    public void Units_that_a_part_moved_between_are_read_together()
+    {
+        using var book = new EditedBook();
+        book.Again();
+        book.Change(12, 0);
+        book.Again();
+        Assert.Equal(1, book.PartsRead);
+        Assert.Equal(book.Tree(book.Clean()), book.Tree("site"));
+    }
+
+    [Fact]
+    public void A_page_of_the_shop_is_made_again_only_when_what_it_tells_of_changed()
+    {
+        using var book = new EditedBook();
+        book.Again();
+        book.Change(1, 7);
+        Assert.DoesNotContain(book.Again().Changed, p => p.StartsWith("shop/", StringComparison.Ordinal));
+        book.Change(15, 7);
+        book.Change(13, 7);
+        Assert.Contains("shop/index.html", book.Again().Changed);
+    }
+
+    [Theory]
+    [InlineData("parts")]
+    [InlineData("reuse")]
+    public void What_is_kept_may_be_lost_or_damaged(string file)
+    {
+        using var book = new EditedBook();
+        book.Again();
+        var bytes = File.ReadAllBytes(book.Kept(file));
+        bytes[bytes.Length / 2] ^= 0x55;
+        File.WriteAllBytes(book.Kept(file), bytes);
+        book.Change(15, 1);
+        book.Again();
+        Assert.Equal(book.Tree(book.Clean()), book.Tree("site"));
+        File.Delete(book.Kept(file));
+        book.Change(15, 2);
+        book.Again();
+        Assert.Equal(3, book.PartsRead);
+        Assert.Equal(book.Tree(book.Clean()), book.Tree("site"));
+    }
+
+    [Fact]
+    public void A_file_that_somebody_damaged_in_the_site_is_made_again_though_nothing_changed_in_the_book()
+    {
+        using var book = new EditedBook();
+        book.Again();
+        var page = book.Tree("site").Keys.First(p => p.StartsWith("customers", StringComparison.Ordinal) && p.EndsWith("index.html", StringComparison.Ordinal));
+        File.WriteAllText(book.InSite(page), "nothing");
+        var result = book.Again();
+        Assert.Equal(0, book.PartsRead);
+        Assert.Equal((PublishOutcome.Published, 1), (result.Outcome, result.Made));
+        Assert.Equal(book.Tree(book.Clean()), book.Tree("site"));
+    }
+
+    [Theory]
+    [InlineData("jobs/2025/0003/job.yaml", "unit: nobody\nreceived: 2025-11-01\nuse: 60 h\n")]
+    [InlineData("jobs/2025/0003/job.yaml", "unit: a\nreceived: 2025-11-01\nuse: 60 h\nrenewed: [{ part: front, from: nobody }]\n")]
+    [InlineData("jobs/2025/0003/job.yaml", "unit: a\nreceived: 2025-11-01\nuse: 1 h\n")]
+    [InlineData("jobs/2025/0003/job.yaml", "unit: [a\n")]
+    [InlineData("jobs/2026/0003/job.yaml", "unit: b\nreceived: 2026-11-01\nuse: 60 h\ncomplaint: x\n")]
+    [InlineData("units/b.yaml", "gearbox: nothing\n")]
+    [InlineData("venues/hill.yaml", "name: Hill\n")]
+    [InlineData("jobs/2025/0004/internal.md", "[here](javascript:alert(1))\n")]
+    public void A_book_that_something_stops_is_read_as_a_whole(string path, string text)
+    {
+        using var book = new EditedBook();
+        book.Write(path, text);
+        Assert.False(book.CanBeParted());
+        Assert.Contains(book.ProblemsOfTheWhole(), p => p.Severity == Layshaft.Book.Problems.Severity.Stops);
+    }
+}
