@@ -48,7 +48,8 @@ internal sealed class DiskWork(bool waitForDisk = true) : IFileWork
 
     public void Move(string from, string to)
     {
-        if (Directory.Exists(from) && (File.GetAttributes(from) & FileAttributes.ReparsePoint) == 0)
+        // A link to a folder counts as a folder here; it is the link that is renamed.
+        if (Directory.Exists(from))
         {
             Directory.Move(from, to);
         }

@@ -159,6 +159,7 @@ public sealed class InterruptedPublishTests : IDisposable
                     _temp.Write($"{folder}/draft", "changed while publishing");
                     File.Move(_temp.At($"{folder}/draft"), _temp.At($"{folder}/README.md"), overwrite: true);
                     _temp.Write($"{folder}/late/new.txt", "came while publishing");
+                    Directory.CreateSymbolicLink(_temp.At($"{folder}/late/link"), _temp.At($"{folder}/e"));
                 }
             },
         };
@@ -166,7 +167,7 @@ public sealed class InterruptedPublishTests : IDisposable
         Assert.True(saved);
         Assert.Equal(PublishOutcome.Published, result.Outcome);
         var expected = NewShown.Replace("README.md = r", "README.md = changed while publishing", StringComparison.Ordinal);
-        Assert.Equal(expected + "late/\nlate/new.txt = came while publishing\n", Sites.Show(_temp.At(folder)));
+        Assert.Equal(expected + $"late/\nlate/link -> {_temp.At($"{folder}/e")}\nlate/new.txt = came while publishing\n", Sites.Show(_temp.At(folder)));
         Assert.Equal("r", File.ReadAllText(_temp.At($"{Path.GetDirectoryName(folder)}/.layshaft-reports/kept/README.md")));
         Assert.Equal("README.md", Assert.Single(result.Warnings).Path);
     }
