@@ -13,9 +13,10 @@ internal static class SideBySide
     /// <param name="items">The items.</param>
     /// <param name="parallelism">The most threads at once.</param>
     /// <param name="step">What to do.</param>
+    /// <param name="share">How many one thread takes at a time.</param>
     /// <remarks>A share ends at its first failure, the others go on; so of several failures it is always the first item's
     /// that comes through, as it was thrown, however fast the threads were.</remarks>
-    internal static void ForEach<T>(IEnumerable<T> items, int parallelism, Action<T> step)
+    internal static void ForEach<T>(IEnumerable<T> items, int parallelism, Action<T> step, int share = Share)
     {
         T[] all = [.. items];
         if (all.Length == 0)
@@ -25,7 +26,7 @@ internal static class SideBySide
 
         var failures = new ConcurrentBag<(int Item, Exception What)>();
         Parallel.ForEach(
-            Partitioner.Create(0, all.Length, Share),
+            Partitioner.Create(0, all.Length, share),
             new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, parallelism) },
             range =>
             {

@@ -32,19 +32,42 @@ internal sealed class SiteTree
             return new([]);
         }
 
-        var options = new EnumerationOptions { AttributesToSkip = 0, RecurseSubdirectories = true, IgnoreInaccessible = false };
-        var found = new FileSystemEnumerable<TreeEntry>(root, (ref FileSystemEntry e) => Entry(ref e), options)
+        // The two upper floors one by one, what lies below them side by side.
+        root = Path.TrimEndingDirectorySeparator(Path.GetFullPath(root));
+        var upper = Found(root, root, deep: false);
+        upper.AddRange(upper.Where(e => e.Kind == TreeKind.Folder).ToList().SelectMany(e => Found(root, StateFolder.Place(root, e.Path), deep: false)));
+        string[] inner = [.. upper.Where(e => e.Kind == TreeKind.Folder && e.Path.Contains('/', StringComparison.Ordinal)).Select(e => e.Path)];
+        var blocks = new List<TreeEntry>[inner.Length];
+        SideBySide.ForEach(Enumerable.Range(0, inner.Length), Environment.ProcessorCount, i =>
+        {
+            blocks[i] = Found(root, StateFolder.Place(root, inner[i]), deep: true);
+            blocks[i].Sort((one, other) => string.CompareOrdinal(one.Path, other.Path));
+        }, share: 4);
+        return new(InOrder(upper, inner, blocks));
+    }
+
+    // All paths in a folder begin with its path and a slash, so they stand together, where that alone would stand.
+    private static IEnumerable<TreeEntry> InOrder(List<TreeEntry> upper, string[] inner, List<TreeEntry>[] blocks)
+    {
+        var parts = upper.Where(e => e.Path != StateFolder.MarkName).Select(e => (Key: e.Path, Entries: new List<TreeEntry> { e }))
+            .Concat(inner.Zip(blocks, (path, block) => (Key: path + "/", Entries: block)));
+        return parts.OrderBy(p => p.Key, StringComparer.Ordinal).SelectMany(p => p.Entries);
+    }
+
+    private static List<TreeEntry> Found(string root, string folder, bool deep)
+    {
+        var options = new EnumerationOptions { AttributesToSkip = 0, RecurseSubdirectories = deep, IgnoreInaccessible = false };
+        var names = new FolderNames(root.Length);
+        var found = new FileSystemEnumerable<TreeEntry>(folder, (ref FileSystemEntry e) => Entry(ref e, names), options)
         {
             ShouldRecursePredicate = (ref FileSystemEntry e) => (e.Attributes & FileAttributes.ReparsePoint) == 0,
         };
-        return new(found.Where(e => e.Path != StateFolder.MarkName));
+        return [.. found];
     }
 
-    private static TreeEntry Entry(ref FileSystemEntry entry)
+    private static TreeEntry Entry(ref FileSystemEntry entry, FolderNames names)
     {
-        var full = entry.ToFullPath();
-        var path = full[(entry.RootDirectory.Length + (Path.EndsInDirectorySeparator(entry.RootDirectory) ? 0 : 1))..];
-        path = path.Replace(Path.DirectorySeparatorChar, '/');
+        var path = string.Concat(names.Of(entry.Directory), entry.FileName);
         if ((entry.Attributes & FileAttributes.ReparsePoint) != 0)
         {
             return new(path, TreeKind.Link, 0, 0);
@@ -53,5 +76,23 @@ internal sealed class SiteTree
         return entry.IsDirectory
             ? new(path, TreeKind.Folder, 0, 0)
             : new(path, TreeKind.File, entry.Length, entry.LastWriteTimeUtc.UtcTicks);
+    }
+
+    // The path of a folder in the site, with a slash at its end. Neighbours lie in one folder, so the last one is kept.
+    private sealed class FolderNames(int rootLength)
+    {
+        private string _full = string.Empty;
+        private string _path = string.Empty;
+
+        internal ReadOnlySpan<char> Of(ReadOnlySpan<char> full)
+        {
+            if (!full.SequenceEqual(_full))
+            {
+                _full = new(full);
+                _path = full.Length <= rootLength + 1 ? string.Empty : $"{full[(rootLength + 1)..]}/".Replace(Path.DirectorySeparatorChar, '/');
+            }
+
+            return _path;
+        }
     }
 }
