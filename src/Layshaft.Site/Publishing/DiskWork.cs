@@ -15,13 +15,16 @@ internal sealed class DiskWork(bool waitForDisk = true) : IFileWork
 
     public void CreateFolder(string path) => Directory.CreateDirectory(path);
 
-    public void Link(string from, string to)
+    public bool Link(string from, string to)
     {
-        if (!NativeFiles.TryHardLink(from, to))
+        if (NativeFiles.TryHardLink(from, to))
         {
-            File.Copy(from, to, overwrite: false);
-            File.SetLastWriteTimeUtc(to, File.GetLastWriteTimeUtc(from));
+            return true;
         }
+
+        File.Copy(from, to, overwrite: false);
+        File.SetLastWriteTimeUtc(to, File.GetLastWriteTimeUtc(from));
+        return false;
     }
 
     public void CopySymbolicLink(string from, string to)

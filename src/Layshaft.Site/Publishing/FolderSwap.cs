@@ -8,11 +8,25 @@ namespace Layshaft.Site.Publishing;
 /// one. Elsewhere it takes two renames with a moment between them in which there is no site; a publish killed in that
 /// moment is taken back by the next one.</para>
 /// <para>No journal is kept: which step was the last follows from what stands where. A complete staged tree holds a mark,
-/// which stays in it until the old tree is gone. So, with <c>S</c> the site, <c>stage</c> and <c>old</c> in our hidden folder:</para>
+/// which stays in it until the old tree is settled. So, with <c>S</c> the site, <c>stage</c> and <c>old</c> in our hidden folder:</para>
 /// <list type="bullet">
 /// <item>no <c>S</c> but <c>old</c>: killed between the renames; <c>old</c> goes back.</item>
-/// <item>mark in <c>S</c>: the new site is in place; what <c>stage</c> or <c>old</c> holds is the old one, to be cleared.</item>
-/// <item>no mark in <c>S</c>: the site is the old one; what <c>stage</c> holds was never in place and is dropped.</item>
+/// <item>mark in <c>S</c>: the new site is in place; what <c>stage</c> or <c>old</c> holds is the old one, to be settled.</item>
+/// <item>no mark in <c>S</c>: the site is the old one; what <c>stage</c> and <c>made</c> hold was never in place and is dropped.</item>
+/// </list>
+/// <para>To settle the old tree is to take out of it all but second names of the site's files, and to rename it <c>spare</c>; the
+/// next publish renames that <c>stage</c> and brings it up to date. A kill cannot make a mixture of this:</para>
+/// <list type="bullet">
+/// <item>The mark goes into a stage when it is complete, and from the site before the next publish does anything. So the tree
+/// that leaves the site has none, nor has the spare, and a spare that is the stage again counts for nothing until it is complete.
+/// Only the mark in <c>S</c> is ever asked for.</item>
+/// <item>There is a spare only while there is neither <c>stage</c> nor <c>old</c>: it becomes the one, or is dropped, before the
+/// exchange. Killed after the old tree was renamed <c>spare</c>: the mark in <c>S</c> finds nothing to settle, and goes.</item>
+/// <item>Killed while settling: every step may be done again. The record of what the exchange changed was written before it, and
+/// names the list of files of the site that it belongs to, see <see cref="SpareChanges"/>. Without it the old tree is cleared.</item>
+/// <item>Killed while a spare is dropped, or relieved of what is not ours: it is still a spare that holds less. What it holds is
+/// never taken to be whole; each publish walks it, see <see cref="SpareReview"/>. What is not ours leaves it before it is the
+/// stage, since a stage is dropped whole.</item>
 /// </list>
 /// </remarks>
 internal sealed class FolderSwap(StateFolder state, string manifestPath, IFileWork files, int parallelism)
@@ -51,40 +65,47 @@ internal sealed class FolderSwap(StateFolder state, string manifestPath, IFileWo
         {
             Settle(warnings);
         }
-        else
+        else if (Directory.Exists(state.Old))
         {
-            if (Directory.Exists(state.Old))
-            {
-                new OldTree(state, state.Old, manifestPath, files, parallelism).Clear(warnings);
-            }
-
-            Discard();
+            new OldTree(state, state.Old, manifestPath, files, parallelism).Clear(warnings);
         }
+
+        Discard();
     }
 
-    /// <summary>Clears the old tree after an exchange, and then takes the mark from the new one.</summary>
-    internal void Settle(ICollection<PublishProblem> warnings)
+    /// <summary>Makes a spare of the old tree after an exchange, or clears it, and then takes the mark from the new one.</summary>
+    /// <param name="warnings">Receives what strangers should know.</param>
+    /// <param name="before">The old tree's list of files, if it is at hand.</param>
+    /// <param name="now">The site's list of files, if it is at hand.</param>
+    internal void Settle(ICollection<PublishProblem> warnings, SiteManifest? before = null, SiteManifest? now = null)
     {
         foreach (var tree in new[] { state.Stage, state.Old }.Where(Directory.Exists))
         {
-            new OldTree(state, tree, manifestPath, files, parallelism).Clear(warnings);
+            var changes = Changes();
+            var old = new OldTree(state, tree, manifestPath, files, parallelism) { Before = before, Now = now, Changes = changes };
+            if (changes?.HasSecondNames == true && !Path.Exists(state.Spare) && old.LeaveSecondNames(warnings))
+            {
+                files.Move(tree, state.Spare);
+            }
+            else
+            {
+                old.Clear(warnings);
+            }
         }
 
         files.DeleteFile(state.OutputMark);
     }
 
-    /// <summary>Drops a staged tree that was never in place; everything in it is ours or a second name.</summary>
+    /// <summary>Drops a staged tree that was never in place, and what was made for it; everything in them is ours or a second name.</summary>
     internal void Discard()
     {
-        if (!Directory.Exists(state.Stage))
+        foreach (var root in new[] { state.Stage, state.Made }.Where(Directory.Exists))
         {
-            return;
+            var tree = SiteTree.Walk(root);
+            SideBySide.ForEach(tree.Entries.Where(e => e.Kind != TreeKind.Folder), parallelism, e => files.DeleteFile(StateFolder.Place(root, e.Path)));
+            files.DeleteFile(Path.Combine(root, StateFolder.MarkName));
+            RemoveFolders(tree, root, files);
         }
-
-        var tree = SiteTree.Walk(state.Stage);
-        SideBySide.ForEach(tree.Entries.Where(e => e.Kind != TreeKind.Folder), parallelism, e => files.DeleteFile(StateFolder.Place(state.Stage, e.Path)));
-        files.DeleteFile(Path.Combine(state.Stage, StateFolder.MarkName));
-        RemoveFolders(tree, state.Stage, files);
     }
 
     internal static void RemoveFolders(SiteTree tree, string root, IFileWork files)
@@ -95,5 +116,11 @@ internal sealed class FolderSwap(StateFolder state, string manifestPath, IFileWo
         }
 
         files.DeleteFolder(root);
+    }
+
+    private SpareChanges? Changes()
+    {
+        var list = StateFolder.Place(state.Output, manifestPath);
+        return File.Exists(list) ? SpareChanges.Read(state.SpareChanges, OldSite.HashOf(list)) : null;
     }
 }

@@ -12,8 +12,8 @@ internal interface IFileWork
     /// <summary>Makes a folder and those above it.</summary>
     void CreateFolder(string path);
 
-    /// <summary>Gives a file a second name, or copies it with its time where the disk has no second names.</summary>
-    void Link(string from, string to);
+    /// <summary>Gives a file a second name; copies it with its time where the disk has no second names, and then says false.</summary>
+    bool Link(string from, string to);
 
     /// <summary>Makes a symbolic link with the same target as another.</summary>
     void CopySymbolicLink(string from, string to);

@@ -24,6 +24,8 @@ internal sealed class OldSite
 
     internal byte[] ManifestBytes { get; }
 
+    internal ContentHash ManifestHash => ContentHash.Of(SHA256.HashData(ManifestBytes));
+
     /// <summary>
     /// Whether some file's time lies so close to when the times were noted that a change just after would not show in it;
     /// such files are read, and noting the times anew spares the next publish that.

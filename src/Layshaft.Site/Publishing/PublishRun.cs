@@ -42,11 +42,11 @@ internal sealed class PublishRun(
             var result = Compare(old, strangers, manifest, outputs);
             if (result.Outcome == PublishOutcome.Published)
             {
-                stage.Complete(outputs, strangers, manifest);
+                stage.Complete(outputs, strangers, manifest, warnings);
                 cancel.ThrowIfCancellationRequested();
                 _swap.Exchange();
                 swapped = true;
-                AfterSwap(result);
+                AfterSwap(result, old.Manifest, manifest);
             }
             else
             {
@@ -58,11 +58,12 @@ internal sealed class PublishRun(
         }
         catch (StagingException e)
         {
-            return PublishResult.Failed(e.Path, e.Message);
+            return PublishResult.Failed(e.Path, e.Message) with { Warnings = [.. warnings] };
         }
         catch (Exception e) when (!swapped && e is IOException or UnauthorizedAccessException)
         {
-            return PublishResult.Failed(state.Output, $"The new site could not be put in place; the old one is as it was. {e.Message}");
+            var problem = $"The new site could not be put in place; the old one is as it was. {e.Message}";
+            return PublishResult.Failed(state.Output, problem) with { Warnings = [.. warnings] };
         }
         finally
         {
@@ -93,9 +94,9 @@ internal sealed class PublishRun(
     }
 
     /// <summary>The new site is in place: from here on nothing fails, it is only told.</summary>
-    private void AfterSwap(PublishResult result)
+    private void AfterSwap(PublishResult result, SiteManifest before, SiteManifest now)
     {
-        Tidy(() => _swap.Settle(warnings));
+        Tidy(() => _swap.Settle(warnings, before, now));
         Tidy(() => files.Replace(state.Changes, Encoding.UTF8.GetBytes(ChangesText(result))));
     }
 

@@ -6,7 +6,7 @@ namespace Layshaft.Site.Publishing;
 /// <remarks>
 /// The new site is staged beside the old one, in a hidden folder <c>.layshaft-NAME</c>: what changed is made, what did not
 /// gets a second name (a hard link), and so do strangers' files. Then the two folders are exchanged, see
-/// <see cref="FolderSwap"/>, and the old one is cleared. Until the exchange the old site is untouched, whatever happens; after
+/// <see cref="FolderSwap"/>, and what both have is left of the old one for the next publish to begin with. Until the exchange the old site is untouched, whatever happens; after
 /// it the new one is complete. A publish that was killed is cleaned up by the next.
 /// </remarks>
 public sealed class Publisher

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Security.Cryptography;
 
 namespace Layshaft.Site.Publishing;
 
@@ -6,7 +7,7 @@ namespace Layshaft.Site.Publishing;
 /// <param name="Entry">Its path, size and hash.</param>
 /// <param name="Key">The key of its inputs; null when the next publish shall make it again.</param>
 /// <param name="Made">Whether it was made now; otherwise the old site's file is kept.</param>
-/// <param name="Staged">Whether its file stands in the stage; otherwise the old site has the same bytes.</param>
+/// <param name="Staged">Whether its file was made for the stage; otherwise the old site has the same bytes.</param>
 /// <param name="Modified">Its file's time, in ticks.</param>
 internal sealed record StagedOutput(ManifestEntry Entry, ContentHash? Key, bool Made, bool Staged, long Modified);
 
@@ -35,7 +36,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
             }
         }
 
-        foreach (var folder in open.Select(i => Path.GetDirectoryName(InStage(plan.Outputs[i].Path))!).Distinct())
+        foreach (var folder in open.Select(i => Path.GetDirectoryName(InMade(plan.Outputs[i].Path))!).Distinct())
         {
             files.CreateFolder(folder);
         }
@@ -44,25 +45,82 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         return outputs!;
     }
 
-    /// <summary>Adds what the old site has and the new one keeps, strangers' files, the list of our files and the mark.</summary>
-    internal void Complete(IReadOnlyList<StagedOutput> outputs, Strangers strangers, SiteManifest manifest)
+    /// <summary>
+    /// Brings together what was made, what the old site has and the new one keeps, strangers' files, the list of our files and the
+    /// mark; in the spare that the last publish left, where there is one.
+    /// </summary>
+    internal void Complete(IReadOnlyList<StagedOutput> outputs, Strangers strangers, SiteManifest manifest, ICollection<PublishProblem> warnings)
     {
-        foreach (var folder in outputs.Select(o => o.Entry.Path).Append(options.ManifestPath)
-            .Select(p => Path.GetDirectoryName(InStage(p))!).Distinct())
+        var folders = Folders(outputs, strangers);
+        var spare = new SpareTree(state, old, options.ManifestPath, files, options.Parallelism).BecomeStage(outputs, folders, warnings);
+        if (spare is null && Directory.Exists(state.Made))
         {
-            files.CreateFolder(folder);
+            files.Move(state.Made, state.Stage);
+        }
+        else if (spare is null)
+        {
+            files.CreateFolder(state.Stage);
         }
 
-        SideBySide.ForEach(outputs.Where(o => !o.Staged), options.Parallelism, o => files.Link(InOld(o.Entry.Path), InStage(o.Entry.Path)));
+        foreach (var folder in folders.Except(spare?.Folders ?? [], StringComparer.Ordinal).Order(StringComparer.Ordinal))
+        {
+            files.CreateFolder(InStage(folder));
+        }
+
+        var hasSecondNames = LinkAll(spare?.Lacking ?? outputs.Where(o => !o.Staged));
+        if (spare is not null && Directory.Exists(state.Made))
+        {
+            SideBySide.ForEach(outputs.Where(o => o.Staged), options.Parallelism, o => files.Move(InMade(o.Entry.Path), InStage(o.Entry.Path)));
+            FolderSwap.RemoveFolders(SiteTree.Walk(state.Made), state.Made, files);
+        }
 
         foreach (var entry in strangers.Entries)
         {
             CopyStranger(entry);
         }
 
-        files.WriteThrough(InStage(options.ManifestPath), manifest.ToJson().Span);
+        var list = manifest.ToJson();
+        files.WriteThrough(InStage(options.ManifestPath), list.Span);
         files.Create(Path.Combine(state.Stage, StateFolder.MarkName)).Dispose();
         CopyRights();
+        RecordChanges(outputs, ContentHash.Of(SHA256.HashData(list.Span)), hasSecondNames);
+    }
+
+    private void RecordChanges(IReadOnlyList<StagedOutput> outputs, ContentHash list, bool hasSecondNames)
+    {
+        files.DeleteFile(state.SpareChanges);
+        if (Directory.Exists(state.Output))
+        {
+            files.WriteThrough(state.SpareChanges, SpareChanges.Write(list, hasSecondNames, outputs.Where(o => o.Staged).Select(o => o.Entry.Path)));
+        }
+    }
+
+    // Every folder of the new site.
+    private HashSet<string> Folders(IReadOnlyList<StagedOutput> outputs, Strangers strangers)
+    {
+        var folders = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var path in outputs.Select(o => o.Entry.Path).Concat(strangers.Entries.Select(e => e.Path)).Append(options.ManifestPath))
+        {
+            foreach (var folder in OutputPath.FoldersAbove(path).TakeWhile(folders.Add))
+            {
+            }
+        }
+
+        folders.UnionWith(strangers.Entries.Where(e => e.Kind == TreeKind.Folder).Select(e => e.Path));
+        return folders;
+    }
+
+    private bool LinkAll(IEnumerable<StagedOutput> kept)
+    {
+        var copies = 0;
+        SideBySide.ForEach(kept, options.Parallelism, o =>
+        {
+            if (!files.Link(InOld(o.Entry.Path), InStage(o.Entry.Path)))
+            {
+                Interlocked.Exchange(ref copies, 1);
+            }
+        });
+        return copies == 0;
     }
 
     private void MakeAll(List<int> open, ContentHash[] keys, StagedOutput?[] outputs, CancellationToken cancel)
@@ -95,7 +153,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
 
     private StagedOutput MakeOne(PlannedOutput output, ContentHash? key)
     {
-        var place = InStage(output.Path);
+        var place = InMade(output.Path);
         ManifestEntry entry;
         try
         {
@@ -134,18 +192,11 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
     private void CopyStranger(TreeEntry entry)
     {
         var (from, to) = (InOld(entry.Path), InStage(entry.Path));
-        if (entry.Kind == TreeKind.Folder)
-        {
-            files.CreateFolder(to);
-            return;
-        }
-
-        files.CreateFolder(Path.GetDirectoryName(to)!);
         if (entry.Kind == TreeKind.Link)
         {
             files.CopySymbolicLink(from, to);
         }
-        else
+        else if (entry.Kind == TreeKind.File)
         {
             files.Link(from, to);
         }
@@ -161,6 +212,8 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
             }
         }
     }
+
+    private string InMade(string path) => StateFolder.Place(state.Made, path);
 
     private string InStage(string path) => StateFolder.Place(state.Stage, path);
 

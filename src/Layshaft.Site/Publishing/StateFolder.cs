@@ -23,11 +23,23 @@ internal sealed class StateFolder
 
     internal string Lock => Path.Combine(Root, "lock");
 
+    /// <summary>What was made for the new site, until the stage is there that it goes into.</summary>
+    internal string Made => Path.Combine(Root, "made");
+
     /// <summary>The tree that becomes the site; after an exchange, the tree that was.</summary>
     internal string Stage => Path.Combine(Root, "stage");
 
     /// <summary>The tree that was, where the system cannot exchange two folders in one step.</summary>
     internal string Old => Path.Combine(Root, "old");
+
+    /// <summary>
+    /// What is left of the tree that was: second names of those files that the site still has, for the next publish to begin its
+    /// stage from; may be lost at any time.
+    /// </summary>
+    internal string Spare => Path.Combine(Root, "spare");
+
+    /// <summary>Where the spare may differ from the site, see <see cref="Publishing.SpareChanges"/>; without it there is no spare.</summary>
+    internal string SpareChanges => Path.Combine(Root, "spare-changes");
 
     /// <summary>Files of others that could not stay in the site.</summary>
     internal string Kept => Path.Combine(Root, "kept");

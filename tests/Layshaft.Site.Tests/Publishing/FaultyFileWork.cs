@@ -15,10 +15,13 @@ internal sealed class FaultyFileWork(int failAt = int.MaxValue, bool dead = fals
     /// <summary>Called before each step that is not let fail.</summary>
     internal Action<string>? Before { get; init; }
 
+    /// <summary>The time of every file that is made: a clock so coarse that it stands still.</summary>
+    internal DateTime? Clock { get; init; }
+
     public Stream Create(string path)
     {
         Step("create");
-        return _disk.Create(path);
+        return Clock is { } time ? new TimedFile(path, time) : _disk.Create(path);
     }
 
     public void WriteThrough(string path, ReadOnlySpan<byte> content)
@@ -33,18 +36,17 @@ internal sealed class FaultyFileWork(int failAt = int.MaxValue, bool dead = fals
         _disk.CreateFolder(path);
     }
 
-    public void Link(string from, string to)
+    public bool Link(string from, string to)
     {
         Step("link");
         if (hardLinks)
         {
-            _disk.Link(from, to);
+            return _disk.Link(from, to);
         }
-        else
-        {
-            File.Copy(from, to);
-            File.SetLastWriteTimeUtc(to, File.GetLastWriteTimeUtc(from));
-        }
+
+        File.Copy(from, to);
+        File.SetLastWriteTimeUtc(to, File.GetLastWriteTimeUtc(from));
+        return false;
     }
 
     public void CopySymbolicLink(string from, string to)
@@ -87,6 +89,15 @@ internal sealed class FaultyFileWork(int failAt = int.MaxValue, bool dead = fals
     {
         Step("delete folder");
         _disk.DeleteFolder(path);
+    }
+
+    private sealed class TimedFile(string path, DateTime time) : FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None)
+    {
+        protected override void Dispose(bool disposing)
+        {
+            base.Dispose(disposing);
+            File.SetLastWriteTimeUtc(Name, time);
+        }
     }
 
     private void Step(string what)

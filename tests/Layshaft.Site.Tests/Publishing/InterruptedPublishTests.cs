@@ -92,12 +92,7 @@ public sealed class InterruptedPublishTests : IDisposable
         }
     }
 
-    private void AssertNothingLeft(string folder)
-    {
-        var state = _temp.At($"{Path.GetDirectoryName(folder)}/.layshaft-reports");
-        Assert.Empty(Directory.EnumerateDirectories(state));
-        Assert.False(File.Exists(_temp.At($"{folder}/{StateFolder.MarkName}")));
-    }
+    private void AssertNothingLeft(string folder) => Sites.AssertNothingLeft(_temp.At(folder));
 
     [Fact]
     public void A_writer_that_fails_halfway_leaves_the_old_site_and_is_named()

@@ -1,0 +1,69 @@
+namespace Layshaft.Site.Publishing;
+
+/// <summary>The tree that the last exchange left behind, which saves giving every file a second name anew.</summary>
+internal sealed class SpareTree(StateFolder state, OldSite site, string manifestPath, IFileWork files, int parallelism)
+{
+    private readonly KeptAside _aside = new(state, files);
+
+    /// <summary>
+    /// Makes it the stage, without what the site to be does not keep of it; drops it where nothing is known of it.
+    /// </summary>
+    /// <param name="outputs">The files of the site to be, in order of path.</param>
+    /// <param name="folders">All its folders.</param>
+    /// <param name="warnings">Receives what strangers should know.</param>
+    /// <returns>What it had; null if there is no stage.</returns>
+    internal SpareReview? BecomeStage(IReadOnlyList<StagedOutput> outputs, IReadOnlySet<string> folders, ICollection<PublishProblem> warnings)
+    {
+        if (!Directory.Exists(state.Spare))
+        {
+            return null;
+        }
+
+        var isLink = new DirectoryInfo(state.Spare).LinkTarget is not null;
+        if (isLink || SpareChanges.Read(state.SpareChanges, site.ManifestHash) is not { HasSecondNames: true } changes)
+        {
+            Drop(isLink, warnings);
+            return null;
+        }
+
+        var review = SpareReview.Of(state, site, changes, outputs, manifestPath);
+        foreach (var path in review.Strange)
+        {
+            KeepAside(StateFolder.Place(state.Spare, path), path, warnings);
+        }
+
+        files.DeleteFile(Path.Combine(state.Spare, StateFolder.MarkName));
+        files.Move(state.Spare, state.Stage);
+        SideBySide.ForEach(review.Ours, parallelism, path => files.DeleteFile(StateFolder.Place(state.Stage, path)));
+
+        // Before any folder is made: one that differs only by case may take its place.
+        foreach (var folder in review.Folders.Where(f => !folders.Contains(f)).Reverse())
+        {
+            files.DeleteFolder(StateFolder.Place(state.Stage, folder));
+        }
+
+        return review;
+    }
+
+    // Its own list of files says what of it is ours; where that is damaged nobody knows, and nothing is removed.
+    private void Drop(bool isLink, ICollection<PublishProblem> warnings)
+    {
+        var list = StateFolder.Place(state.Spare, manifestPath);
+        var isKnown = !isLink && (SiteTree.Walk(state.Spare).Entries.All(e => e.Kind == TreeKind.Folder)
+            || (File.Exists(list) && SiteManifest.Parse(File.ReadAllBytes(list)) is not null));
+        if (!isKnown)
+        {
+            KeepAside(state.Spare, Path.GetFileName(state.Spare), warnings);
+        }
+        else
+        {
+            new OldTree(state, state.Spare, manifestPath, files, parallelism) { IntoSite = false }.Clear(warnings);
+        }
+    }
+
+    private void KeepAside(string from, string path, ICollection<PublishProblem> warnings)
+    {
+        var name = _aside.Take(from, path);
+        warnings.Add(new(from, $"This is not ours and stood where only our work does; it is kept as {name}."));
+    }
+}

@@ -1,0 +1,306 @@
+using System.Globalization;
+using Layshaft.Site.Publishing;
+
+namespace Layshaft.Site.Tests.Publishing;
+
+/// <summary>
+/// Long series of publishes at random: plans, strangers, changes by hand in the site and in the spare, steps that fail, processes that
+/// die, disks that cannot exchange or have no second names, and a clock that stands still. Each leaves a whole site, and no word that
+/// somebody wrote is lost.
+/// </summary>
+public sealed class RandomPublishesTests : IDisposable
+{
+    private static readonly string[] Ours = ["a.html", "b.html", "d/c.html", "d/e.html", "d/f/g.html", "h/i.html", "h", "k.html"];
+    private static readonly string[] Theirs = ["README.md", "d/notes.txt", "own/x.txt", "own/deep/y.txt", "link", "own/link"];
+
+    private readonly TempFolder _temp = new();
+    private readonly Dictionary<string, string> _plan = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _written = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _foreign = new(StringComparer.Ordinal);
+    private readonly DateTime _clock = DateTime.UtcNow.AddHours(1);
+    private Random _random = new(0);
+    private bool _still;
+    private int _words;
+
+    public void Dispose() => _temp.Dispose();
+
+    private StateFolder State => new(_temp.At("reports"));
+
+    [Theory]
+    [InlineData(1, false)]
+    [InlineData(2, false)]
+    [InlineData(3, false)]
+    [InlineData(4, true)]
+    [InlineData(5, true)]
+    [InlineData(6, true)]
+    public void Every_publish_leaves_a_whole_site_and_no_word_of_others_is_lost(int seed, bool clockStandsStill)
+    {
+        (_random, _still) = (new(seed), clockStandsStill);
+        var (old, @new, none, spares) = (0, 0, 0, 0);
+        for (var round = 0; round < 120; round++)
+        {
+            ChangePlan();
+            WorkByHand();
+            ClearTheWay();
+            var before = Sites.Show(State.Output);
+            var expected = Expected();
+            var exchange = _random.Next(4) > 0;
+            var plan = Sites.Plan([.. _plan.Select(f => (f.Key, f.Value))]);
+            if (_random.Next(3) > 0)
+            {
+                Publish(plan, new FaultyFileWork(_random.Next(1, 70), _random.Next(2) == 0, exchange, _random.Next(8) > 0) { Clock = Clock });
+                var shown = Sites.Show(State.Output);
+                Assert.Contains(shown, exchange ? [before, expected] : new[] { before, expected, "(none)" });
+                (old, @new, none) = (old + (shown == before ? 1 : 0), @new + (shown == expected ? 1 : 0), none + (shown == "(none)" ? 1 : 0));
+            }
+
+            if (_random.Next(2) == 0 || !Directory.Exists(State.Output))
+            {
+                var result = Publish(plan, new FaultyFileWork(exchange: exchange, hardLinks: _random.Next(8) > 0) { Clock = Clock });
+                Assert.True(result.Outcome is PublishOutcome.Published or PublishOutcome.Unchanged, string.Join(' ', result.Problems));
+                Assert.Equal(expected, Sites.Show(State.Output));
+                if (result.Outcome == PublishOutcome.Published)
+                {
+                    Sites.AssertNothingLeft(State.Output);
+                    spares += Directory.Exists(State.Spare) ? 1 : 0;
+                }
+            }
+
+            AssertNothingIsLost();
+        }
+
+        Assert.True(old > 10 && @new > 10 && spares > 10, $"old {old}, new {@new}, none {none}, spares {spares}");
+    }
+
+    private DateTime? Clock => _still ? _clock : null;
+
+    private PublishResult Publish(SitePlan plan, FaultyFileWork files) =>
+        new Publisher(Sites.Options with { Parallelism = 2 }, files).Publish(plan, State.Output);
+
+    // Words of one length, so that only time and record tell files apart.
+    private string Words() => (_words++).ToString("x4", CultureInfo.InvariantCulture);
+
+    private void ChangePlan()
+    {
+        for (var changes = _random.Next(3); changes >= 0; changes--)
+        {
+            var path = Ours[_random.Next(Ours.Length)];
+            if (_random.Next(3) == 0)
+            {
+                _plan.Remove(path);
+            }
+            else if (!_plan.Keys.Any(p => p.StartsWith(path + "/", StringComparison.Ordinal) || path.StartsWith(p + "/", StringComparison.Ordinal)))
+            {
+                // Sometimes what it was before.
+                _plan[path] = _random.Next(3) == 0 ? "same" : Words();
+            }
+        }
+    }
+
+    private void WorkByHand()
+    {
+        // While the tree that was is not settled, what strangers delete may come back from it.
+        var isSettled = Directory.Exists(State.Output) && !File.Exists(State.OutputMark);
+        if (isSettled && _random.Next(2) == 0)
+        {
+            WriteAsStranger(Theirs[_random.Next(Theirs.Length)]);
+        }
+
+        if (isSettled && _random.Next(3) == 0)
+        {
+            EditOurs();
+        }
+
+        if (_random.Next(4) == 0 && Directory.Exists(State.Spare))
+        {
+            var words = Words();
+            Write(Path.Combine(State.Spare, _random.Next(2) == 0 ? "d" : "strange", words), words, inPlace: false);
+            _written.Add(words);
+            _foreign.Add(words);
+        }
+
+        if (isSettled && _random.Next(12) == 0)
+        {
+            File.Delete(_random.Next(2) == 0 ? State.SpareChanges : State.Reuse);
+        }
+    }
+
+    private void WriteAsStranger(string path)
+    {
+        var place = StateFolder.Place(State.Output, path);
+        if (Path.Exists(place))
+        {
+            if (_random.Next(3) == 0)
+            {
+                Forget(place);
+                File.Delete(place);
+                return;
+            }
+        }
+
+        Directory.CreateDirectory(Path.GetDirectoryName(place)!);
+        if (path.EndsWith("link", StringComparison.Ordinal))
+        {
+            File.Delete(place);
+            File.CreateSymbolicLink(place, Words());
+        }
+        else
+        {
+            Forget(place);
+            var words = Words();
+            Write(place, words, _random.Next(2) == 0);
+            _written.Add(words);
+        }
+    }
+
+    private void EditOurs()
+    {
+        var path = _plan.Keys.Where(p => File.Exists(StateFolder.Place(State.Output, p))).ElementAtOrDefault(_random.Next(4));
+        if (path is null)
+        {
+            return;
+        }
+
+        var place = StateFolder.Place(State.Output, path);
+        Forget(place);
+        if (_random.Next(3) == 0)
+        {
+            File.Delete(place);
+            return;
+        }
+
+        var words = Words();
+        Write(place, words, _random.Next(2) == 0);
+        _written.Add(words);
+    }
+
+    // What others left where the plan wants a file would stop the publish.
+    private void ClearTheWay()
+    {
+        var named = Named();
+        var isSettled = !File.Exists(State.OutputMark);
+        foreach (var entry in SiteTree.Walk(State.Output).Entries.Reverse())
+        {
+            var place = StateFolder.Place(State.Output, entry.Path);
+            var isWanted = _plan.ContainsKey(entry.Path) || _plan.Keys.Any(p => p.StartsWith(entry.Path + "/", StringComparison.Ordinal));
+            if (entry.Kind == TreeKind.Folder)
+            {
+                if (_plan.ContainsKey(entry.Path) && !Directory.EnumerateFileSystemEntries(place).Any())
+                {
+                    Directory.Delete(place);
+                }
+            }
+            else if ((isWanted || OutputPath.FoldersAbove(entry.Path).Any(_plan.ContainsKey))
+                && (named.Find(entry.Path) is not { } listed || (!_plan.ContainsKey(entry.Path) && OldSite.HashOf(place) != listed.Sha256)))
+            {
+                if (isSettled)
+                {
+                    Forget(place);
+                    File.Delete(place);
+                }
+                else
+                {
+                    GiveWay(entry.Path);
+                }
+            }
+        }
+    }
+
+    private void GiveWay(string stranger)
+    {
+        foreach (var path in _plan.Keys.Where(p => p == stranger || p.StartsWith(stranger + "/", StringComparison.Ordinal) || stranger.StartsWith(p + "/", StringComparison.Ordinal)).ToList())
+        {
+            _plan.Remove(path);
+        }
+    }
+
+    private SiteManifest Named()
+    {
+        var list = StateFolder.Place(State.Output, Sites.Manifest);
+        return File.Exists(list) ? SiteManifest.Parse(File.ReadAllBytes(list))! : new([]);
+    }
+
+    private void Forget(string place)
+    {
+        if (File.Exists(place) && new FileInfo(place).LinkTarget is null)
+        {
+            _written.Remove(File.ReadAllText(place));
+        }
+    }
+
+    private void Write(string place, string words, bool inPlace)
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(place)!);
+        var draft = inPlace ? place : _temp.At("draft");
+        File.WriteAllText(draft, words);
+        if (_still)
+        {
+            File.SetLastWriteTimeUtc(draft, _clock);
+        }
+
+        if (!inPlace)
+        {
+            File.Move(draft, place, overwrite: true);
+        }
+    }
+
+    // The plan, and whatever stands in the site that is not ours.
+    private string Expected()
+    {
+        var named = Named();
+        var after = _temp.At("expected");
+        foreach (var entry in SiteTree.Walk(State.Output).Entries)
+        {
+            var (from, to) = (StateFolder.Place(State.Output, entry.Path), StateFolder.Place(after, entry.Path));
+            var listed = named.Find(entry.Path);
+            var isOurs = entry.Path == Sites.Manifest
+                || (listed is not null && (_plan.ContainsKey(entry.Path) || OldSite.HashOf(from) == listed.Sha256));
+            var isOurFolder = entry.Kind == TreeKind.Folder
+                && (entry.Path == "shop" || named.Entries.Any(e => e.Path.StartsWith(entry.Path + "/", StringComparison.Ordinal)));
+            if (entry.Kind == TreeKind.Folder && !isOurFolder)
+            {
+                Directory.CreateDirectory(to);
+            }
+            else if (entry.Kind != TreeKind.Folder && !isOurs)
+            {
+                Directory.CreateDirectory(Path.GetDirectoryName(to)!);
+                new DiskWork().Move(Copy(from), to);
+            }
+        }
+
+        foreach (var (path, words) in _plan)
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(StateFolder.Place(after, path))!);
+            File.WriteAllText(StateFolder.Place(after, path), words);
+        }
+
+        Directory.CreateDirectory(after);
+        var shown = Sites.Show(after);
+        Directory.Delete(after, recursive: true);
+        return shown;
+    }
+
+    private string Copy(string from)
+    {
+        var draft = _temp.At("draft");
+        if (new FileInfo(from).LinkTarget is { } target)
+        {
+            File.CreateSymbolicLink(draft, target);
+        }
+        else
+        {
+            File.Copy(from, draft);
+        }
+
+        return draft;
+    }
+
+    private void AssertNothingIsLost()
+    {
+        var found = Directory.EnumerateFiles(_temp.Path, "*", SearchOption.AllDirectories)
+            .Where(p => new FileInfo(p) is { LinkTarget: null, Length: 4 }).Select(File.ReadAllText).ToHashSet(StringComparer.Ordinal);
+        Assert.Empty(_written.Except(found));
+        Assert.Empty(_foreign.Intersect(SiteTree.Walk(State.Output).Entries
+            .Where(e => e is { Kind: TreeKind.File, Size: 4 }).Select(e => File.ReadAllText(StateFolder.Place(State.Output, e.Path)))));
+    }
+}
