@@ -182,6 +182,15 @@ public sealed class SpareTests : IDisposable
     }
 
     [Fact]
+    public void A_mark_in_a_spare_says_nothing()
+    {
+        PublishTwice();
+        _temp.Write($".layshaft-reports/spare/{StateFolder.MarkName}", "");
+        Assert.Empty(Publish(Third).Warnings);
+        AssertThirdIsRight();
+    }
+
+    [Fact]
     public void A_link_in_a_spare_is_kept_aside_and_never_followed()
     {
         PublishTwice();
