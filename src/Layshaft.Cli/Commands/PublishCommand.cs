@@ -63,7 +63,7 @@ internal static class PublishCommand
         try
         {
             using var progress = new PublishProgressLines(errors);
-            var result = new Publisher(new PublishOptions { Book = book.FullName, Progress = progress }).Publish(plan, folder.FullName);
+            var result = new Publisher(memory.With(new PublishOptions { Book = book.FullName, Progress = progress })).Publish(plan, folder.FullName);
             progress.Finish();
             if (result.Outcome is PublishOutcome.Published or PublishOutcome.Unchanged)
             {

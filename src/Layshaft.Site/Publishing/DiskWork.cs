@@ -6,10 +6,10 @@ internal sealed class DiskWork(bool waitForDisk = true) : IFileWork
 {
     public Stream Create(string path) => new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None);
 
-    public void WriteThrough(string path, ReadOnlySpan<byte> content)
+    public void WriteThrough(string path, Action<Stream> write)
     {
         using var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None);
-        stream.Write(content);
+        write(stream);
         stream.Flush(waitForDisk);
     }
 
@@ -64,10 +64,14 @@ internal sealed class DiskWork(bool waitForDisk = true) : IFileWork
 
     public bool TryExchange(string one, string other) => NativeFiles.TryExchange(one, other);
 
-    public void Replace(string path, byte[] content)
+    public void Replace(string path, Action<Stream> write)
     {
         var draft = $"{path}-new";
-        File.WriteAllBytes(draft, content);
+        using (var stream = new FileStream(draft, FileMode.Create, FileAccess.Write, FileShare.None, 1 << 16))
+        {
+            write(stream);
+        }
+
         File.Move(draft, path, overwrite: true);
     }
 

@@ -7,7 +7,7 @@ internal interface IFileWork
     Stream Create(string path);
 
     /// <summary>Writes a file that does not exist yet, so that it outlives a power cut.</summary>
-    void WriteThrough(string path, ReadOnlySpan<byte> content);
+    void WriteThrough(string path, Action<Stream> write);
 
     /// <summary>Makes a folder and those above it.</summary>
     void CreateFolder(string path);
@@ -28,7 +28,7 @@ internal interface IFileWork
     bool TryExchange(string one, string other);
 
     /// <summary>Writes a file whole: beside the old one, and then in its place.</summary>
-    void Replace(string path, byte[] content);
+    void Replace(string path, Action<Stream> write);
 
     /// <summary>Removes a file or symbolic link.</summary>
     void DeleteFile(string path);

@@ -5,12 +5,16 @@ namespace Layshaft.Site.Publishing;
 /// <summary>Reads the list of our files token by token: as a document it would be several times as large in memory.</summary>
 internal static class ManifestText
 {
+    // Longer ones are read as well, only not shared.
+    private const int LongestPath = 512;
+
     /// <summary>Adds the files of a list.</summary>
     /// <param name="json">The list.</param>
     /// <param name="entries">Receives its files.</param>
+    /// <param name="text">Gives the text of a path.</param>
     /// <returns>Whether it is a sound list of ours.</returns>
     /// <exception cref="JsonException">It is not JSON.</exception>
-    internal static bool Read(ReadOnlySpan<byte> json, List<ManifestEntry> entries)
+    internal static bool Read(ReadOnlySpan<byte> json, List<ManifestEntry> entries, PathText text)
     {
         var reader = new Utf8JsonReader(json);
         var (isKnown, isComplete) = (false, false);
@@ -31,7 +35,7 @@ internal static class ManifestText
             }
             else if (isFiles)
             {
-                isComplete = ReadFiles(ref reader, entries);
+                isComplete = ReadFiles(ref reader, entries, text);
             }
             else
             {
@@ -42,7 +46,7 @@ internal static class ManifestText
         return isKnown && isComplete && !reader.Read();
     }
 
-    private static bool ReadFiles(ref Utf8JsonReader reader, List<ManifestEntry> entries)
+    private static bool ReadFiles(ref Utf8JsonReader reader, List<ManifestEntry> entries, PathText text)
     {
         if (reader.TokenType != JsonTokenType.StartArray)
         {
@@ -51,7 +55,7 @@ internal static class ManifestText
 
         while (reader.Read() && reader.TokenType == JsonTokenType.StartObject)
         {
-            if (ReadFile(ref reader) is not { } entry)
+            if (ReadFile(ref reader, text) is not { } entry)
             {
                 return false;
             }
@@ -63,7 +67,7 @@ internal static class ManifestText
     }
 
     // A list that someone changed must not make us touch anything outside the site.
-    private static ManifestEntry? ReadFile(ref Utf8JsonReader reader)
+    private static ManifestEntry? ReadFile(ref Utf8JsonReader reader, PathText text)
     {
         string? path = null;
         var size = -1L;
@@ -74,7 +78,7 @@ internal static class ManifestText
             reader.Read();
             if (isPath)
             {
-                path = reader.GetString();
+                path = PathIn(ref reader, text);
             }
             else if (isSize)
             {
@@ -91,5 +95,16 @@ internal static class ManifestText
         }
 
         return path is not null && size >= 0 && hash is { } sha256 && OutputPath.ProblemWith(path) is null ? new ManifestEntry(path, size, sha256) : null;
+    }
+
+    private static string? PathIn(ref Utf8JsonReader reader, PathText text)
+    {
+        if (reader.TokenType != JsonTokenType.String || reader.ValueSpan.Length > LongestPath)
+        {
+            return reader.GetString();
+        }
+
+        Span<char> path = stackalloc char[LongestPath];
+        return text(path[..reader.CopyString(path)]);
     }
 }

@@ -9,22 +9,21 @@ internal sealed class OldSite
     private static readonly TimeSpan Coarsest = TimeSpan.FromSeconds(2);
 
     private readonly string _root;
-    private readonly Dictionary<string, ReuseEntry> _reuse;
+    private readonly ReuseRecord _reuse;
     private readonly long _trustBefore;
     private readonly Dictionary<string, bool> _intact = new(StringComparer.Ordinal);
 
     private OldSite(
-        string root, SiteTree tree, SiteManifest manifest, byte[] manifestBytes, Dictionary<string, ReuseEntry> reuse, long trustBefore) =>
-        (_root, Tree, Manifest, ManifestBytes, _reuse, _trustBefore) = (root, tree, manifest, manifestBytes, reuse, trustBefore);
+        string root, SiteTree tree, SiteManifest manifest, ContentHash? manifestHash, ReuseRecord reuse) =>
+        (_root, Tree, Manifest, ManifestHash, _reuse, _trustBefore) = (root, tree, manifest, manifestHash, reuse, reuse.Noted - Coarsest.Ticks);
 
     internal SiteTree Tree { get; }
 
     /// <summary>The files that we wrote; empty before the first publish.</summary>
     internal SiteManifest Manifest { get; }
 
-    internal byte[] ManifestBytes { get; }
-
-    internal ContentHash ManifestHash => ContentHash.Of(SHA256.HashData(ManifestBytes));
+    /// <summary>The hash of their list as it stands; null before the first publish.</summary>
+    internal ContentHash? ManifestHash { get; }
 
     /// <summary>
     /// Whether some file's time lies so close to when the times were noted that a change just after would not show in it;
@@ -33,17 +32,16 @@ internal sealed class OldSite
     internal bool HasFreshTimes { get; private set; }
 
     /// <summary>Looks at a folder, or says why it cannot be published into.</summary>
-    internal static OldSite? Look(string root, string manifestPath, string reusePath, out PublishProblem? problem)
+    internal static OldSite? Look(string root, string manifestPath, ReuseRecord reuse, out PublishProblem? problem)
     {
         problem = null;
-        var tree = SiteTree.Walk(root);
+        var tree = SiteTree.Walk(root, reuse.TextOf);
         if (tree.Find(manifestPath) is { Kind: TreeKind.File })
         {
             var bytes = File.ReadAllBytes(StateFolder.Place(root, manifestPath));
-            if (SiteManifest.Parse(bytes) is { } manifest)
+            if (SiteManifest.Parse(bytes, reuse.TextOf) is { } manifest)
             {
-                var noted = File.GetLastWriteTimeUtc(reusePath).Ticks;
-                return new(root, tree, manifest, bytes, ReuseRecord.Read(reusePath), noted - Coarsest.Ticks);
+                return new(root, tree, manifest, ContentHash.Of(SHA256.HashData(bytes)), reuse);
             }
 
             problem = new(manifestPath, "This list of our files is damaged, so we cannot tell which are ours. Move the folder away and publish anew.");
@@ -57,7 +55,7 @@ internal sealed class OldSite
             return null;
         }
 
-        return new(root, tree, new([]), [], [], 0);
+        return new(root, tree, new([]), null, ReuseRecord.None);
     }
 
     /// <summary>Whether a file that we wrote is still as we wrote it. Looks at size and time, and reads it only if the time is another.</summary>
@@ -74,7 +72,7 @@ internal sealed class OldSite
 
     private bool IsAsNoted(ManifestEntry entry, TreeEntry found)
     {
-        if (!_reuse.TryGetValue(entry.Path, out var seen) || seen.Sha256 != entry.Sha256 || seen.Modified != found.Modified)
+        if (_reuse.Find(entry.Path) is not { } seen || seen.Sha256 != entry.Sha256 || seen.Modified != found.Modified)
         {
             return false;
         }
@@ -86,7 +84,7 @@ internal sealed class OldSite
 
     /// <summary>The key that a file was made from, if that is known.</summary>
     internal ContentHash? KeyOf(ManifestEntry entry) =>
-        _reuse.TryGetValue(entry.Path, out var seen) && seen.Sha256 == entry.Sha256 ? seen.Key : null;
+        _reuse.Find(entry.Path) is { } seen && seen.Sha256 == entry.Sha256 ? seen.Key : null;
 
     internal static ContentHash HashOf(string path)
     {

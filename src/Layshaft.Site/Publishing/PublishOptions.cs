@@ -15,6 +15,9 @@ public sealed record PublishOptions
     /// </summary>
     public string ManifestPath { get; init; } = "shop/layshaft-manifest.json";
 
+    /// <summary>What the last publish recorded, where it was read already.</summary>
+    internal ReuseRecord? Known { get; init; }
+
     /// <summary>How many outputs are made at once.</summary>
     public int Parallelism { get; init; } = Environment.ProcessorCount;
 

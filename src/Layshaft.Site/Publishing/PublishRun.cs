@@ -14,7 +14,7 @@ internal sealed class PublishRun(
         Strangers strangers;
         try
         {
-            old = OldSite.Look(state.Output, options.ManifestPath, state.Reuse, out var problem);
+            old = OldSite.Look(state.Output, options.ManifestPath, options.Known ?? ReuseRecord.Read(state.Reuse), out var problem);
             if (old is null)
             {
                 return PublishResult.Refused(problem!);
@@ -78,7 +78,7 @@ internal sealed class PublishRun(
     {
         var before = old.Manifest;
         var restored = manifest.Entries.Where(e => before.Find(e.Path) is { } was && was.Sha256 == e.Sha256 && !old.IsIntact(was)).ToList();
-        var same = restored.Count == 0 && manifest.Entries.SequenceEqual(before.Entries) && manifest.ToJson().Span.SequenceEqual(old.ManifestBytes);
+        var same = restored.Count == 0 && manifest.Entries.SequenceEqual(before.Entries) && manifest.Hash() == old.ManifestHash;
         warnings.AddRange(strangers.Edited.Select(path => new PublishProblem(
             path, "This file of ours has left the site, but was changed by hand; it was left alone and is no longer ours.")));
         return new(same ? PublishOutcome.Unchanged : PublishOutcome.Published, [])
@@ -100,14 +100,11 @@ internal sealed class PublishRun(
         Tidy(() => files.Replace(state.Changes, Encoding.UTF8.GetBytes(ChangesText(result))));
     }
 
-    private void Remember(IReadOnlyList<StagedOutput> outputs, bool anew) => Tidy(() =>
-    {
-        var record = ReuseRecord.Write([.. outputs.Zip(plan.Outputs).Where(o => o.First.Key is not null).Select(o => new ReuseEntry(o.First.Entry.Path, o.First.Key!.Value, o.First.Entry.Sha256, o.First.Modified, o.Second.Group?.Mark))]);
-        if (anew || !File.Exists(state.Reuse) || !File.ReadAllBytes(state.Reuse).AsSpan().SequenceEqual(record))
-        {
-            files.Replace(state.Reuse, record);
-        }
-    });
+    private void Remember(IReadOnlyList<StagedOutput> outputs, bool anew) => Tidy(() => ReuseRecord.Write(
+        files,
+        state.Reuse,
+        [.. outputs.Zip(plan.Outputs).Where(o => o.First.Key is not null).Select(o => new ReuseEntry(o.First.Entry.Path, o.First.Key!.Value, o.First.Entry.Sha256, o.First.Modified, o.Second.Group?.Mark))],
+        anew));
 
     private void Tidy(Action step)
     {

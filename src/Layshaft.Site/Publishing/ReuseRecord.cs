@@ -15,55 +15,111 @@ internal sealed record ReuseEntry(string Path, ContentHash Key, ContentHash Sha2
 /// Lets the next publish keep files without making or reading them. It is of this machine and stands outside the site,
 /// which has no times in it; if it is lost, outputs are made again and nothing else happens.
 /// </summary>
-internal static class ReuseRecord
+internal sealed class ReuseRecord
 {
     private const string Mark = "layshaft reuse 3";
 
-    internal static Dictionary<string, ReuseEntry> Read(string path)
+    private readonly Dictionary<string, ReuseEntry> _entries = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, ReuseEntry>.AlternateLookup<ReadOnlySpan<char>> _bySpan;
+
+    private ReuseRecord(long noted)
     {
-        var entries = new Dictionary<string, ReuseEntry>(StringComparer.Ordinal);
+        Noted = noted;
+        _bySpan = _entries.GetAlternateLookup<ReadOnlySpan<char>>();
+    }
+
+    /// <summary>A record of nothing.</summary>
+    internal static ReuseRecord None { get; } = new(0);
+
+    /// <summary>What is recorded, in order of path.</summary>
+    internal IReadOnlyCollection<ReuseEntry> Entries => _entries.Values;
+
+    /// <summary>When it was written, in ticks.</summary>
+    internal long Noted { get; }
+
+    /// <summary>What is recorded of a file, or null.</summary>
+    internal ReuseEntry? Find(string path) => _entries.GetValueOrDefault(path);
+
+    /// <summary>The text of a path: the record's own where it has the path.</summary>
+    internal string TextOf(ReadOnlySpan<char> path) => _bySpan.TryGetValue(path, out var text, out _) ? text : path.ToString();
+
+    /// <summary>Reads a record. One that is missing or damaged records nothing.</summary>
+    /// <param name="path">Where it is.</param>
+    internal static ReuseRecord Read(string path)
+    {
         try
         {
-            using var reader = new BinaryReader(new BufferedStream(File.OpenRead(path), 1 << 16), Encoding.UTF8);
-
-            // A damaged path would be planned as a file of its own, so the whole must be as it was written.
-            var whole = ReadHash(reader);
-            if (ContentHash.Of(SHA256.HashData(reader.BaseStream)) != whole)
-            {
-                return [];
-            }
-
-            reader.BaseStream.Position = ContentHash.Bytes;
-            if (reader.ReadString() != Mark)
-            {
-                return [];
-            }
-
-            var groups = new ContentHash?[reader.ReadInt32() + 1];
-            for (var group = 1; group < groups.Length; group++)
-            {
-                groups[group] = ReadHash(reader);
-            }
-
-            for (var left = reader.ReadInt32(); left > 0; left--)
-            {
-                var name = reader.ReadString();
-                entries[name] = new(name, ReadHash(reader), ReadHash(reader), reader.ReadInt64(), groups[reader.Read7BitEncodedInt()]);
-            }
-
-            return entries;
+            var record = new ReuseRecord(File.GetLastWriteTimeUtc(path).Ticks);
+            return record.ReadFile(path) ? record : None;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or FormatException or ArgumentException or IndexOutOfRangeException or OverflowException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or FormatException or ArgumentException)
         {
-            return [];
+            return None;
         }
     }
 
-    internal static byte[] Write(IReadOnlyCollection<ReuseEntry> entries)
+    private bool ReadFile(string path)
     {
-        using var stream = new MemoryStream();
-        stream.Position = ContentHash.Bytes;
-        using var writer = new BinaryWriter(stream, Encoding.UTF8);
+        using var reader = new BinaryReader(new BufferedStream(File.OpenRead(path), 1 << 16), Encoding.UTF8);
+
+        // A damaged path would be planned as a file of its own, so the whole must be as it was written.
+        var whole = ReadHash(reader);
+        if (ContentHash.Of(SHA256.HashData(reader.BaseStream)) != whole)
+        {
+            return false;
+        }
+
+        reader.BaseStream.Position = ContentHash.Bytes;
+        if (reader.ReadString() != Mark)
+        {
+            return false;
+        }
+
+        var groups = new ContentHash?[reader.ReadInt32() + 1];
+        for (var group = 1; group < groups.Length; group++)
+        {
+            groups[group] = ReadHash(reader);
+        }
+
+        var left = reader.ReadInt32();
+        _entries.EnsureCapacity(left);
+        for (; left > 0; left--)
+        {
+            var name = reader.ReadString();
+            _entries[name] = new(name, ReadHash(reader), ReadHash(reader), reader.ReadInt64(), groups[reader.Read7BitEncodedInt()]);
+        }
+
+        return true;
+    }
+
+    /// <summary>Writes a record, unless one that says the same is there and need not be of now.</summary>
+    /// <param name="files">Writes it.</param>
+    /// <param name="path">Where to.</param>
+    /// <param name="entries">What it is to record.</param>
+    /// <param name="anew">Whether its own time is to be that of now.</param>
+    internal static void Write(IFileWork files, string path, IReadOnlyCollection<ReuseEntry> entries, bool anew)
+    {
+        using var counted = new HashingStream(Stream.Null);
+        Write(counted, entries);
+        var hash = counted.Entry(path).Sha256;
+        if (!anew && Head(path) == hash)
+        {
+            return;
+        }
+
+        files.Replace(path, stream =>
+        {
+            Span<byte> head = stackalloc byte[ContentHash.Bytes];
+            hash.CopyTo(head);
+            stream.Write(head);
+            Write(stream, entries);
+        });
+    }
+
+    private static void Write(Stream stream, IReadOnlyCollection<ReuseEntry> entries)
+    {
+        using var buffer = new BufferedStream(stream, 1 << 16);
+        using var writer = new BinaryWriter(buffer, Encoding.UTF8, leaveOpen: true);
         writer.Write(Mark);
         var groups = new Dictionary<ContentHash, int>();
         foreach (var group in entries.Select(e => e.Group).OfType<ContentHash>())
@@ -86,11 +142,19 @@ internal static class ReuseRecord
             writer.Write(entry.Modified);
             writer.Write7BitEncodedInt(entry.Group is { } group ? groups[group] : 0);
         }
+    }
 
-        writer.Flush();
-        var all = stream.ToArray();
-        SHA256.HashData(all.AsSpan(ContentHash.Bytes), all.AsSpan(0, ContentHash.Bytes));
-        return all;
+    // The first bytes of a record are the hash of all others.
+    private static ContentHash? Head(string path)
+    {
+        if (!File.Exists(path))
+        {
+            return null;
+        }
+
+        using var file = File.OpenRead(path);
+        Span<byte> head = stackalloc byte[ContentHash.Bytes];
+        return file.ReadAtLeast(head, head.Length, throwOnEndOfStream: false) == head.Length ? ContentHash.Of(head) : null;
     }
 
     private static ContentHash ReadHash(BinaryReader reader)

@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
@@ -31,12 +30,17 @@ public sealed class SiteManifest
     /// <summary>Reads a list back.</summary>
     /// <param name="json">The file's bytes.</param>
     /// <returns>The list, or null if these bytes are not one.</returns>
-    public static SiteManifest? Parse(ReadOnlyMemory<byte> json)
+    public static SiteManifest? Parse(ReadOnlyMemory<byte> json) => Parse(json, path => path.ToString());
+
+    /// <summary>Reads a list back.</summary>
+    /// <param name="json">The file's bytes.</param>
+    /// <param name="text">Gives the text of a path, so that the same path need be in memory only once.</param>
+    internal static SiteManifest? Parse(ReadOnlyMemory<byte> json, PathText text)
     {
         try
         {
             var entries = new List<ManifestEntry>();
-            return ManifestText.Read(json.Span, entries) ? new(entries) : null;
+            return ManifestText.Read(json.Span, entries, text) ? new(entries) : null;
         }
         catch (Exception e) when (e is JsonException or InvalidOperationException or FormatException or ArgumentException)
         {
@@ -44,19 +48,26 @@ public sealed class SiteManifest
         }
     }
 
-    /// <summary>The list as JSON, one file a line. Paths need no escaping, see <see cref="OutputPath"/>.</summary>
-    internal ReadOnlyMemory<byte> ToJson()
+    /// <summary>The hash of the list as it is written.</summary>
+    internal ContentHash Hash()
     {
-        var json = new ArrayBufferWriter<byte>(64 + (180 * _entries.Count));
+        using var stream = new HashingStream(Stream.Null);
+        WriteTo(stream);
+        return stream.Entry(string.Empty).Sha256;
+    }
+
+    /// <summary>Writes the list as JSON, one file a line. Paths need no escaping, see <see cref="OutputPath"/>.</summary>
+    internal void WriteTo(Stream stream)
+    {
+        using var writer = new StreamWriter(stream, Encoding.ASCII, 1 << 16, leaveOpen: true);
         var separator = "{\n\"format\": 1,\n\"files\": [\n";
         foreach (var entry in _entries)
         {
-            Encoding.ASCII.GetBytes(separator, json);
-            Encoding.ASCII.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{{\"path\": \"{entry.Path}\", \"size\": {entry.Size}, \"sha256\": \"{entry.Sha256}\"}}"), json);
+            writer.Write(separator);
+            writer.Write(string.Create(CultureInfo.InvariantCulture, $"{{\"path\": \"{entry.Path}\", \"size\": {entry.Size}, \"sha256\": \"{entry.Sha256}\"}}"));
             separator = ",\n";
         }
 
-        Encoding.ASCII.GetBytes(_entries.Count > 0 ? "\n]\n}\n" : separator + "]\n}\n", json);
-        return json.WrittenMemory;
+        writer.Write(_entries.Count > 0 ? "\n]\n}\n" : separator + "]\n}\n");
     }
 }

@@ -16,6 +16,9 @@ internal sealed record TreeEntry(string Path, TreeKind Kind, long Size, long Mod
 /// <summary>Everything below a folder, in order of path. Links are seen and not followed.</summary>
 internal sealed class SiteTree
 {
+    // Longer ones are seen as well, only not shared.
+    private const int LongestPath = 512;
+
     private readonly PathIndex<TreeEntry> _entries;
 
     private SiteTree(IEnumerable<TreeEntry> entries) => _entries = new(entries, e => e.Path);
@@ -25,7 +28,9 @@ internal sealed class SiteTree
     internal TreeEntry? Find(string path) => _entries.Find(path);
 
     /// <summary>Walks a folder; one that does not exist is empty.</summary>
-    internal static SiteTree Walk(string root)
+    /// <param name="root">The folder.</param>
+    /// <param name="text">Gives the text of a path; null to make each anew.</param>
+    internal static SiteTree Walk(string root, PathText? text = null)
     {
         if (!Directory.Exists(root))
         {
@@ -34,13 +39,13 @@ internal sealed class SiteTree
 
         // The two upper floors one by one, what lies below them side by side.
         root = Path.TrimEndingDirectorySeparator(Path.GetFullPath(root));
-        var upper = Found(root, root, deep: false);
-        upper.AddRange(upper.Where(e => e.Kind == TreeKind.Folder).ToList().SelectMany(e => Found(root, StateFolder.Place(root, e.Path), deep: false)));
+        var upper = Found(root, root, text, deep: false);
+        upper.AddRange(upper.Where(e => e.Kind == TreeKind.Folder).ToList().SelectMany(e => Found(root, StateFolder.Place(root, e.Path), text, deep: false)));
         string[] inner = [.. upper.Where(e => e.Kind == TreeKind.Folder && e.Path.Contains('/', StringComparison.Ordinal)).Select(e => e.Path)];
         var blocks = new List<TreeEntry>[inner.Length];
         SideBySide.ForEach(Enumerable.Range(0, inner.Length), Environment.ProcessorCount, i =>
         {
-            blocks[i] = Found(root, StateFolder.Place(root, inner[i]), deep: true);
+            blocks[i] = Found(root, StateFolder.Place(root, inner[i]), text, deep: true);
             blocks[i].Sort((one, other) => string.CompareOrdinal(one.Path, other.Path));
         }, share: 4);
         return new(InOrder(upper, inner, blocks));
@@ -54,20 +59,20 @@ internal sealed class SiteTree
         return parts.OrderBy(p => p.Key, StringComparer.Ordinal).SelectMany(p => p.Entries);
     }
 
-    private static List<TreeEntry> Found(string root, string folder, bool deep)
+    private static List<TreeEntry> Found(string root, string folder, PathText? text, bool deep)
     {
         var options = new EnumerationOptions { AttributesToSkip = 0, RecurseSubdirectories = deep, IgnoreInaccessible = false };
         var names = new FolderNames(root.Length);
-        var found = new FileSystemEnumerable<TreeEntry>(folder, (ref FileSystemEntry e) => Entry(ref e, names), options)
+        var found = new FileSystemEnumerable<TreeEntry>(folder, (ref FileSystemEntry e) => Entry(ref e, names, text), options)
         {
             ShouldRecursePredicate = (ref FileSystemEntry e) => (e.Attributes & FileAttributes.ReparsePoint) == 0,
         };
         return [.. found];
     }
 
-    private static TreeEntry Entry(ref FileSystemEntry entry, FolderNames names)
+    private static TreeEntry Entry(ref FileSystemEntry entry, FolderNames names, PathText? text)
     {
-        var path = string.Concat(names.Of(entry.Directory), entry.FileName);
+        var path = Together(names.Of(entry.Directory), entry.FileName, text);
         if ((entry.Attributes & FileAttributes.ReparsePoint) != 0)
         {
             return new(path, TreeKind.Link, 0, 0);
@@ -76,6 +81,17 @@ internal sealed class SiteTree
         return entry.IsDirectory
             ? new(path, TreeKind.Folder, 0, 0)
             : new(path, TreeKind.File, entry.Length, entry.LastWriteTimeUtc.UtcTicks);
+    }
+
+    private static string Together(ReadOnlySpan<char> folder, ReadOnlySpan<char> name, PathText? text)
+    {
+        Span<char> path = stackalloc char[LongestPath];
+        if (text is null || !folder.TryCopyTo(path) || !name.TryCopyTo(path[folder.Length..]))
+        {
+            return string.Concat(folder, name);
+        }
+
+        return text(path[..(folder.Length + name.Length)]);
     }
 
     // The path of a folder in the site, with a slash at its end. Neighbours lie in one folder, so the last one is kept.

@@ -20,7 +20,7 @@ internal sealed class SpareTree(StateFolder state, OldSite site, string manifest
         }
 
         var isLink = new DirectoryInfo(state.Spare).LinkTarget is not null;
-        if (isLink || SpareChanges.Read(state.SpareChanges, site.ManifestHash) is not { HasSecondNames: true } changes)
+        if (isLink || site.ManifestHash is not { } list || SpareChanges.Read(state.SpareChanges, list) is not { HasSecondNames: true } changes)
         {
             Drop(isLink, warnings);
             return null;

@@ -79,11 +79,10 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
             CopyStranger(entry);
         }
 
-        var list = manifest.ToJson();
-        files.WriteThrough(InStage(options.ManifestPath), list.Span);
+        files.WriteThrough(InStage(options.ManifestPath), manifest.WriteTo);
         files.Create(Path.Combine(state.Stage, StateFolder.MarkName)).Dispose();
         CopyRights();
-        RecordChanges(outputs, ContentHash.Of(SHA256.HashData(list.Span)), hasSecondNames);
+        RecordChanges(outputs, manifest.Hash(), hasSecondNames);
     }
 
     private void RecordChanges(IReadOnlyList<StagedOutput> outputs, ContentHash list, bool hasSecondNames)

@@ -131,7 +131,7 @@ internal sealed class EditedBook : IDisposable
             plan = site.Builder.Plan();
         }
 
-        var result = new Publisher(new PublishOptions { Book = book, Parallelism = 2 }, new DiskWork(waitForDisk: false)).Publish(plan, _folder.At(name));
+        var result = new Publisher(memory.With(new PublishOptions { Book = book, Parallelism = 2 }), new DiskWork(waitForDisk: false)).Publish(plan, _folder.At(name));
         memory.Save();
         return result;
     }

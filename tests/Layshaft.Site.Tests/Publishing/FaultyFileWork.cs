@@ -24,10 +24,10 @@ internal sealed class FaultyFileWork(int failAt = int.MaxValue, bool dead = fals
         return Clock is { } time ? new TimedFile(path, time) : _disk.Create(path);
     }
 
-    public void WriteThrough(string path, ReadOnlySpan<byte> content)
+    public void WriteThrough(string path, Action<Stream> write)
     {
         Step("write through");
-        _disk.WriteThrough(path, content);
+        _disk.WriteThrough(path, write);
     }
 
     public void CreateFolder(string path)
@@ -73,10 +73,10 @@ internal sealed class FaultyFileWork(int failAt = int.MaxValue, bool dead = fals
         return exchange && _disk.TryExchange(one, other);
     }
 
-    public void Replace(string path, byte[] content)
+    public void Replace(string path, Action<Stream> write)
     {
         Step("replace");
-        _disk.Replace(path, content);
+        _disk.Replace(path, write);
     }
 
     public void DeleteFile(string path)

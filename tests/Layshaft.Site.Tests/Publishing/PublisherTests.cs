@@ -184,7 +184,7 @@ public sealed class PublisherTests : IDisposable
         var record = ReuseRecord.Read(_temp.At(".layshaft-reports/reuse"));
         _temp.Write("reports/a.html", "X");
         File.SetLastWriteTimeUtc(_temp.At("reports/a.html"), early);
-        File.WriteAllBytes(_temp.At(".layshaft-reports/reuse"), ReuseRecord.Write([.. record.Values.Select(e => e with { Modified = early.Ticks })]));
+        ReuseRecord.Write(new DiskWork(), _temp.At(".layshaft-reports/reuse"), [.. record.Entries.Select(e => e with { Modified = early.Ticks })], anew: false);
         Assert.Equal(PublishOutcome.Unchanged, Publish(plan).Outcome);
     }
 

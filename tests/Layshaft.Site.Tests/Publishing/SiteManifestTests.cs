@@ -17,9 +17,16 @@ public class SiteManifestTests
         Assert.Equal(["a/b.html", "a/c.html"], manifest.Entries.Select(e => e.Path));
         Assert.Equal((3, Hash), (manifest.Find("a/b.html")!.Size, manifest.Find("a/b.html")!.Sha256.ToString()));
         Assert.Null(manifest.Find("a"));
-        Assert.Equal(s_list, Encoding.UTF8.GetString(manifest.ToJson().Span));
-        var empty = new SiteManifest([]);
-        Assert.Empty(SiteManifest.Parse(empty.ToJson())!.Entries);
+        Assert.Equal(s_list, Encoding.UTF8.GetString(Bytes(manifest)));
+        Assert.Equal(ContentHash.Of(System.Security.Cryptography.SHA256.HashData(Bytes(manifest))), manifest.Hash());
+        Assert.Empty(SiteManifest.Parse(Bytes(new SiteManifest([])))!.Entries);
+    }
+
+    private static byte[] Bytes(SiteManifest manifest)
+    {
+        using var stream = new MemoryStream();
+        manifest.WriteTo(stream);
+        return stream.ToArray();
     }
 
     [Fact]

@@ -5,11 +5,13 @@ namespace Layshaft.Site.Building.Parts;
 /// <summary>Which files each part has in the site that stands, by the part's mark.</summary>
 internal sealed class KeptOutputs
 {
-    private readonly Dictionary<ContentHash, List<(string Path, ContentHash Key)>> _outputs = [];
+    private readonly Dictionary<ContentHash, List<ReuseEntry>> _outputs = [];
 
-    private KeptOutputs(IEnumerable<ReuseEntry> entries)
+    /// <summary>The files of a site.</summary>
+    /// <param name="record">What the last publish recorded.</param>
+    public KeptOutputs(ReuseRecord record)
     {
-        foreach (var entry in entries)
+        foreach (var entry in record.Entries)
         {
             if (entry.Group is not { } mark)
             {
@@ -21,15 +23,11 @@ internal sealed class KeptOutputs
                 _outputs[mark] = outputs = [];
             }
 
-            outputs.Add((entry.Path, entry.Key));
+            outputs.Add(entry);
         }
     }
 
-    /// <summary>The files of a site.</summary>
-    /// <param name="output">The site's folder.</param>
-    public static KeptOutputs Beside(string output) => new(ReuseRecord.Read(new StateFolder(OutputFolder.RealPath(output)).Reuse).Values);
-
     /// <summary>The files of a part, in order of path; null when none are known.</summary>
     /// <param name="mark">The mark of the part.</param>
-    public IReadOnlyList<(string Path, ContentHash Key)>? Of(ContentHash mark) => _outputs.GetValueOrDefault(mark);
+    public IReadOnlyList<ReuseEntry>? Of(ContentHash mark) => _outputs.GetValueOrDefault(mark);
 }

@@ -105,7 +105,7 @@ public sealed class PartedSite
             }
 
             var marks = new PartMark(_hashes, _standing.Files, _site, began);
-            var kept = KeptOutputs.Beside(_memory.Output);
+            var kept = new KeptOutputs(_memory.Reuse);
             var parts = new (PartRecord Record, IReadOnlyList<PlannedOutput> Outputs)?[outlines.Count];
             Parallel.For(0, parts.Length, (i, state) =>
             {
@@ -175,7 +175,7 @@ public sealed class PartedSite
             _memory.Pictures.Recall(picture);
         }
 
-        return (record, Planned(part, mark, outputs));
+        return (record, Planned(part, mark, outputs.Select(o => (o.Path, o.Key))));
     }
 
     private (PartRecord Record, IReadOnlyList<PlannedOutput> Outputs)? Read(PartOutline part, ContentHash? mark)
@@ -200,7 +200,7 @@ public sealed class PartedSite
         return (PartRecord.Of(mark, outputs.Length, ShopTally.Of(composition.Assessment), rest), Planned(part, mark, outputs));
     }
 
-    private IReadOnlyList<PlannedOutput> Planned(PartOutline part, ContentHash? mark, IReadOnlyList<(string Path, ContentHash Key)> outputs)
+    private IReadOnlyList<PlannedOutput> Planned(PartOutline part, ContentHash? mark, IEnumerable<(string Path, ContentHash Key)> outputs)
     {
         PageScope scope = null!;
         scope = new PageScope(part.Name, [], () => _reader.ReadAgain(part));

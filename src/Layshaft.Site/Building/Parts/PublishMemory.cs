@@ -1,4 +1,5 @@
 using Layshaft.Book.Yaml;
+using Layshaft.Site.Publishing;
 
 namespace Layshaft.Site.Building.Parts;
 
@@ -9,6 +10,19 @@ namespace Layshaft.Site.Building.Parts;
 /// <param name="Parts">Of the parts of the book.</param>
 public sealed record PublishMemory(string Output, PictureMemory Pictures, NodeMemory Nodes, PartMemory Parts)
 {
+    private readonly Lazy<ReuseRecord> reuse = new(() => ReuseRecord.Read(new StateFolder(OutputFolder.RealPath(Output)).Reuse));
+
+    /// <summary>Of the files of the site.</summary>
+    internal ReuseRecord Reuse => reuse.Value;
+
+    /// <summary>How to publish with what is known.</summary>
+    /// <param name="options">How to publish.</param>
+    public PublishOptions With(PublishOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        return options with { Known = Reuse };
+    }
+
     /// <summary>The memory that is kept beside a site.</summary>
     /// <param name="output">The site's folder.</param>
     public static PublishMemory Beside(string output) => new(output, PictureMemory.Beside(output), NodeFile.Read(output), PartMemory.Beside(output));
