@@ -31,6 +31,9 @@ internal sealed class OldSite
     /// </summary>
     internal bool HasFreshTimes { get; private set; }
 
+    /// <summary>The hash of what the last publish recorded; null where that is not known.</summary>
+    internal ContentHash? RecordHash => _reuse.Hash;
+
     /// <summary>Looks at a folder, or says why it cannot be published into.</summary>
     internal static OldSite? Look(string root, string manifestPath, ReuseRecord reuse, out PublishProblem? problem)
     {

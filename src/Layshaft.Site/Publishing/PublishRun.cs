@@ -53,7 +53,7 @@ internal sealed class PublishRun(
                 _swap.Discard();
             }
 
-            Remember(outputs, old.HasFreshTimes);
+            Remember(outputs, old.HasFreshTimes ? null : old.RecordHash);
             return result with { Warnings = [.. warnings] };
         }
         catch (StagingException e)
@@ -100,11 +100,11 @@ internal sealed class PublishRun(
         Tidy(() => files.Replace(state.Changes, Encoding.UTF8.GetBytes(ChangesText(result))));
     }
 
-    private void Remember(IReadOnlyList<StagedOutput> outputs, bool anew) => Tidy(() => ReuseRecord.Write(
+    private void Remember(IReadOnlyList<StagedOutput> outputs, ContentHash? there) => Tidy(() => ReuseRecord.Write(
         files,
         state.Reuse,
         [.. outputs.Zip(plan.Outputs).Where(o => o.First.Key is not null).Select(o => new ReuseEntry(o.First.Entry.Path, o.First.Key!.Value, o.First.Entry.Sha256, o.First.Modified, o.Second.Group?.Mark))],
-        anew));
+        there));
 
     private void Tidy(Action step)
     {

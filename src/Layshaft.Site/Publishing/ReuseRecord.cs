@@ -34,6 +34,9 @@ internal sealed class ReuseRecord
     /// <summary>What is recorded, in order of path.</summary>
     internal IReadOnlyCollection<ReuseEntry> Entries => _entries.Values;
 
+    /// <summary>The hash of the record as it was read; null for a record of nothing.</summary>
+    internal ContentHash? Hash { get; private set; }
+
     /// <summary>When it was written, in ticks.</summary>
     internal long Noted { get; }
 
@@ -89,20 +92,21 @@ internal sealed class ReuseRecord
             _entries[name] = new(name, ReadHash(reader), ReadHash(reader), reader.ReadInt64(), groups[reader.Read7BitEncodedInt()]);
         }
 
+        Hash = whole;
         return true;
     }
 
-    /// <summary>Writes a record, unless one that says the same is there and need not be of now.</summary>
+    /// <summary>Writes a record, unless the one that is there says the same.</summary>
     /// <param name="files">Writes it.</param>
     /// <param name="path">Where to.</param>
     /// <param name="entries">What it is to record.</param>
-    /// <param name="anew">Whether its own time is to be that of now.</param>
-    internal static void Write(IFileWork files, string path, IReadOnlyCollection<ReuseEntry> entries, bool anew)
+    /// <param name="there">The hash of the one that is there; null to write it in any case, so that its own time is that of now.</param>
+    internal static void Write(IFileWork files, string path, IReadOnlyCollection<ReuseEntry> entries, ContentHash? there = null)
     {
         using var counted = new HashingStream(Stream.Null);
         Write(counted, entries);
         var hash = counted.Entry(path).Sha256;
-        if (!anew && Head(path) == hash)
+        if (hash == there && File.Exists(path))
         {
             return;
         }
@@ -118,7 +122,8 @@ internal sealed class ReuseRecord
 
     private static void Write(Stream stream, IReadOnlyCollection<ReuseEntry> entries)
     {
-        using var buffer = new BufferedStream(stream, 1 << 16);
+        // Not disposed: that would close the stream, which is the caller's.
+        var buffer = new BufferedStream(stream, 1 << 16);
         using var writer = new BinaryWriter(buffer, Encoding.UTF8, leaveOpen: true);
         writer.Write(Mark);
         var groups = new Dictionary<ContentHash, int>();
@@ -142,19 +147,9 @@ internal sealed class ReuseRecord
             writer.Write(entry.Modified);
             writer.Write7BitEncodedInt(entry.Group is { } group ? groups[group] : 0);
         }
-    }
 
-    // The first bytes of a record are the hash of all others.
-    private static ContentHash? Head(string path)
-    {
-        if (!File.Exists(path))
-        {
-            return null;
-        }
-
-        using var file = File.OpenRead(path);
-        Span<byte> head = stackalloc byte[ContentHash.Bytes];
-        return file.ReadAtLeast(head, head.Length, throwOnEndOfStream: false) == head.Length ? ContentHash.Of(head) : null;
+        writer.Flush();
+        buffer.Flush();
     }
 
     private static ContentHash ReadHash(BinaryReader reader)

@@ -184,7 +184,7 @@ public sealed class PublisherTests : IDisposable
         var record = ReuseRecord.Read(_temp.At(".layshaft-reports/reuse"));
         _temp.Write("reports/a.html", "X");
         File.SetLastWriteTimeUtc(_temp.At("reports/a.html"), early);
-        ReuseRecord.Write(new DiskWork(), _temp.At(".layshaft-reports/reuse"), [.. record.Entries.Select(e => e with { Modified = early.Ticks })], anew: false);
+        ReuseRecord.Write(new DiskWork(), _temp.At(".layshaft-reports/reuse"), [.. record.Entries.Select(e => e with { Modified = early.Ticks })]);
         Assert.Equal(PublishOutcome.Unchanged, Publish(plan).Outcome);
     }
 
