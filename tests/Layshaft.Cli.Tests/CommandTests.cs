@@ -45,6 +45,17 @@ public class CommandTests : IDisposable
         Assert.Contains("customers/first-customer.yaml(4,1): 'telefone' is not a field of a customer. Did you mean 'telephone'? [unknown-key]", errors, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_text_that_would_stop_a_publish_is_a_problem_to_a_check_too()
+    {
+        File.AppendAllText(Path.Combine(Book, "shop.yaml"), "\nclosing_words: \"See [this](javascript:alert(1)).\"\n");
+        var check = Run("check", Book);
+        var publish = Run("publish", Book, "--out", Path.Combine(home.FullName, "site"));
+        Assert.Equal((ExitCode.Problems, ExitCode.Problems), (check.Code, publish.Code));
+        Assert.Contains("[note]", check.Errors, StringComparison.Ordinal);
+        Assert.Contains(check.Errors.Trim(), publish.Errors, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("check", "no-such-folder")]
     [InlineData("publish")]

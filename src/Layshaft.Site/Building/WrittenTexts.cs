@@ -11,8 +11,20 @@ namespace Layshaft.Site.Building;
 /// All that a book says in Markdown, rendered once for its problems: notes in files of their own, a job's words on driving,
 /// the shop's advice and closing words. The pages render it again and say nothing of what they leave out.
 /// </summary>
-internal static class WrittenTexts
+public static class WrittenTexts
 {
+    /// <summary>What is wrong in the texts of a book.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="files">Its files.</param>
+    public static IReadOnlyList<Problem> ProblemsOf(ShopBook book, IBookFiles files)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(files);
+        var problems = new ProblemList();
+        Of(book, files, problems);
+        return problems.InOrder();
+    }
+
     /// <summary>Reads the note files and judges all texts.</summary>
     /// <param name="book">The book.</param>
     /// <param name="files">Its files.</param>
@@ -74,6 +86,11 @@ internal static class WrittenTexts
     // What is left out does not depend on the heading that a text stands under.
     private static void Judge(string text, Func<int, Place> placeOf, ProblemList problems)
     {
+        if (NoteRenderer.IsPlain(text))
+        {
+            return;
+        }
+
         foreach (var problem in NoteRenderer.Render(text, 2).Problems)
         {
             problems.Add("note", placeOf(problem.Line), problem.Message);

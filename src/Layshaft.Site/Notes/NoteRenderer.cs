@@ -14,6 +14,9 @@ public static class NoteRenderer
     /// <summary>The longest note, in UTF-16 characters; a long job's notes are a few thousand.</summary>
     public const int LongestNote = 32 * 1024;
 
+    // As many as a line may open.
+    private const int PlainSigns = 30;
+
     // Extensions one by one: the library's bundle would let a note set attributes, scripts among them.
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder()
         .DisableHtml()
@@ -56,6 +59,18 @@ public static class NoteRenderer
             // The library's guard against nesting that would exhaust the stack; it has no type of its own.
             return TooDeep();
         }
+    }
+
+    /// <summary>
+    /// Whether nothing can be wrong in a note: no link, picture or bracket, and too few signs to nest anything deeply. Most are so,
+    /// and a look costs next to nothing beside rendering.
+    /// </summary>
+    /// <param name="markdown">The note.</param>
+    public static bool IsPlain(string markdown)
+    {
+        ArgumentNullException.ThrowIfNull(markdown);
+        return markdown.Length <= LongestNote && !markdown.AsSpan().ContainsAny('[', '<')
+            && markdown.Count(c => c is '*' or '_' or '~' or '>' or '-' or '+' or '.' or ')' or '|') <= PlainSigns;
     }
 
     /// <summary>

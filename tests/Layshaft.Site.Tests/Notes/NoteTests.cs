@@ -1,3 +1,4 @@
+using CsCheck;
 using Layshaft.Site.Notes;
 
 namespace Layshaft.Site.Tests.Notes;
@@ -109,6 +110,19 @@ public sealed class NoteTests
         var result = NoteRenderer.Render(string.Concat(Enumerable.Repeat(piece, times)) + "x", 2);
         Assert.True(result.Html.Markup.Length > 0 || result.Problems.Count == 1);
     }
+
+    [Fact]
+    public void In_a_plain_note_nothing_is_wrong_whatever_its_signs() =>
+        Gen.Char["ab1 \n\t*_~>-+.)|`#!\\&(]:\"'/"].Array[0, 300].Select(c => new string(c)).Sample(
+            note => !NoteRenderer.IsPlain(note) || NoteRenderer.Render(note, 2).Problems.Count == 0,
+            iter: 3000);
+
+    [Theory]
+    [InlineData("Second gear was worn. It is new now - 12 marks, 3.5 mm.", true)]
+    [InlineData("See [this](javascript:alert(1)).", false)]
+    [InlineData("See <javascript:alert(1)>.", false)]
+    [InlineData("![the ring](ring.jpg)", false)]
+    public void A_note_is_plain_without_links_and_pictures(string note, bool isPlain) => Assert.Equal(isPlain, NoteRenderer.IsPlain(note));
 
     [Fact]
     public void A_note_too_long_is_a_problem() =>
