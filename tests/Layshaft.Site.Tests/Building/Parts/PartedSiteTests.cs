@@ -1,5 +1,4 @@
 using Layshaft.Site.Publishing;
-using Layshaft.Site.Tests.Seasons;
 
 namespace Layshaft.Site.Tests.Building.Parts;
 

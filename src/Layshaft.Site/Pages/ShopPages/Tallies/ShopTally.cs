@@ -1,4 +1,3 @@
-using Layshaft.Book.Records;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Assessment.Lives;
 
