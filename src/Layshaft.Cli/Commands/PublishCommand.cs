@@ -1,8 +1,6 @@
 using System.CommandLine;
 using Layshaft.Book.Problems;
 using Layshaft.Cli.Terminal;
-using Layshaft.Site.Assessment;
-using Layshaft.Site.Building;
 using Layshaft.Site.Building.Parts;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Templates;
@@ -39,45 +37,19 @@ internal static class PublishCommand
 
     private static int Publish(PublishWatch? watch, DirectoryInfo book, DirectoryInfo folder, TextWriter output, TextWriter errors)
     {
-        var memory = PublishMemory.Beside(folder.FullName);
-        if (PartedSite.Of(book.FullName, memory) is { } parted)
+        using var progress = new PublishProgressLines(errors);
+        var publish = SitePublish.Run(book.FullName, folder.FullName, new PublishOptions { Book = book.FullName, Progress = progress });
+        progress.Finish();
+        if (publish.Result is { } result)
         {
-            return Carry(parted.Plan, parted.Own, parted.AllProblems, memory, watch, book, folder, output, errors);
+            return Close(watch, result, publish.Problems, book, folder, output, errors);
         }
 
-        // Something stops it; read as a whole, the book tells everything that is wrong at once.
-        var site = SitePreparation.Of(BookReview.OfFolder(book.FullName), book.FullName);
-        if (site.Builder is not null)
-        {
-            return Carry(site.Builder.Plan(), site.Own!, site.AllProblems, memory, watch, book, folder, output, errors);
-        }
-
-        ProblemLines.Write(site.Problems, book, errors);
-        output.WriteLine($"{ProblemLines.Summary(site.Problems)} Nothing was written.");
+        ProblemLines.Write(publish.Problems, book, errors);
+        output.WriteLine(publish.FailedPage is { } page
+            ? $"The page {page} could not be made from its template. The site is as it was."
+            : $"{ProblemLines.Summary(publish.Problems)} Nothing was written.");
         return ExitCode.Problems;
-    }
-
-    private static int Carry(
-        SitePlan plan, OwnHand own, Func<IReadOnlyList<Problem>> problems, PublishMemory memory, PublishWatch? watch, DirectoryInfo book, DirectoryInfo folder, TextWriter output, TextWriter errors)
-    {
-        try
-        {
-            using var progress = new PublishProgressLines(errors);
-            var result = new Publisher(memory.With(new PublishOptions { Book = book.FullName, Progress = progress })).Publish(plan, folder.FullName);
-            progress.Finish();
-            if (result.Outcome is PublishOutcome.Published or PublishOutcome.Unchanged)
-            {
-                memory.Save();
-            }
-
-            return Close(watch, result, problems(), book, folder, output, errors);
-        }
-        catch (PageException failed)
-        {
-            ProblemLines.Write(failed.Problems.Select(p => new Problem("template", own.PlaceOf(p), p.Message)), book, errors);
-            output.WriteLine($"The page {failed.Page} could not be made from its template. The site is as it was.");
-            return ExitCode.Problems;
-        }
     }
 
     private static int Close(

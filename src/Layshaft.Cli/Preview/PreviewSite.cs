@@ -1,8 +1,7 @@
 using System.Globalization;
 using Layshaft.Book.Problems;
 using Layshaft.Book.Yaml;
-using Layshaft.Site.Assessment;
-using Layshaft.Site.Building;
+using Layshaft.Site.Building.Parts;
 using Layshaft.Site.Publishing;
 
 namespace Layshaft.Cli.Preview;
@@ -59,23 +58,17 @@ internal sealed class PreviewSite(string book, string site)
         IReadOnlyList<Problem> problems = [];
         try
         {
-            var pictures = PictureMemory.Beside(site);
-            var prepared = SitePreparation.Of(BookReview.OfFolder(book, nodes), book, pictures);
-            nodes.Settle();
-            problems = prepared.Problems;
-            if (prepared.Builder is null)
+            var publish = SitePublish.Run(book, site, new PublishOptions { Book = book }, nodes);
+            if (publish.Result is null && publish.FailedPage is null)
             {
-                return (problems, [], true);
+                // The whole book was read, as it is while something in it is being mended.
+                nodes.Settle();
             }
 
-            var result = new Publisher(new PublishOptions { Book = book }).Publish(prepared.Builder.Plan(), site);
-            pictures.Save();
-            problems = prepared.AllProblems();
-            return (problems, [.. result.Problems.Concat(result.Warnings).Select(p => p.ToString())], result.Outcome is PublishOutcome.Refused or PublishOutcome.Failed);
-        }
-        catch (PageException failed)
-        {
-            return (problems, [failed.Message], true);
+            problems = publish.Problems;
+            return publish.Result is { } result
+                ? (problems, [.. result.Problems.Concat(result.Warnings).Select(p => p.ToString())], result.Outcome is PublishOutcome.Refused or PublishOutcome.Failed)
+                : (problems, [], true);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace Layshaft.Site.Publishing;
 
 /// <summary>One publish, from looking at the old site to clearing it away.</summary>
@@ -97,13 +95,13 @@ internal sealed class PublishRun(
     private void AfterSwap(PublishResult result, SiteManifest before, SiteManifest now)
     {
         Tidy(() => _swap.Settle(warnings, before, now));
-        Tidy(() => files.Replace(state.Changes, Encoding.UTF8.GetBytes(ChangesText(result))));
+        Tidy(() => files.Replace(state.Changes, stream => WriteChanges(result, stream)));
     }
 
     private void Remember(IReadOnlyList<StagedOutput> outputs, ContentHash? there) => Tidy(() => ReuseRecord.Write(
         files,
         state.Reuse,
-        [.. outputs.Zip(plan.Outputs).Where(o => o.First.Key is not null).Select(o => new ReuseEntry(o.First.Entry.Path, o.First.Key!.Value, o.First.Entry.Sha256, o.First.Modified, o.Second.Group?.Mark))],
+        outputs.Zip(plan.Outputs).Where(o => o.First.Key is not null).Select(o => new ReuseEntry(o.First.Entry.Path, o.First.Key!.Value, o.First.Entry.Sha256, o.First.Modified, o.Second.Group?.Mark)),
         there));
 
     private void Tidy(Action step)
@@ -118,17 +116,15 @@ internal sealed class PublishRun(
         }
     }
 
-    private static string ChangesText(PublishResult result)
+    private static void WriteChanges(PublishResult result, Stream stream)
     {
-        var text = new StringBuilder();
+        using var text = new StreamWriter(stream, leaveOpen: true) { NewLine = "\n" };
         foreach (var (sign, paths) in new[] { ('+', result.Added), ('*', result.Changed), ('-', result.Removed), ('=', result.Restored) })
         {
             foreach (var path in paths)
             {
-                text.Append(sign).Append(' ').Append(path).Append('\n');
+                text.WriteLine($"{sign} {path}");
             }
         }
-
-        return text.ToString();
     }
 }

@@ -99,28 +99,12 @@ internal sealed class ReuseRecord
     /// <summary>Writes a record, unless the one that is there says the same.</summary>
     /// <param name="files">Writes it.</param>
     /// <param name="path">Where to.</param>
-    /// <param name="entries">What it is to record.</param>
+    /// <param name="entries">What it is to record; gone through several times, since there may be very many.</param>
     /// <param name="there">The hash of the one that is there; null to write it in any case, so that its own time is that of now.</param>
-    internal static void Write(IFileWork files, string path, IReadOnlyCollection<ReuseEntry> entries, ContentHash? there = null)
-    {
-        using var counted = new HashingStream(Stream.Null);
-        Write(counted, entries);
-        var hash = counted.Entry(path).Sha256;
-        if (hash == there && File.Exists(path))
-        {
-            return;
-        }
+    internal static void Write(IFileWork files, string path, IEnumerable<ReuseEntry> entries, ContentHash? there = null) =>
+        HashedFile.Write(files, path, stream => Write(stream, entries), there);
 
-        files.Replace(path, stream =>
-        {
-            Span<byte> head = stackalloc byte[ContentHash.Bytes];
-            hash.CopyTo(head);
-            stream.Write(head);
-            Write(stream, entries);
-        });
-    }
-
-    private static void Write(Stream stream, IReadOnlyCollection<ReuseEntry> entries)
+    private static void Write(Stream stream, IEnumerable<ReuseEntry> entries)
     {
         // Not disposed: that would close the stream, which is the caller's.
         var buffer = new BufferedStream(stream, 1 << 16);
@@ -138,7 +122,7 @@ internal sealed class ReuseRecord
             WriteHash(writer, group);
         }
 
-        writer.Write(entries.Count);
+        writer.Write(entries.Count());
         foreach (var entry in entries)
         {
             writer.Write(entry.Path);

@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Security.Cryptography;
 using System.Text;
 using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Publishing;
@@ -60,7 +59,7 @@ public sealed class PartMemory
         {
             if (_seen.Count != _known.Count || _seen.Any(s => _known.GetValueOrDefault(s.Key) != s.Value))
             {
-                new DiskWork().Replace(_path, ToBytes());
+                HashedFile.Write(new DiskWork(), _path, WriteTo);
             }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -71,7 +70,7 @@ public sealed class PartMemory
 
     private void Read(byte[] bytes)
     {
-        if (bytes.Length < ContentHash.Bytes || !SHA256.HashData(bytes.AsSpan(ContentHash.Bytes)).AsSpan().SequenceEqual(bytes.AsSpan(0, ContentHash.Bytes)))
+        if (!HashedFile.IsWhole(bytes))
         {
             return;
         }
@@ -94,21 +93,14 @@ public sealed class PartMemory
         }
     }
 
-    private byte[] ToBytes()
+    private void WriteTo(Stream stream)
     {
-        using var stream = new MemoryStream();
-        stream.Position = ContentHash.Bytes;
-        using var writer = new BinaryWriter(stream, Encoding.UTF8);
+        using var writer = new BinaryWriter(stream, Encoding.UTF8, leaveOpen: true);
         writer.Write(ProgramMark.Value);
         writer.Write(_seen.Count);
-        foreach (var part in _seen.OrderBy(s => s.Key.ToString(), StringComparer.Ordinal).Select(s => s.Value))
+        foreach (var part in _seen.OrderBy(s => s.Key.High).ThenBy(s => s.Key.Low).Select(s => s.Value))
         {
             part.Write(writer);
         }
-
-        writer.Flush();
-        var all = stream.ToArray();
-        SHA256.HashData(all.AsSpan(ContentHash.Bytes), all.AsSpan(0, ContentHash.Bytes));
-        return all;
     }
 }

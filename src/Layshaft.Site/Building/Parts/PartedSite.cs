@@ -1,5 +1,3 @@
-using System.Collections.Concurrent;
-using Layshaft.Book.Places;
 using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
 using Layshaft.Site.Assessment;
@@ -7,7 +5,6 @@ using Layshaft.Site.Assessment.Gearing;
 using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.ShopPages;
-using Layshaft.Site.Pages.ShopPages.Tallies;
 using Layshaft.Site.Publishing;
 
 namespace Layshaft.Site.Building.Parts;
@@ -18,46 +15,24 @@ namespace Layshaft.Site.Building.Parts;
 /// </summary>
 public sealed class PartedSite
 {
-    private readonly ConcurrentDictionary<Place, Problem> _damaged = new();
-    private readonly PublishMemory _memory;
-    private readonly StandingBook _standing;
-    private readonly OwnHand _own;
-    private readonly SiteMeans _means;
-    private readonly PartReader _reader;
-    private readonly BookHashes _hashes;
-    private readonly PlanInput _site;
-    private readonly Composition _shared;
-    private readonly IReadOnlyList<Problem> _problems;
-    private int _partsRead;
+    private readonly PartPlans _plans;
 
-    private PartedSite(PublishMemory memory, StandingBook standing, OwnHand own, SiteMeans means, ProblemList problems)
-    {
-        (_memory, _standing, _own, _means) = (memory, standing, own, means);
-        var (book, files) = (standing.Book, standing.Files);
-        var gearing = BookGearing.Standing(book, files, problems);
-        var logo = LogoFile.Inspect(book.Shop, files, problems);
-        WrittenTexts.OfShop(book.Shop, problems);
-        var pictures = new PictureIndex(logo is null ? new() : new Dictionary<string, UsablePicture> { [logo.Path] = logo });
-        _shared = means.Compose(new BookAssessment(book, new Dictionary<string, JobAssessment>(), LifeAssessment.None(book), gearing, []), pictures, new Dictionary<string, string>());
-        _reader = new PartReader(standing, gearing, means, logo, memory.Pictures);
-        _hashes = new BookHashes(files);
-        _site = new PlanInput("site", means.Fingerprint);
-        _problems = problems.InOrder();
-        Plan = SitePlan.Of([]);
-        Problems = [];
-    }
+    private PartedSite(OwnHand own, PartPlans plans, SitePlan plan, IReadOnlyList<Problem> problems) => (Own, _plans, Plan, Problems) = (own, plans, plan, problems);
 
     /// <summary>The shop's own hand, which knows where a template's mistake stands.</summary>
-    public OwnHand Own => _own;
+    public OwnHand Own { get; }
 
     /// <summary>The site as the publisher plans it.</summary>
-    public SitePlan Plan { get; private set; }
+    public SitePlan Plan { get; }
 
     /// <summary>Everything that is wrong or worth knowing before a file of the site is made.</summary>
-    public IReadOnlyList<Problem> Problems { get; private set; }
+    public IReadOnlyList<Problem> Problems { get; }
 
-    /// <summary>How many parts were read, because nothing or something else was known of them.</summary>
-    internal int PartsRead => _partsRead;
+    /// <summary>How many parts of the book were read.</summary>
+    internal int PartsRead => _plans.PartsRead;
+
+    /// <summary>The problems with those that only the making of files shows, in order of place; whole once the plan was carried out.</summary>
+    public IReadOnlyList<Problem> AllProblems() => [.. Problems.Concat(_plans.Damaged).OrderBy(p => p.Place)];
 
     /// <summary>Prepares the site of the book in a folder.</summary>
     /// <param name="folder">The folder.</param>
@@ -82,133 +57,85 @@ public sealed class PartedSite
             problems.Add(problem);
         }
 
-        if (SiteMeans.Of(standing.Book.Shop, own, folder, problems) is not { } means)
+        return SiteMeans.Of(standing.Book.Shop, own, folder, problems) is { } means ? Of(standing, own, means, memory, problems, began) : null;
+    }
+
+    private static PartedSite? Of(StandingBook standing, OwnHand own, SiteMeans means, PublishMemory memory, ProblemList problems, long began)
+    {
+        var (book, files) = (standing.Book, standing.Files);
+        var gearing = BookGearing.Standing(book, files, problems);
+        var logo = LogoFile.Inspect(book.Shop, files, problems);
+        WrittenTexts.OfShop(book.Shop, problems);
+        var hashes = new BookHashes(files);
+        var site = new PlanInput("site", means.Fingerprint);
+        var plans = new PartPlans(files, new PartReader(standing, gearing, means, logo, memory.Pictures), means.Engine, hashes, site, memory);
+        if (problems.HasStops || Take(standing, memory.Parts, plans, hashes, new PartMark(hashes, files, site, began)) is not { } parts)
         {
             return null;
         }
 
-        var site = new PartedSite(memory, standing, own, means, problems);
-        return !problems.HasStops && site.Prepare(began) ? site : null;
+        PartRecord[] records = [.. parts.Select(p => p.Record)];
+        foreach (var record in records)
+        {
+            memory.Parts.Note(record);
+        }
+
+        var composition = means.Compose(
+            new BookAssessment(book, new Dictionary<string, JobAssessment>(), LifeAssessment.None(book), gearing, []),
+            new PictureIndex(logo is null ? new() : new Dictionary<string, UsablePicture> { [logo.Path] = logo }),
+            new Dictionary<string, string>());
+        var shared = new SharedFiles(composition, means.Engine, files, own.Folders);
+        var shop = new ShopParts(standing, composition, hashes, site, records);
+        var common = shared.Look(new PageScope("look", [site], () => composition))
+            .Concat(ShopPageList.All.SelectMany(p => shop.Scope(p) is var scope ? shared.Shop(p, () => shop.Context(p, scope), scope) : []))
+            .Concat(shared.Reference(new BookParts(composition, files, means.Fingerprint, hashes).Public()));
+        return new PartedSite(
+            own,
+            plans,
+            SitePlan.Of(common.Select((f, i) => f.ToPlan(i)).Concat(parts.SelectMany(p => p.Outputs))),
+            [.. problems.InOrder().Concat(records.SelectMany(r => r.Rest.Problems).Distinct()).OrderBy(p => p.Place)]);
     }
 
-    /// <summary>The problems with those that only the making of files shows, in order of place; whole once the plan was carried out.</summary>
-    public IReadOnlyList<Problem> AllProblems() => [.. Problems.Concat(_damaged.Values).OrderBy(p => p.Place)];
-
-    // A file that cannot be read stops it too: read as a whole, the book tells which.
-    private bool Prepare(long began)
+    // All parts, several at once; null when something stops one. A file that cannot be read stops it too: read as a whole, the book
+    // tells which.
+    private static IReadOnlyList<(PartRecord Record, IReadOnlyList<PlannedOutput> Outputs)>? Take(
+        StandingBook standing, PartMemory memory, PartPlans plans, BookHashes hashes, PartMark marks)
     {
         try
         {
-            if (Links() is not { } links || PartOutline.All(_standing.Book, links) is not { } outlines)
+            if (Links(standing, memory, hashes) is not { } links || PartOutline.All(standing.Book, links) is not { } outlines)
             {
-                return false;
+                return null;
             }
 
-            var marks = new PartMark(_hashes, _standing.Files, _site, began);
-            var kept = new KeptOutputs(_memory.Reuse);
-            var parts = new (PartRecord Record, IReadOnlyList<PlannedOutput> Outputs)?[outlines.Count];
+            var parts = new (PartRecord, IReadOnlyList<PlannedOutput>)?[outlines.Count];
             Parallel.For(0, parts.Length, (i, state) =>
             {
-                parts[i] = Take(outlines[i], marks, kept);
+                parts[i] = plans.Of(outlines[i], marks.Of(outlines[i]));
                 if (parts[i] is null)
                 {
                     state.Stop();
                 }
             });
-            if (parts.Any(p => p is null))
-            {
-                return false;
-            }
-
-            Close([.. parts.Select(p => p!.Value.Record)], parts.SelectMany(p => p!.Value.Outputs));
-            return true;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return false;
+            return parts.Any(p => p is null) ? null : [.. parts.Select(p => p!.Value)];
         }
         catch (AggregateException e) when (e.InnerExceptions.All(i => i is IOException or UnauthorizedAccessException))
         {
-            return false;
+            return null;
         }
-    }
-
-    private void Close(IReadOnlyList<PartRecord> parts, IEnumerable<PlannedOutput> outputs)
-    {
-        foreach (var part in parts)
-        {
-            _memory.Parts.Note(part);
-        }
-
-        Problems = [.. _problems.Concat(parts.SelectMany(p => p.Rest.Problems).Distinct()).OrderBy(p => p.Place)];
-        var shared = new SharedFiles(_shared, _means.Engine, _standing.Files, _own.Folders);
-        var shop = new ShopParts(_standing, _shared, _hashes, _site, parts);
-        var files = shared.Look(new PageScope("look", [_site], () => _shared))
-            .Concat(ShopPageList.All.SelectMany(p => shop.Scope(p) is var scope ? shared.Shop(p, () => shop.Context(p, scope), scope) : []))
-            .Concat(shared.Reference(new BookParts(_shared, _standing.Files, _means.Fingerprint, _hashes).Public()));
-        Plan = SitePlan.Of(files.Select((f, i) => f.ToPlan(i)).Concat(outputs));
     }
 
     // Null when a job cannot be read, or two have one number.
-    private IReadOnlyList<(string File, JobLinks Links)>? Links()
+    private static IReadOnlyList<(string File, JobLinks Links)>? Links(StandingBook standing, PartMemory memory, BookHashes hashes)
     {
-        var files = _standing.JobFiles;
+        var files = standing.JobFiles;
         var links = new JobLinks?[files.Count];
-        Parallel.For(0, links.Length, i => links[i] = _memory.Parts.LinksOf(_hashes.OfFile(files[i]))
-            ?? (_standing.ReadJobs([files[i]], new ProblemList()) is [var job] ? JobLinks.Of(job) : null));
-        return links.All(l => l is not null) && files.Select(PartOutline.FolderOf).Select(f => f[(f.LastIndexOf('/') + 1)..]).Distinct(StringComparer.Ordinal).Count() == files.Count
+        Parallel.For(0, links.Length, i => links[i] = memory.LinksOf(hashes.OfFile(files[i]))
+            ?? (standing.ReadJobs([files[i]], new ProblemList()) is [var job] ? JobLinks.Of(job) : null));
+        return links.All(l => l is not null) && files.Select(NumberOf).Distinct(StringComparer.Ordinal).Count() == files.Count
             ? [.. files.Zip(links, (f, l) => (f, l!))]
             : null;
     }
 
-    private (PartRecord Record, IReadOnlyList<PlannedOutput> Outputs)? Take(PartOutline part, PartMark marks, KeptOutputs kept)
-    {
-        var mark = marks.Of(part);
-        if (mark is not { } known || _memory.Parts.Recall(known) is not { } record || kept.Of(known) is not { } outputs || outputs.Count != record.Outputs)
-        {
-            return Read(part, mark);
-        }
-
-        foreach (var picture in part.JobFolders.SelectMany(f => _standing.Files.Below($"{f}/")))
-        {
-            // Nobody opens it, but it is to be known the next time also.
-            _memory.Pictures.Recall(picture);
-        }
-
-        return (record, Planned(part, mark, outputs.Select(o => (o.Path, o.Key))));
-    }
-
-    private (PartRecord Record, IReadOnlyList<PlannedOutput> Outputs)? Read(PartOutline part, ContentHash? mark)
-    {
-        Interlocked.Increment(ref _partsRead);
-        var problems = new ProblemList();
-        if (_reader.Read(part, problems) is not { } composition)
-        {
-            return null;
-        }
-
-        var book = composition.Book;
-        var inputs = BookParts.InputsOf(book, composition.Pictures, _hashes, _standing.Files, _site);
-        var key = PlannedOutput.KeyOf(ProgramMark.Value, inputs);
-        var files = FilesOf(composition, part, new PageScope(part.Name, inputs, () => composition));
-        (string, ContentHash)[] outputs = [.. files.Select(f => (f.Path, f.Inputs is { } own ? PlannedOutput.KeyOf(ProgramMark.Value, own) : key))];
-        var rest = new PartRest(
-            [.. book.Jobs.Select(j => new KnownJob(_hashes.OfFile($"{j.Folder}/job.yaml").ToString(), JobLinks.Of(j)))],
-            [.. book.Jobs.Where(j => ShopContext.IsOnTheBench(j, book)).Select(j => $"{j.Folder}/job.yaml")],
-            BookDay.OfJobs(book.Jobs),
-            problems.InOrder());
-        return (PartRecord.Of(mark, outputs.Length, ShopTally.Of(composition.Assessment), rest), Planned(part, mark, outputs));
-    }
-
-    private IReadOnlyList<PlannedOutput> Planned(PartOutline part, ContentHash? mark, IEnumerable<(string Path, ContentHash Key)> outputs)
-    {
-        PageScope scope = null!;
-        scope = new PageScope(part.Name, [], () => _reader.ReadAgain(part));
-        var maker = new PartOutputs(scope, () => FilesOf(scope.Composition, part, scope));
-        var group = scope.Group with { Mark = mark };
-        return [.. outputs.Select((o, i) => new PlannedOutput(o.Path, o.Key, maker) { Group = group, Turn = i })];
-    }
-
-    private IEnumerable<SiteFile> FilesOf(Composition composition, PartOutline part, PageScope scope) =>
-        new PartFiles(_means.Engine, _standing.Files, p => _damaged[p.Place] = p).Of(composition, part.Units, scope);
+    private static string NumberOf(string jobFile) => PartOutline.FolderOf(jobFile) is var folder ? folder[(folder.LastIndexOf('/') + 1)..] : string.Empty;
 }

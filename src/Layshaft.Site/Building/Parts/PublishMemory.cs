@@ -17,7 +17,7 @@ public sealed record PublishMemory(string Output, PictureMemory Pictures, NodeMe
 
     /// <summary>How to publish with what is known.</summary>
     /// <param name="options">How to publish.</param>
-    public PublishOptions With(PublishOptions options)
+    internal PublishOptions With(PublishOptions options)
     {
         ArgumentNullException.ThrowIfNull(options);
         return options with { Known = Reuse };

@@ -1,0 +1,87 @@
+using System.Collections.Concurrent;
+using Layshaft.Book.Places;
+using Layshaft.Book.Problems;
+using Layshaft.Book.Reading;
+using Layshaft.Site.Assessment.Lives;
+using Layshaft.Site.Pages;
+using Layshaft.Site.Pages.ShopPages;
+using Layshaft.Site.Pages.ShopPages.Tallies;
+using Layshaft.Site.Publishing;
+using Layshaft.Site.Templates;
+
+namespace Layshaft.Site.Building.Parts;
+
+/// <summary>Plans the files of parts: from what is known of a part where it has not changed, and else by reading it. For many threads at once.</summary>
+/// <param name="files">The book's files.</param>
+/// <param name="reader">Reads parts.</param>
+/// <param name="engine">Renders templates.</param>
+/// <param name="hashes">Hashes of the book's text files.</param>
+/// <param name="site">Stands for templates, texts and keys.</param>
+/// <param name="memory">What is known from the publish before.</param>
+internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEngine engine, BookHashes hashes, PlanInput site, PublishMemory memory)
+{
+    private readonly ConcurrentDictionary<Place, Problem> _damaged = new();
+    private readonly KeptOutputs _kept = new(memory.Reuse);
+    private int _partsRead;
+
+    /// <summary>The pictures that turned out to be damaged when files of the site were made from them.</summary>
+    public IEnumerable<Problem> Damaged => _damaged.Values;
+
+    /// <summary>How many parts were read, because nothing or something else was known of them.</summary>
+    public int PartsRead => _partsRead;
+
+    /// <summary>Plans the files of a part.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="mark">Its mark; null where it has none that can be relied on.</param>
+    /// <returns>What is kept of the part, and its files; null when something stops it.</returns>
+    /// <exception cref="IOException">A file cannot be read.</exception>
+    public (PartRecord Record, IReadOnlyList<PlannedOutput> Outputs)? Of(PartOutline part, ContentHash? mark)
+    {
+        if (mark is not { } known || memory.Parts.Recall(known) is not { } record || _kept.Of(known) is not { } outputs || outputs.Count != record.Outputs)
+        {
+            return Read(part, mark);
+        }
+
+        foreach (var file in part.JobFolders.SelectMany(f => files.Below($"{f}/")))
+        {
+            // Nobody opens the pictures, but they are to be known the next time also.
+            memory.Pictures.Recall(file);
+        }
+
+        return (record, Planned(part, mark, outputs.Select(o => (o.Path, o.Key))));
+    }
+
+    private (PartRecord Record, IReadOnlyList<PlannedOutput> Outputs)? Read(PartOutline part, ContentHash? mark)
+    {
+        Interlocked.Increment(ref _partsRead);
+        var problems = new ProblemList();
+        if (reader.Read(part, problems) is not { } composition)
+        {
+            return null;
+        }
+
+        var book = composition.Book;
+        var inputs = BookParts.InputsOf(book, composition.Pictures, hashes, files, site);
+        var key = PlannedOutput.KeyOf(ProgramMark.Value, inputs);
+        var scope = new PageScope(part.Name, inputs, () => composition);
+        (string, ContentHash)[] outputs = [.. FilesOf(composition, part, scope).Select(f => (f.Path, f.Inputs is { } own ? PlannedOutput.KeyOf(ProgramMark.Value, own) : key))];
+        var rest = new PartRest(
+            [.. book.Jobs.Select(j => new KnownJob(hashes.OfFile($"{j.Folder}/job.yaml").ToString(), JobLinks.Of(j)))],
+            [.. book.Jobs.Where(j => ShopContext.IsOnTheBench(j, book)).Select(j => $"{j.Folder}/job.yaml")],
+            BookDay.OfJobs(book.Jobs),
+            problems.InOrder());
+        return (PartRecord.Of(mark, outputs.Length, ShopTally.Of(composition.Assessment), rest), Planned(part, mark, outputs));
+    }
+
+    // What was read is let go here, and read again when the first of the files is to be made.
+    private IReadOnlyList<PlannedOutput> Planned(PartOutline part, ContentHash? mark, IEnumerable<(string Path, ContentHash Key)> outputs)
+    {
+        var scope = new PageScope(part.Name, [], () => reader.ReadAgain(part));
+        var maker = new PartOutputs(scope, () => FilesOf(scope.Composition, part, scope));
+        var group = scope.Group with { Mark = mark };
+        return [.. outputs.Select((o, i) => new PlannedOutput(o.Path, o.Key, maker) { Group = group, Turn = i })];
+    }
+
+    private IEnumerable<SiteFile> FilesOf(Composition composition, PartOutline part, PageScope scope) =>
+        new PartFiles(engine, files, p => _damaged[p.Place] = p).Of(composition, part.Units, scope);
+}

@@ -1,0 +1,36 @@
+using System.Security.Cryptography;
+
+namespace Layshaft.Site.Publishing;
+
+/// <summary>A file that begins with the hash of all that follows, so that any damage shows. Written as a stream: it may be large.</summary>
+internal static class HashedFile
+{
+    /// <summary>Writes a file, unless the one that is there says the same.</summary>
+    /// <param name="files">Writes it.</param>
+    /// <param name="path">Where to.</param>
+    /// <param name="write">Writes what follows the hash: twice, the same each time.</param>
+    /// <param name="there">The hash of the one that is there; null to write it in any case.</param>
+    internal static void Write(IFileWork files, string path, Action<Stream> write, ContentHash? there = null)
+    {
+        using var counted = new HashingStream(Stream.Null);
+        write(counted);
+        var hash = counted.Entry(path).Sha256;
+        if (hash == there && File.Exists(path))
+        {
+            return;
+        }
+
+        files.Replace(path, stream =>
+        {
+            Span<byte> head = stackalloc byte[ContentHash.Bytes];
+            hash.CopyTo(head);
+            stream.Write(head);
+            write(stream);
+        });
+    }
+
+    /// <summary>Whether bytes follow their hash.</summary>
+    /// <param name="bytes">A file's bytes.</param>
+    internal static bool IsWhole(ReadOnlySpan<byte> bytes) =>
+        bytes.Length >= ContentHash.Bytes && SHA256.HashData(bytes[ContentHash.Bytes..]).AsSpan().SequenceEqual(bytes[..ContentHash.Bytes]);
+}
