@@ -13,9 +13,6 @@ public sealed class PictureMemory
 {
     private const string Mark = "layshaft pictures 2";
 
-    // The coarsest times that a disk keeps (FAT) are of two seconds.
-    private static readonly TimeSpan Coarsest = TimeSpan.FromSeconds(2);
-
     private readonly string _path;
     private readonly long _began = DateTime.UtcNow.Ticks;
     private readonly Dictionary<string, (long Length, long Modified, UsablePicture Picture)> _known = new(StringComparer.Ordinal);
@@ -61,7 +58,7 @@ public sealed class PictureMemory
     internal void Note(BookFile file, UsablePicture picture)
     {
         // A change within one tick of the disk's clock would not show in the time of so young a file.
-        if (file.Modified > 0 && file.Modified < _began - Coarsest.Ticks)
+        if (file.Modified > 0 && file.Modified < _began - DiskClock.Coarsest.Ticks)
         {
             lock (_seen)
             {

@@ -5,9 +5,6 @@ namespace Layshaft.Site.Publishing;
 /// <summary>The output folder as it stands before a publish: what is in it, what of that we wrote, what is whole.</summary>
 internal sealed class OldSite
 {
-    // The coarsest times that a disk keeps (FAT) are of two seconds.
-    private static readonly TimeSpan Coarsest = TimeSpan.FromSeconds(2);
-
     private readonly string _root;
     private readonly ReuseRecord _reuse;
     private readonly long _trustBefore;
@@ -15,7 +12,7 @@ internal sealed class OldSite
 
     private OldSite(
         string root, SiteTree tree, SiteManifest manifest, ContentHash? manifestHash, ReuseRecord reuse) =>
-        (_root, Tree, Manifest, ManifestHash, _reuse, _trustBefore) = (root, tree, manifest, manifestHash, reuse, reuse.Noted - Coarsest.Ticks);
+        (_root, Tree, Manifest, ManifestHash, _reuse, _trustBefore) = (root, tree, manifest, manifestHash, reuse, reuse.Noted - DiskClock.Coarsest.Ticks);
 
     internal SiteTree Tree { get; }
 

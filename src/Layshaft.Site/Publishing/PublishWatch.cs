@@ -14,9 +14,6 @@ public sealed class PublishWatch
 {
     private const int MostFresh = 5000;
 
-    // The coarsest times that a disk keeps (FAT) are of two seconds.
-    private static readonly TimeSpan Coarsest = TimeSpan.FromSeconds(2);
-
     private readonly StateFolder _state;
     private readonly string _book;
     private readonly LookNumber _inputs;
@@ -124,7 +121,7 @@ public sealed class PublishWatch
         return File.Exists(path) && File.GetLastWriteTimeUtc(path).Ticks >= FreshFrom() ? [(path, OldSite.HashOf(path).ToString())] : [];
     }
 
-    private static long FreshFrom() => (DateTime.UtcNow - Coarsest).Ticks;
+    private static long FreshFrom() => (DateTime.UtcNow - DiskClock.Coarsest).Ticks;
 
     // Null when there are too many to compare each time.
     private static (string Path, string Sha256)[]? Contents(IReadOnlyList<string> paths) =>

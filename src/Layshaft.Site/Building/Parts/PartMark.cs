@@ -10,9 +10,6 @@ namespace Layshaft.Site.Building.Parts;
 /// <param name="began">When the book was looked through, in ticks.</param>
 internal sealed class PartMark(BookHashes hashes, IBookFiles files, PlanInput site, long began)
 {
-    // The coarsest times that a disk keeps (FAT) are of two seconds.
-    private static readonly TimeSpan Coarsest = TimeSpan.FromSeconds(2);
-
     /// <summary>
     /// The mark of a part: texts count by their content, pictures by size and time. Null where a picture is so young that a
     /// change within one tick of the disk's clock would not show in its time.
@@ -22,7 +19,7 @@ internal sealed class PartMark(BookHashes hashes, IBookFiles files, PlanInput si
     public ContentHash? Of(PartOutline part)
     {
         BookFile[] others = [.. part.JobFolders.SelectMany(f => files.Below($"{f}/")).Where(f => !BookHashes.IsText(f.Path))];
-        return others.Any(f => f.Modified <= 0 || f.Modified >= began - Coarsest.Ticks)
+        return others.Any(f => f.Modified <= 0 || f.Modified >= began - DiskClock.Coarsest.Ticks)
             ? null
             : PlannedOutput.KeyOf(
                 ProgramMark.Value,
