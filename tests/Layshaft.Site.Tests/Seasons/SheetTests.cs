@@ -41,6 +41,19 @@ public sealed class SheetTests
     }
 
     [Fact]
+    public void Of_very_many_lives_a_page_shows_the_newest_and_its_files_all()
+    {
+        var renewed = string.Join(", ", Enumerable.Range(0, ShopContext.MostRows + 20).Select(i => FormattableString.Invariant($"{{ part: seal, serial: S-{i} }}")));
+        var shop = ShopContext.Of(SmallBook.Compose(SmallBook.Review(("jobs/2025/0003/job.yaml", SmallBook.Job("a", "2025-11-01", "60 h", $"complaint: x\nrenewed: [{renewed}]\n")))));
+        var page = LivesPage.Compose(shop);
+        var whole = page.Tables.Single(t => t.Id == "lives").Rows;
+        var block = page.Sections.Select(s => s.Model).OfType<BlocksView>().SelectMany(s => s.Blocks).Single(b => b.Table?.Id == "lives");
+        Assert.True(whole.Count > ShopContext.MostRows);
+        Assert.Equal(whole.TakeLast(ShopContext.MostRows), block.Table!.Rows);
+        Assert.Contains(FormattableString.Invariant($"{whole.Count}"), Assert.Single(block.Lines), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_history_tells_jobs_trends_and_the_growing_pack()
     {
         var page = SmallBook.Publish()["customers/key-a-1/index.html"];

@@ -38,7 +38,7 @@ public static class LivesPage
                 ]),
             tables[1].Rows.Count > 0 ? BlocksView.Section("gears", shop.Say("shop.lives.gears"), new Block { Table = tables[1], Fold = shop.Say("shop.lives.gears.fold") }) : null,
             tables[2].Rows.Count > 0 ? BlocksView.Section("drivers", shop.Say("shop.lives.drivers"), [new Block { Table = tables[2] }, Block.Say([.. Compared(kinds, shop)])]) : null,
-            BlocksView.Section("lives", shop.Say("shop.lives.all"), new Block { Table = tables[3], Fold = shop.Say("shop.lives.all.fold") }));
+            BlocksView.Section("lives", shop.Say("shop.lives.all"), new Block { Lines = [.. shop.Shortened(tables[3], "shop.rows.newest")], Table = tables[3].Last(ShopContext.MostRows), Fold = shop.Say("shop.lives.all.fold") }));
     }
 
     private static TableView Table(string id, IEnumerable<(string Name, GroupLife Life, UseMeasure Measure)> groups, ShopContext shop) => TableView.Of(

@@ -37,7 +37,7 @@ public static class ServicePage
         shop.Book.Units[tally.Unit] is var unit ? ServiceAssessment.On(shop.AsOf, unit, shop.Book.GearboxOf(unit), tally.Terms) : [];
 
     private static SectionView? Section(string id, string key, TableView table, ShopContext shop) => BlocksView.Section(
-        id, shop.Say(key), table.Rows.Count > 0 ? new Block { Lines = [shop.Say(key + ".words")], Table = table } : Block.Say(shop.Say("shop.nothing_due")));
+        id, shop.Say(key), table.Rows.Count > 0 ? new Block { Lines = [shop.Say(key + ".words"), .. shop.Shortened(table, "shop.rows.first")], Table = table.First(ShopContext.MostRows) } : Block.Say(shop.Say("shop.nothing_due")));
 
     private static TableView Table(string id, IEnumerable<ServiceDue> due, Dictionary<string, Use> use, ShopContext shop) => TableView.Of(
         id,

@@ -27,6 +27,9 @@ public sealed record ShopContext(Composition Composition, ShopTally Tally)
     /// <summary>The seasons.</summary>
     public const string Seasons = Addresses.Shop + "/seasons.html";
 
+    /// <summary>How many rows of a table a page shows: the files beside it hold all, and a page of tens of thousands opens slowly.</summary>
+    public const int MostRows = 500;
+
     private static readonly (string Page, string Key)[] Links =
         [(Bench, "shop.bench"), (Service, "shop.service"), (Lives, "shop.lives"), (Stores, "shop.stores"), (Seasons, "shop.seasons")];
 
@@ -70,6 +73,15 @@ public sealed record ShopContext(Composition Composition, ShopTally Tally)
     {
         ArgumentNullException.ThrowIfNull(unit);
         return Book.JobsOf(unit.Id).LastOrDefault(IsOpen);
+    }
+
+    /// <summary>What to say above a table of which a page shows no more than <see cref="MostRows"/>; nothing of one that it shows whole.</summary>
+    /// <param name="table">The whole table.</param>
+    /// <param name="key">The sentence.</param>
+    public IEnumerable<string> Shortened(TableView table, string key)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        return table.Rows.Count > MostRows ? [Say(key, ("shown", MostRows), ("count", table.Rows.Count))] : [];
     }
 
     /// <summary>A sentence of the texts.</summary>

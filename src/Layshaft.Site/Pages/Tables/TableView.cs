@@ -22,6 +22,14 @@ public sealed record TableView(string Id, string Caption, IReadOnlyList<Column> 
     /// </summary>
     public bool Folds => IsWide && (Rows.Any(r => r.Cells.Any(c => c.IsLong)) || (Rows.Count <= Few && Columns.Count(c => c.IsNumber) * 2 < Columns.Count));
 
+    /// <summary>The table with no more than its first rows.</summary>
+    /// <param name="most">How many at most.</param>
+    public TableView First(int most) => Rows.Count <= most ? this : this with { Rows = [.. Rows.Take(most)] };
+
+    /// <summary>The table with no more than its last rows.</summary>
+    /// <param name="most">How many at most.</param>
+    public TableView Last(int most) => Rows.Count <= most ? this : this with { Rows = [.. Rows.TakeLast(most)] };
+
     /// <summary>Makes a table; a column is set to the right when all its filled cells are numbers.</summary>
     public static TableView Of(string id, string caption, IReadOnlyList<string> heads, IEnumerable<IReadOnlyList<Cell>> rows)
     {
