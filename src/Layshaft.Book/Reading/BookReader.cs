@@ -34,7 +34,7 @@ public static class BookReader
         var draft = standing with { Jobs = ReadJobs(files, [.. BookLayout.JobFiles(files)], problems, memory) };
         BookChecks.Run(draft, problems);
         var inOrder = problems.InOrder();
-        return inOrder.Any(p => p.Severity == Severity.Stops) || draft.Shop is not { } shop || !isComplete
+        return problems.HasStops || draft.Shop is not { } shop || !isComplete
             ? new BookRead(null, inOrder)
             : new BookRead(draft.ToBook(shop), inOrder);
     }

@@ -17,8 +17,9 @@ public sealed record ManifestEntry(string Path, long Size, ContentHash Sha256);
 public sealed class SiteManifest
 {
     private readonly PathIndex<ManifestEntry> _entries;
+    private readonly Lazy<ContentHash> _hash;
 
-    internal SiteManifest(IEnumerable<ManifestEntry> entries) => _entries = new(entries, e => e.Path);
+    internal SiteManifest(IEnumerable<ManifestEntry> entries) => (_entries, _hash) = (new(entries, e => e.Path), new(Written));
 
     /// <summary>The entries in order of path.</summary>
     public IReadOnlyCollection<ManifestEntry> Entries => _entries;
@@ -49,12 +50,7 @@ public sealed class SiteManifest
     }
 
     /// <summary>The hash of the list as it is written.</summary>
-    internal ContentHash Hash()
-    {
-        using var stream = new HashingStream(Stream.Null);
-        WriteTo(stream);
-        return stream.Entry(string.Empty).Sha256;
-    }
+    internal ContentHash Hash() => _hash.Value;
 
     /// <summary>Writes the list as JSON, one file a line. Paths need no escaping, see <see cref="OutputPath"/>.</summary>
     internal void WriteTo(Stream stream)
@@ -69,5 +65,12 @@ public sealed class SiteManifest
         }
 
         writer.Write(_entries.Count > 0 ? "\n]\n}\n" : separator + "]\n}\n");
+    }
+
+    private ContentHash Written()
+    {
+        using var stream = new HashingStream(Stream.Null);
+        WriteTo(stream);
+        return stream.Entry(string.Empty).Sha256;
     }
 }

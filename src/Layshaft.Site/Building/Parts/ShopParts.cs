@@ -20,14 +20,13 @@ internal sealed class ShopParts(StandingBook standing, Composition composition, 
 {
     private readonly Lazy<IReadOnlyList<UnitTally>> _units = new(() => ShopTally.InOrder(parts.SelectMany(p => p.UnitTallies())));
     private readonly Lazy<IReadOnlyList<JobTally>> _jobs = new(() => [.. parts.SelectMany(p => p.JobTallies())]);
+    private readonly IReadOnlyList<string> _bench = [.. parts.SelectMany(p => p.Rest.Bench).Order(StringComparer.Ordinal)];
     private readonly DateOnly? _newest = parts.Max(p => p.Rest.Newest);
     private readonly PlanInput _standing = new(
         "book without jobs",
         hashes.Of(
             standing.Files.All.Select(f => f.Path).Where(p => BookHashes.IsText(p) && !p.StartsWith("jobs/", StringComparison.Ordinal)),
             BookParts.PicturesIn(composition.Pictures)));
-
-    private IReadOnlyList<string> Bench => [.. parts.SelectMany(p => p.Rest.Bench).Order(StringComparer.Ordinal)];
 
     /// <summary>The scope of a page.</summary>
     /// <param name="page">The page.</param>
@@ -66,7 +65,7 @@ internal sealed class ShopParts(StandingBook standing, Composition composition, 
 
         if (sources.HasFlag(ShopSources.Bench))
         {
-            yield return new PlanInput("bench", hashes.Of(Bench.Select(PartOutline.FolderOf).SelectMany(f => standing.Files.Below($"{f}/")).Select(f => f.Path).Where(BookHashes.IsText)));
+            yield return new PlanInput("bench", hashes.Of(_bench.Select(PartOutline.FolderOf).SelectMany(f => standing.Files.Below($"{f}/")).Select(f => f.Path).Where(BookHashes.IsText)));
         }
     }
 
@@ -89,7 +88,7 @@ internal sealed class ShopParts(StandingBook standing, Composition composition, 
         }
 
         // What is wrong in them was told when their parts were read.
-        var jobs = standing.ReadJobs(Bench, new ProblemList());
+        var jobs = standing.ReadJobs(_bench, new ProblemList());
         var book = standing.Book with { Jobs = jobs };
         return composition with
         {

@@ -17,7 +17,12 @@ public sealed class ShopTallyTests
         var assessment = DemoBook.Review.Assessment!;
         var parts = Parts(assessment).ToList();
         Assert.True(parts.Count > 2);
-        var together = ShopTally.Together([.. parts.AsEnumerable().Reverse()]);
+        parts.Reverse();
+        var together = new ShopTally(
+            ShopTally.InOrder(parts.SelectMany(p => p.Units)),
+            [.. parts.SelectMany(p => p.Jobs)],
+            [.. LifeTally.Together(parts.Select(p => p.Lives))],
+            parts.Max(p => p.Newest));
         var whole = ShopTally.Of(assessment);
         Assert.Equal(Text(whole with { Jobs = [] }), Text(together with { Jobs = [] }));
 

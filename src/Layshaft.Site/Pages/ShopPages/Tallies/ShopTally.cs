@@ -26,18 +26,6 @@ public sealed record ShopTally(IReadOnlyList<UnitTally> Units, IReadOnlyList<Job
             BookDay.OfJobs(book.Jobs));
     }
 
-    /// <summary>The tally of a book from those of its parts, in any order.</summary>
-    /// <param name="parts">The tallies of the parts.</param>
-    public static ShopTally Together(IReadOnlyCollection<ShopTally> parts)
-    {
-        ArgumentNullException.ThrowIfNull(parts);
-        return new ShopTally(
-            InOrder(parts.SelectMany(p => p.Units)),
-            [.. parts.SelectMany(p => p.Jobs)],
-            [.. LifeTally.Together(parts.Select(p => p.Lives))],
-            parts.Max(p => p.Newest));
-    }
-
     /// <summary>Units in the order in which the book has them.</summary>
     /// <param name="units">The units.</param>
     public static IReadOnlyList<UnitTally> InOrder(IEnumerable<UnitTally> units) => [.. units.OrderBy(u => u.Unit, StringComparer.Ordinal)];
