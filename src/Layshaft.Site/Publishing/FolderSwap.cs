@@ -1,3 +1,5 @@
+using Layshaft.Site.Publishing.Register;
+
 namespace Layshaft.Site.Publishing;
 
 /// <summary>
@@ -75,9 +77,9 @@ internal sealed class FolderSwap(StateFolder state, string manifestPath, IFileWo
 
     /// <summary>Makes a spare of the old tree after an exchange, or clears it, and then takes the mark from the new one.</summary>
     /// <param name="warnings">Receives what strangers should know.</param>
-    /// <param name="before">The old tree's list of files, if it is at hand.</param>
-    /// <param name="now">The site's list of files, if it is at hand.</param>
-    internal void Settle(ICollection<PublishProblem> warnings, SiteManifest? before = null, SiteManifest? now = null)
+    /// <param name="before">The files that the old tree had as the site, if that is at hand.</param>
+    /// <param name="now">The site's files, if that is at hand.</param>
+    internal void Settle(ICollection<PublishProblem> warnings, SiteRegister? before = null, SiteRegister? now = null)
     {
         foreach (var tree in new[] { state.Stage, state.Old }.Where(Directory.Exists))
         {

@@ -14,7 +14,7 @@ internal static class HashedFile
     {
         using var counted = new HashingStream(Stream.Null);
         write(counted);
-        var hash = counted.Entry(path).Sha256;
+        var hash = counted.Hash();
         if (hash == there && File.Exists(path))
         {
             return;

@@ -3,7 +3,7 @@ using System.Security.Cryptography;
 namespace Layshaft.Site.Publishing;
 
 /// <summary>Passes bytes on to a file, and counts and hashes them on the way.</summary>
-internal sealed class HashingStream(Stream file) : Stream
+internal sealed class HashingStream(Stream file, bool leaveOpen = false) : Stream
 {
     private readonly IncrementalHash _hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
     private long _written;
@@ -22,7 +22,8 @@ internal sealed class HashingStream(Stream file) : Stream
         set => throw new NotSupportedException();
     }
 
-    internal ManifestEntry Entry(string path) => new(path, _written, ContentHash.Of(_hash.GetCurrentHash()));
+    /// <summary>The hash of what was written so far.</summary>
+    internal ContentHash Hash() => ContentHash.Of(_hash.GetCurrentHash());
 
     public override void Write(ReadOnlySpan<byte> buffer)
     {
@@ -45,8 +46,11 @@ internal sealed class HashingStream(Stream file) : Stream
     {
         if (disposing)
         {
-            file.Dispose();
             _hash.Dispose();
+            if (!leaveOpen)
+            {
+                file.Dispose();
+            }
         }
 
         base.Dispose(disposing);

@@ -5,16 +5,12 @@ namespace Layshaft.Site.Publishing;
 /// <summary>Reads the list of our files token by token: as a document it would be several times as large in memory.</summary>
 internal static class ManifestText
 {
-    // Longer ones are read as well, only not shared.
-    private const int LongestPath = 512;
-
     /// <summary>Adds the files of a list.</summary>
     /// <param name="json">The list.</param>
     /// <param name="entries">Receives its files.</param>
-    /// <param name="text">Gives the text of a path.</param>
     /// <returns>Whether it is a sound list of ours.</returns>
     /// <exception cref="JsonException">It is not JSON.</exception>
-    internal static bool Read(ReadOnlySpan<byte> json, List<ManifestEntry> entries, PathText text)
+    internal static bool Read(ReadOnlySpan<byte> json, List<ManifestEntry> entries)
     {
         var reader = new Utf8JsonReader(json);
         var (isKnown, isComplete) = (false, false);
@@ -35,7 +31,7 @@ internal static class ManifestText
             }
             else if (isFiles)
             {
-                isComplete = ReadFiles(ref reader, entries, text);
+                isComplete = ReadFiles(ref reader, entries);
             }
             else
             {
@@ -46,7 +42,7 @@ internal static class ManifestText
         return isKnown && isComplete && !reader.Read();
     }
 
-    private static bool ReadFiles(ref Utf8JsonReader reader, List<ManifestEntry> entries, PathText text)
+    private static bool ReadFiles(ref Utf8JsonReader reader, List<ManifestEntry> entries)
     {
         if (reader.TokenType != JsonTokenType.StartArray)
         {
@@ -55,7 +51,7 @@ internal static class ManifestText
 
         while (reader.Read() && reader.TokenType == JsonTokenType.StartObject)
         {
-            if (ReadFile(ref reader, text) is not { } entry)
+            if (ReadFile(ref reader) is not { } entry)
             {
                 return false;
             }
@@ -67,7 +63,7 @@ internal static class ManifestText
     }
 
     // A list that someone changed must not make us touch anything outside the site.
-    private static ManifestEntry? ReadFile(ref Utf8JsonReader reader, PathText text)
+    private static ManifestEntry? ReadFile(ref Utf8JsonReader reader)
     {
         string? path = null;
         var size = -1L;
@@ -78,7 +74,7 @@ internal static class ManifestText
             reader.Read();
             if (isPath)
             {
-                path = PathIn(ref reader, text);
+                path = reader.GetString();
             }
             else if (isSize)
             {
@@ -95,16 +91,5 @@ internal static class ManifestText
         }
 
         return path is not null && size >= 0 && hash is { } sha256 && OutputPath.ProblemWith(path) is null ? new ManifestEntry(path, size, sha256) : null;
-    }
-
-    private static string? PathIn(ref Utf8JsonReader reader, PathText text)
-    {
-        if (reader.TokenType != JsonTokenType.String || reader.ValueSpan.Length > LongestPath)
-        {
-            return reader.GetString();
-        }
-
-        Span<char> path = stackalloc char[LongestPath];
-        return text(path[..reader.CopyString(path)]);
     }
 }

@@ -1,26 +1,28 @@
 using System.Security.Cryptography;
+using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
 
-/// <summary>The output folder as it stands before a publish: what is in it, what of that we wrote, what is whole.</summary>
+/// <summary>The output folder as it stands before a publish: what is in it, what of that we wrote, what is whole. For many threads at once.</summary>
 internal sealed class OldSite
 {
     private readonly string _root;
-    private readonly ReuseRecord _reuse;
+    private readonly TreeLook _look;
     private readonly long _trustBefore;
-    private readonly Dictionary<string, bool> _intact = new(StringComparer.Ordinal);
+    private readonly bool?[] _intact;
 
-    private OldSite(
-        string root, SiteTree tree, SiteManifest manifest, ContentHash? manifestHash, ReuseRecord reuse) =>
-        (_root, Tree, Manifest, ManifestHash, _reuse, _trustBefore) = (root, tree, manifest, manifestHash, reuse, reuse.Noted - DiskClock.Coarsest.Ticks);
+    private OldSite(string root, TreeLook look, SiteRegister register)
+    {
+        (_root, _look, Register) = (root, look, register);
+        _trustBefore = register.Noted - DiskClock.Coarsest.Ticks;
+        _intact = new bool?[register.Count];
+    }
 
-    internal SiteTree Tree { get; }
+    /// <summary>What is in it but for the files that have the size and time that we noted.</summary>
+    internal SiteTree Others => _look.Others;
 
     /// <summary>The files that we wrote; empty before the first publish.</summary>
-    internal SiteManifest Manifest { get; }
-
-    /// <summary>The hash of their list as it stands; null before the first publish.</summary>
-    internal ContentHash? ManifestHash { get; }
+    internal SiteRegister Register { get; }
 
     /// <summary>
     /// Whether some file's time lies so close to when the times were noted that a change just after would not show in it;
@@ -28,63 +30,67 @@ internal sealed class OldSite
     /// </summary>
     internal bool HasFreshTimes { get; private set; }
 
-    /// <summary>The hash of what the last publish recorded; null where that is not known.</summary>
-    internal ContentHash? RecordHash => _reuse.Hash;
-
     /// <summary>Looks at a folder, or says why it cannot be published into.</summary>
-    internal static OldSite? Look(string root, string manifestPath, ReuseRecord reuse, out PublishProblem? problem)
+    internal static OldSite? Look(string root, string manifestPath, SiteRegister recorded, out PublishProblem? problem)
     {
         problem = null;
-        var tree = SiteTree.Walk(root, reuse.TextOf);
-        if (tree.Find(manifestPath) is { Kind: TreeKind.File })
+        var look = TreeLook.At(root, recorded);
+        if (look.Others.Find(manifestPath) is not { Kind: TreeKind.File })
         {
-            var bytes = File.ReadAllBytes(StateFolder.Place(root, manifestPath));
-            if (SiteManifest.Parse(bytes, reuse.TextOf) is { } manifest)
+            // A wrongly typed folder with somebody's work in it would otherwise become a site.
+            look = TreeLook.At(root, SiteRegister.None);
+            if (look.Others.Entries.FirstOrDefault(e => e.Kind != TreeKind.File) is { } other)
             {
-                return new(root, tree, manifest, ContentHash.Of(SHA256.HashData(bytes)), reuse);
+                problem = new(root, $"This folder is not a site of ours and already holds `{other.Path}`; name a new or empty folder.");
+                return null;
             }
 
-            problem = new(manifestPath, "This list of our files is damaged, so we cannot tell which are ours. Move the folder away and publish anew.");
-            return null;
+            return new(root, look, SiteRegister.None);
         }
 
-        // A wrongly typed folder with somebody's work in it would otherwise become a site.
-        if (tree.Entries.FirstOrDefault(e => e.Kind != TreeKind.File) is { } other)
+        var place = StateFolder.Place(root, manifestPath);
+        var list = HashOf(place);
+        if (list == recorded.List)
         {
-            problem = new(root, $"This folder is not a site of ours and already holds `{other.Path}`; name a new or empty folder.");
-            return null;
+            return new(root, look, recorded);
         }
 
-        return new(root, tree, new([]), null, ReuseRecord.None);
+        if (SiteManifest.Parse(File.ReadAllBytes(place)) is { } manifest)
+        {
+            var register = SiteRegister.Of(manifest, list, recorded);
+            return new(root, TreeLook.At(root, register), register);
+        }
+
+        problem = new(manifestPath, "This list of our files is damaged, so we cannot tell which are ours. Move the folder away and publish anew.");
+        return null;
     }
+
+    /// <summary>What stands at a path, or null.</summary>
+    /// <param name="path">The path.</param>
+    internal TreeEntry? Find(string path) => _look.Find(path);
 
     /// <summary>Whether a file that we wrote is still as we wrote it. Looks at size and time, and reads it only if the time is another.</summary>
-    internal bool IsIntact(ManifestEntry entry)
-    {
-        if (!_intact.TryGetValue(entry.Path, out var intact))
-        {
-            _intact[entry.Path] = intact = Tree.Find(entry.Path) is { Kind: TreeKind.File } found && found.Size == entry.Size
-                && (IsAsNoted(entry, found) || HashOf(StateFolder.Place(_root, entry.Path)) == entry.Sha256);
-        }
+    /// <param name="index">Its place in the register.</param>
+    internal bool IsIntact(int index) => _intact[index] ??= IsSettled(index) || HasOurBytes(index);
 
-        return intact;
-    }
+    /// <summary>Whether a file that we wrote has the size and time that we noted.</summary>
+    /// <param name="index">Its place in the register.</param>
+    internal bool IsAsNoted(int index) => _look.IsAsNoted(index);
 
-    private bool IsAsNoted(ManifestEntry entry, TreeEntry found)
+    private bool IsSettled(int index)
     {
-        if (_reuse.Find(entry.Path) is not { } seen || seen.Sha256 != entry.Sha256 || seen.Modified != found.Modified)
+        if (!IsAsNoted(index))
         {
             return false;
         }
 
-        var settled = found.Modified < _trustBefore;
-        HasFreshTimes |= !settled;
-        return settled;
+        var isSettled = Register[index].Modified < _trustBefore;
+        HasFreshTimes |= !isSettled;
+        return isSettled;
     }
 
-    /// <summary>The key that a file was made from, if that is known.</summary>
-    internal ContentHash? KeyOf(ManifestEntry entry) =>
-        _reuse.Find(entry.Path) is { } seen && seen.Sha256 == entry.Sha256 ? seen.Key : null;
+    private bool HasOurBytes(int index) => Register.Paths.TextOf(index) is var path
+        && Find(path) is { Kind: TreeKind.File } found && found.Size == Register[index].Size && HashOf(StateFolder.Place(_root, path)) == Register[index].Sha256;
 
     internal static ContentHash HashOf(string path)
     {

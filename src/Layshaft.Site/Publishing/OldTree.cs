@@ -1,3 +1,5 @@
+using Layshaft.Site.Publishing.Register;
+
 namespace Layshaft.Site.Publishing;
 
 /// <summary>
@@ -8,11 +10,11 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
 {
     private readonly KeptAside _aside = new(state, files);
 
-    /// <summary>The list of files that the tree had as the site, where it is at hand; otherwise it is read when it is asked.</summary>
-    internal SiteManifest? Before { get; init; }
+    /// <summary>The files that the tree had as the site, where that is at hand; otherwise its list is read when it is asked.</summary>
+    internal SiteRegister? Before { get; init; }
 
-    /// <summary>The list of files of the site, likewise.</summary>
-    internal SiteManifest? Now { get; init; }
+    /// <summary>The files of the site, likewise.</summary>
+    internal SiteRegister? Now { get; init; }
 
     /// <summary>Whether a stranger's file may go into the site: not from a tree that left it long ago.</summary>
     internal bool IntoSite { get; init; } = true;
@@ -43,19 +45,20 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
 
     private SiteTree Sort(bool leave, ICollection<PublishProblem> warnings)
     {
-        var walk = Task.Run(() => SiteTree.Walk(root));
-        var now = SiteTree.Walk(state.Output);
-        var old = walk.GetAwaiter().GetResult();
-        var manifest = new Lazy<SiteManifest?>(() => Before ?? ReadManifest(root, old));
-        var newManifest = new Lazy<SiteManifest?>(() => Now ?? ReadManifest(state.Output, now));
+        var before = new Lazy<SiteRegister>(() => Before ?? ReadRegister(root));
+        var now = Now ?? ReadRegister(state.Output);
+        var old = SiteTree.Walk(root, (path, size, modified) => !leave || !IsKept(path, size, modified, now));
+
+        // Few in a tree whose second names are left: what was made anew, and what strangers did meanwhile.
+        var site = new Lazy<TreeLook>(() => TreeLook.At(state.Output, now));
         var (others, known) = (new List<TreeEntry>(), new List<TreeEntry>());
-        foreach (var (entry, other) in Pairs(old, now))
+        foreach (var entry in old.Entries.Where(e => e.Kind != TreeKind.Folder && e.Path != manifestPath))
         {
-            if (Changes?.Contains(entry.Path) == true || !IsInNewSite(entry, other))
+            if (Changes?.Contains(entry.Path) == true || !(IsKept(entry, now) || IsInNewSite(entry, site.Value.Find(entry.Path))))
             {
                 others.Add(entry);
             }
-            else if (!leave || entry.Kind == TreeKind.Link || newManifest.Value?.Find(entry.Path) is null)
+            else if (!leave || entry.Kind == TreeKind.Link || now.Paths.IndexOf(entry.Path) < 0)
             {
                 // Strangers' files have no second name in a spare: what they are later, only they know.
                 known.Add(entry);
@@ -63,41 +66,26 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
         }
 
         SideBySide.ForEach(known, parallelism, entry => files.DeleteFile(StateFolder.Place(root, entry.Path)));
-
-        // Few: what was made anew, and what strangers did meanwhile.
         foreach (var entry in others)
         {
-            if (IsOurs(entry, manifest))
+            if (IsOurs(entry, before))
             {
                 files.DeleteFile(StateFolder.Place(root, entry.Path));
             }
             else
             {
-                Keep(entry, now, newManifest, warnings);
+                Keep(entry, site.Value, now, warnings);
             }
         }
 
         return old;
     }
 
-    // Every file and link of the old tree but our list, with what stands at its path in the new one. Both are in order of path.
-    private IEnumerable<(TreeEntry Old, TreeEntry? Now)> Pairs(SiteTree old, SiteTree now)
-    {
-        using var later = now.Entries.GetEnumerator();
-        var more = later.MoveNext();
-        foreach (var entry in old.Entries)
-        {
-            while (more && string.CompareOrdinal(later.Current.Path, entry.Path) < 0)
-            {
-                more = later.MoveNext();
-            }
+    private bool IsKept(TreeEntry entry, SiteRegister now) => entry.Kind == TreeKind.File && IsKept(entry.Path, entry.Size, entry.Modified, now);
 
-            if (entry.Kind != TreeKind.Folder && entry.Path != manifestPath)
-            {
-                yield return (entry, more && later.Current.Path == entry.Path ? later.Current : null);
-            }
-        }
-    }
+    // Kept files were given a second name in the new tree: one file, so one size and one time.
+    private bool IsKept(ReadOnlySpan<char> path, long size, long modified, SiteRegister now) =>
+        now.Paths.IndexOf(path) is >= 0 and var index && now[index].Size == size && now[index].Modified == modified && Changes?.Contains(path) != true;
 
     // Last of all, so that a killed clearing can still tell what is ours.
     private void DeleteManifest(SiteTree old)
@@ -108,29 +96,32 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
         }
     }
 
-    private SiteManifest? ReadManifest(string folder, SiteTree tree) =>
-        tree.Find(manifestPath) is { Kind: TreeKind.File } ? SiteManifest.Parse(File.ReadAllBytes(StateFolder.Place(folder, manifestPath))) : null;
+    private SiteRegister ReadRegister(string folder)
+    {
+        var list = StateFolder.Place(folder, manifestPath);
+        return File.Exists(list) && SiteManifest.Parse(File.ReadAllBytes(list)) is { } manifest ? SiteRegister.Of(manifest, OldSite.HashOf(list), SiteRegister.None) : SiteRegister.None;
+    }
 
-    // Kept files and strangers were given a second name in the new tree: one file, so one size and one time.
+    // Strangers were given a second name too, so that is one file, of one size and one time.
     private bool IsInNewSite(TreeEntry entry, TreeEntry? other) => other?.Kind == entry.Kind
         && (entry.Kind == TreeKind.Link
             ? TargetOf(root, entry) == TargetOf(state.Output, entry)
             : other.Size == entry.Size && other.Modified == entry.Modified);
 
-    private bool IsOurs(TreeEntry entry, Lazy<SiteManifest?> manifest) =>
-        entry.Kind == TreeKind.File && manifest.Value?.Find(entry.Path) is { } listed && listed.Size == entry.Size
+    private bool IsOurs(TreeEntry entry, Lazy<SiteRegister> before) =>
+        entry.Kind == TreeKind.File && before.Value.Find(entry.Path) is { } listed && listed.Size == entry.Size
         && OldSite.HashOf(StateFolder.Place(root, entry.Path)) == listed.Sha256;
 
-    private void Keep(TreeEntry entry, SiteTree now, Lazy<SiteManifest?> newManifest, ICollection<PublishProblem> warnings)
+    private void Keep(TreeEntry entry, TreeLook site, SiteRegister now, ICollection<PublishProblem> warnings)
     {
         var from = StateFolder.Place(root, entry.Path);
         var to = StateFolder.Place(state.Output, entry.Path);
-        var other = now.Find(entry.Path);
-        if (IntoSite && other is null && OutputPath.FoldersAbove(entry.Path).All(f => now.Find(f) is null or { Kind: TreeKind.Folder }))
+        var other = site.Find(entry.Path);
+        if (IntoSite && other is null && OutputPath.FoldersAbove(entry.Path).All(f => site.Find(f) is null or { Kind: TreeKind.Folder }))
         {
             MoveTo(from, to);
         }
-        else if (IntoSite && other is { Kind: TreeKind.File } && other.Modified < entry.Modified && newManifest.Value?.Find(entry.Path) is null)
+        else if (IntoSite && other is { Kind: TreeKind.File } && other.Modified < entry.Modified && now.Find(entry.Path) is null)
         {
             // A stranger saved his file after the new tree got the one before: the later one is his.
             KeepAside(to, entry.Path, warnings);

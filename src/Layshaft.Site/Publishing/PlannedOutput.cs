@@ -52,6 +52,15 @@ public sealed class PlannedOutput
     public static PlannedOutput OfText(string path, IReadOnlyList<PlanInput> inputs, Func<string> text) =>
         new(path, inputs, stream => stream.Write(Encoding.UTF8.GetBytes(text())));
 
+    /// <summary>Its key, where it is known by that alone.</summary>
+    internal ContentHash? KnownKey => _key;
+
+    /// <summary>Whether another is made by the same maker in the same group.</summary>
+    internal bool IsLike(PlannedOutput other) => KnownKey is not null && other._maker == _maker && other.Group == Group;
+
+    /// <summary>Another output that is made by the same maker in the same group.</summary>
+    internal PlannedOutput With(string path, ContentHash key, int turn) => new(path, key, _maker) { Group = Group, Turn = turn };
+
     /// <summary>Writes its bytes.</summary>
     /// <returns>Whether the next publish shall make it again although its inputs are the same.</returns>
     internal bool Make(Stream stream) => _maker.Make(Path, stream);

@@ -1,3 +1,5 @@
+using Layshaft.Site.Publishing.Register;
+
 namespace Layshaft.Site.Publishing;
 
 /// <summary>How to publish.</summary>
@@ -16,7 +18,7 @@ public sealed record PublishOptions
     public string ManifestPath { get; init; } = "shop/layshaft-manifest.json";
 
     /// <summary>What the last publish recorded, where it was read already.</summary>
-    internal ReuseRecord? Known { get; init; }
+    internal SiteRegister? Known { get; init; }
 
     /// <summary>How many outputs are made at once.</summary>
     public int Parallelism { get; init; } = Environment.ProcessorCount;

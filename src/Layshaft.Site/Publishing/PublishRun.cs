@@ -1,3 +1,5 @@
+using Layshaft.Site.Publishing.Register;
+
 namespace Layshaft.Site.Publishing;
 
 /// <summary>One publish, from looking at the old site to clearing it away.</summary>
@@ -12,20 +14,20 @@ internal sealed class PublishRun(
         Strangers strangers;
         try
         {
-            old = OldSite.Look(state.Output, options.ManifestPath, options.Known ?? ReuseRecord.Read(state.Reuse), out var problem);
+            old = OldSite.Look(state.Output, options.ManifestPath, options.Known ?? RegisterFile.Read(state.Register), out var problem);
             if (old is null)
             {
                 return PublishResult.Refused(problem!);
             }
 
-            strangers = Strangers.Find(old, plan.Outputs.Select(o => o.Path).ToHashSet(StringComparer.Ordinal), options.ManifestPath);
+            strangers = Strangers.Find(old, plan.Paths, options.ManifestPath);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             return PublishResult.Refused(new PublishProblem(state.Output, $"The old site cannot be read: {e.Message}"));
         }
 
-        var inTheWay = strangers.InTheWayOf(plan.Outputs.Select(o => o.Path).Append(options.ManifestPath)).ToList();
+        var inTheWay = strangers.InTheWayOf(plan.Paths, options.ManifestPath).ToList();
         return inTheWay.Count > 0 ? PublishResult.Refused(inTheWay) : StageAndSwap(old, strangers, cancel);
     }
 
@@ -35,23 +37,23 @@ internal sealed class PublishRun(
         var swapped = false;
         try
         {
-            var outputs = stage.Make(cancel);
-            var manifest = new SiteManifest(outputs.Select(o => o.Entry));
-            var result = Compare(old, strangers, manifest, outputs);
+            var staged = stage.Make(cancel);
+            var register = staged.Register();
+            var (result, list) = (Compare(old, strangers, register, staged), old.Register.List);
             if (result.Outcome == PublishOutcome.Published)
             {
-                stage.Complete(outputs, strangers, manifest, warnings);
+                list = stage.Complete(staged, register, strangers, warnings);
                 cancel.ThrowIfCancellationRequested();
                 _swap.Exchange();
                 swapped = true;
-                AfterSwap(result, old.Manifest, manifest);
+                AfterSwap(result, old.Register, register);
             }
             else
             {
                 _swap.Discard();
             }
 
-            Remember(outputs, old.HasFreshTimes ? null : old.RecordHash);
+            Tidy(() => RegisterFile.Write(files, state.Register, register, list!.Value, old.HasFreshTimes ? null : old.Register.Hash));
             return result with { Warnings = [.. warnings] };
         }
         catch (StagingException e)
@@ -72,37 +74,37 @@ internal sealed class PublishRun(
         }
     }
 
-    private PublishResult Compare(OldSite old, Strangers strangers, SiteManifest manifest, IReadOnlyList<StagedOutput> outputs)
+    private PublishResult Compare(OldSite old, Strangers strangers, SiteRegister now, StagedFiles staged)
     {
-        var before = old.Manifest;
-        var restored = manifest.Entries.Where(e => before.Find(e.Path) is { } was && was.Sha256 == e.Sha256 && !old.IsIntact(was)).ToList();
-        var same = restored.Count == 0 && manifest.Entries.SequenceEqual(before.Entries) && manifest.Hash() == old.ManifestHash;
+        var before = old.Register;
+        int[] was = [.. staged.All().Select(i => before.Paths.IndexOf(now.Paths[i]))];
+        bool IsTheSame(int i) => was[i] >= 0 && before[was[i]].Sha256 == now[i].Sha256;
+
+        var added = now.Paths.Texts(staged.Where(i => was[i] < 0));
+        var changed = now.Paths.Texts(staged.Where(i => was[i] >= 0 && !IsTheSame(i)));
+        var restored = now.Paths.Texts(staged.Where(i => IsTheSame(i) && !old.IsIntact(was[i])));
+        int[] left = [.. Enumerable.Range(0, before.Count).Where(i => now.Paths.IndexOf(before.Paths[i]) < 0)];
+        var same = added.Count + changed.Count + restored.Count + left.Length == 0 && SiteManifest.HashOf(now.Files()) == before.List;
         warnings.AddRange(strangers.Edited.Select(path => new PublishProblem(
             path, "This file of ours has left the site, but was changed by hand; it was left alone and is no longer ours.")));
         return new(same ? PublishOutcome.Unchanged : PublishOutcome.Published, [])
         {
-            Added = [.. manifest.Entries.Where(e => before.Find(e.Path) is null).Select(e => e.Path)],
-            Changed = [.. manifest.Entries.Where(e => before.Find(e.Path) is { } was && was.Sha256 != e.Sha256).Select(e => e.Path)],
-            Removed = [.. before.Entries.Select(e => e.Path).Where(p => manifest.Find(p) is null && !strangers.Edited.Contains(p))],
-            Restored = [.. restored.Select(e => e.Path)],
+            Added = added,
+            Changed = changed,
+            Removed = [.. before.Paths.Texts(left).Where(p => !strangers.Edited.Contains(p))],
+            Restored = restored,
             Strangers = strangers.Names,
-            Made = outputs.Count(o => o.Made),
-            Kept = outputs.Count(o => !o.Made),
+            Made = staged.Where(staged.IsMade).Count(),
+            Kept = staged.Where(i => !staged.IsMade(i)).Count(),
         };
     }
 
     /// <summary>The new site is in place: from here on nothing fails, it is only told.</summary>
-    private void AfterSwap(PublishResult result, SiteManifest before, SiteManifest now)
+    private void AfterSwap(PublishResult result, SiteRegister before, SiteRegister now)
     {
         Tidy(() => _swap.Settle(warnings, before, now));
         Tidy(() => files.Replace(state.Changes, stream => WriteChanges(result, stream)));
     }
-
-    private void Remember(IReadOnlyList<StagedOutput> outputs, ContentHash? there) => Tidy(() => ReuseRecord.Write(
-        files,
-        state.Reuse,
-        outputs.Zip(plan.Outputs).Where(o => o.First.Key is not null).Select(o => new ReuseEntry(o.First.Entry.Path, o.First.Key!.Value, o.First.Entry.Sha256, o.First.Modified, o.Second.Group?.Mark)),
-        there));
 
     private void Tidy(Action step)
     {

@@ -64,16 +64,8 @@ public sealed class Publisher
         return new PublishRun(plan, state, _options, _files, warnings).Run(cancel);
     }
 
-    private IReadOnlyList<PublishProblem> ProblemsOf(SitePlan plan)
-    {
-        if (plan.Problems.Count > 0)
-        {
-            return plan.Problems;
-        }
-
-        // The list of files takes a place in the site like any other.
-        return SitePlan.Of([.. plan.Outputs, new(_options.ManifestPath, [], _ => { })]).Problems;
-    }
+    // The list of files takes a place in the site like any other.
+    private IReadOnlyList<PublishProblem> ProblemsOf(SitePlan plan) => plan.Problems.Count > 0 ? plan.Problems : plan.ProblemsWith(_options.ManifestPath);
 
     private static FileStream? TryLock(StateFolder state, string folder, out PublishProblem? problem)
     {

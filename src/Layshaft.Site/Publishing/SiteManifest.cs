@@ -17,9 +17,8 @@ public sealed record ManifestEntry(string Path, long Size, ContentHash Sha256);
 public sealed class SiteManifest
 {
     private readonly PathIndex<ManifestEntry> _entries;
-    private readonly Lazy<ContentHash> _hash;
 
-    internal SiteManifest(IEnumerable<ManifestEntry> entries) => (_entries, _hash) = (new(entries, e => e.Path), new(Written));
+    internal SiteManifest(IEnumerable<ManifestEntry> entries) => _entries = new(entries, e => e.Path);
 
     /// <summary>The entries in order of path.</summary>
     public IReadOnlyCollection<ManifestEntry> Entries => _entries;
@@ -31,17 +30,12 @@ public sealed class SiteManifest
     /// <summary>Reads a list back.</summary>
     /// <param name="json">The file's bytes.</param>
     /// <returns>The list, or null if these bytes are not one.</returns>
-    public static SiteManifest? Parse(ReadOnlyMemory<byte> json) => Parse(json, path => path.ToString());
-
-    /// <summary>Reads a list back.</summary>
-    /// <param name="json">The file's bytes.</param>
-    /// <param name="text">Gives the text of a path, so that the same path need be in memory only once.</param>
-    internal static SiteManifest? Parse(ReadOnlyMemory<byte> json, PathText text)
+    public static SiteManifest? Parse(ReadOnlyMemory<byte> json)
     {
         try
         {
             var entries = new List<ManifestEntry>();
-            return ManifestText.Read(json.Span, entries, text) ? new(entries) : null;
+            return ManifestText.Read(json.Span, entries) ? new(entries) : null;
         }
         catch (Exception e) when (e is JsonException or InvalidOperationException or FormatException or ArgumentException)
         {
@@ -49,28 +43,31 @@ public sealed class SiteManifest
         }
     }
 
-    /// <summary>The hash of the list as it is written.</summary>
-    internal ContentHash Hash() => _hash.Value;
+    /// <summary>The hash of a list as it is written.</summary>
+    /// <param name="entries">The files in order of path.</param>
+    internal static ContentHash HashOf(IEnumerable<ManifestEntry> entries) => Write(Stream.Null, entries);
 
-    /// <summary>Writes the list as JSON, one file a line. Paths need no escaping, see <see cref="OutputPath"/>.</summary>
-    internal void WriteTo(Stream stream)
+    /// <summary>Writes a list as JSON, one file a line. Paths need no escaping, see <see cref="OutputPath"/>.</summary>
+    /// <param name="to">Where to.</param>
+    /// <param name="entries">The files in order of path; gone through once, since there may be very many.</param>
+    /// <returns>The hash of what was written.</returns>
+    internal static ContentHash Write(Stream to, IEnumerable<ManifestEntry> entries)
     {
-        using var writer = new StreamWriter(stream, Encoding.ASCII, 1 << 16, leaveOpen: true);
-        var separator = "{\n\"format\": 1,\n\"files\": [\n";
-        foreach (var entry in _entries)
+        using var hashed = new HashingStream(to, leaveOpen: true);
+        using (var writer = new StreamWriter(hashed, Encoding.ASCII, 1 << 16, leaveOpen: true))
         {
-            writer.Write(separator);
-            writer.Write(string.Create(CultureInfo.InvariantCulture, $"{{\"path\": \"{entry.Path}\", \"size\": {entry.Size}, \"sha256\": \"{entry.Sha256}\"}}"));
-            separator = ",\n";
+            var separator = "{\n\"format\": 1,\n\"files\": [\n";
+            var any = false;
+            foreach (var entry in entries)
+            {
+                writer.Write(any ? ",\n" : separator);
+                writer.Write(string.Create(CultureInfo.InvariantCulture, $"{{\"path\": \"{entry.Path}\", \"size\": {entry.Size}, \"sha256\": \"{entry.Sha256}\"}}"));
+                any = true;
+            }
+
+            writer.Write(any ? "\n]\n}\n" : separator + "]\n}\n");
         }
 
-        writer.Write(_entries.Count > 0 ? "\n]\n}\n" : separator + "]\n}\n");
-    }
-
-    private ContentHash Written()
-    {
-        using var stream = new HashingStream(Stream.Null);
-        WriteTo(stream);
-        return stream.Entry(string.Empty).Sha256;
+        return hashed.Hash();
     }
 }

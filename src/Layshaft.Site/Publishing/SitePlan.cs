@@ -1,52 +1,42 @@
+using Layshaft.Site.Publishing.Register;
+
 namespace Layshaft.Site.Publishing;
 
 /// <summary>Every file of the site to be, in order of path, checked. Immutable.</summary>
 public sealed class SitePlan
 {
-    private SitePlan(IReadOnlyList<PlannedOutput> outputs, IReadOnlyList<PublishProblem> problems) =>
-        (Outputs, Problems) = (outputs, problems);
+    private readonly PlannedOutputs _outputs;
+
+    private SitePlan(PlannedOutputs outputs, IReadOnlyList<PublishProblem> problems) => (_outputs, Problems) = (outputs, problems);
 
     /// <summary>The outputs in order of path.</summary>
-    public IReadOnlyList<PlannedOutput> Outputs { get; }
+    public IReadOnlyList<PlannedOutput> Outputs => _outputs;
 
     /// <summary>Paths that cannot be, or not beside each other; a plan with any is not published.</summary>
     public IReadOnlyList<PublishProblem> Problems { get; }
 
+    /// <summary>The paths of the outputs.</summary>
+    internal PathTable Paths => _outputs.Paths;
+
     /// <summary>A plan of the given outputs.</summary>
-    /// <param name="outputs">The outputs in any order.</param>
+    /// <param name="outputs">The outputs in any order; gone through once.</param>
     public static SitePlan Of(IEnumerable<PlannedOutput> outputs)
     {
         ArgumentNullException.ThrowIfNull(outputs);
-        var ordered = outputs.OrderBy(o => o.Path, StringComparer.Ordinal).ToList();
-        var problems = new List<PublishProblem>();
-
-        // Systems that do not tell case apart would put twins into one file.
-        var files = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
-        foreach (var path in ordered.Select(o => o.Path))
-        {
-            if (OutputPath.ProblemWith(path) is { } wrong)
-            {
-                problems.Add(new(path, wrong));
-            }
-            else if (!files.TryAdd(path, path))
-            {
-                problems.Add(new(path, $"Another output has this path already, as `{files[path]}`."));
-            }
-        }
-
-        var folders = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
-        foreach (var folder in files.Values.SelectMany(OutputPath.FoldersAbove))
-        {
-            if (files.TryGetValue(folder, out var file))
-            {
-                problems.Add(new(file, $"The folder `{folder}` and this file have the same path."));
-            }
-            else if (!folders.TryAdd(folder, folder) && folders[folder] != folder)
-            {
-                problems.Add(new(folder, $"Another folder differs from this one only by case: `{folders[folder]}`."));
-            }
-        }
-
-        return new(ordered, [.. problems.Distinct()]);
+        var planned = PlannedOutputs.Of(outputs);
+        return new(planned, [.. PathClashes.In(planned.Paths).Distinct()]);
     }
+
+    /// <summary>What is wrong with one more path beside those of the plan.</summary>
+    /// <param name="path">The path.</param>
+    internal IReadOnlyList<PublishProblem> ProblemsWith(string path) => [.. PathClashes.Between(Paths, path).Distinct()];
+
+    /// <summary>The key of an output.</summary>
+    /// <param name="index">Which.</param>
+    /// <param name="generator">The program's mark.</param>
+    internal ContentHash KeyOf(int index, string generator) => _outputs.KeyOf(index) ?? _outputs[index].Key(generator);
+
+    /// <summary>The group of an output; null where it has none.</summary>
+    /// <param name="index">Which.</param>
+    internal OutputGroup? GroupOf(int index) => _outputs.GroupOf(index);
 }

@@ -13,11 +13,13 @@ internal enum TreeKind
 /// <summary>Something found in a tree.</summary>
 internal sealed record TreeEntry(string Path, TreeKind Kind, long Size, long Modified);
 
+/// <summary>Says of a file found in a tree whether it is to be held; for many threads at once.</summary>
+internal delegate bool FileChoice(ReadOnlySpan<char> path, long size, long modified);
+
 /// <summary>Everything below a folder, in order of path. Links are seen and not followed.</summary>
 internal sealed class SiteTree
 {
-    // Longer ones are seen as well, only not shared.
-    private const int LongestPath = 512;
+    private const int LongestPathOnStack = 512;
 
     private readonly PathIndex<TreeEntry> _entries;
 
@@ -29,8 +31,8 @@ internal sealed class SiteTree
 
     /// <summary>Walks a folder; one that does not exist is empty.</summary>
     /// <param name="root">The folder.</param>
-    /// <param name="text">Gives the text of a path; null to make each anew.</param>
-    internal static SiteTree Walk(string root, PathText? text = null)
+    /// <param name="choice">Which files to hold; null for all. Folders and links always are.</param>
+    internal static SiteTree Walk(string root, FileChoice? choice = null)
     {
         if (!Directory.Exists(root))
         {
@@ -39,13 +41,13 @@ internal sealed class SiteTree
 
         // The two upper floors one by one, what lies below them side by side.
         root = Path.TrimEndingDirectorySeparator(Path.GetFullPath(root));
-        var upper = Found(root, root, text, deep: false);
-        upper.AddRange(upper.Where(e => e.Kind == TreeKind.Folder).ToList().SelectMany(e => Found(root, StateFolder.Place(root, e.Path), text, deep: false)));
+        var upper = Found(root, root, choice, deep: false);
+        upper.AddRange(upper.Where(e => e.Kind == TreeKind.Folder).ToList().SelectMany(e => Found(root, StateFolder.Place(root, e.Path), choice, deep: false)));
         string[] inner = [.. upper.Where(e => e.Kind == TreeKind.Folder && e.Path.Contains('/', StringComparison.Ordinal)).Select(e => e.Path)];
         var blocks = new List<TreeEntry>[inner.Length];
         SideBySide.ForEach(Enumerable.Range(0, inner.Length), Environment.ProcessorCount, i =>
         {
-            blocks[i] = Found(root, StateFolder.Place(root, inner[i]), text, deep: true);
+            blocks[i] = Found(root, StateFolder.Place(root, inner[i]), choice, deep: true);
             blocks[i].Sort((one, other) => string.CompareOrdinal(one.Path, other.Path));
         }, share: 4);
         return new(InOrder(upper, inner, blocks));
@@ -59,39 +61,27 @@ internal sealed class SiteTree
         return parts.OrderBy(p => p.Key, StringComparer.Ordinal).SelectMany(p => p.Entries);
     }
 
-    private static List<TreeEntry> Found(string root, string folder, PathText? text, bool deep)
+    private static List<TreeEntry> Found(string root, string folder, FileChoice? choice, bool deep)
     {
         var options = new EnumerationOptions { AttributesToSkip = 0, RecurseSubdirectories = deep, IgnoreInaccessible = false };
         var names = new FolderNames(root.Length);
-        var found = new FileSystemEnumerable<TreeEntry>(folder, (ref FileSystemEntry e) => Entry(ref e, names, text), options)
+        var found = new FileSystemEnumerable<TreeEntry?>(folder, (ref FileSystemEntry e) => Entry(ref e, names, choice), options)
         {
             ShouldRecursePredicate = (ref FileSystemEntry e) => (e.Attributes & FileAttributes.ReparsePoint) == 0,
         };
-        return [.. found];
+        return [.. found.OfType<TreeEntry>()];
     }
 
-    private static TreeEntry Entry(ref FileSystemEntry entry, FolderNames names, PathText? text)
+    private static TreeEntry? Entry(ref FileSystemEntry entry, FolderNames names, FileChoice? choice)
     {
-        var path = Together(names.Of(entry.Directory), entry.FileName, text);
-        if ((entry.Attributes & FileAttributes.ReparsePoint) != 0)
-        {
-            return new(path, TreeKind.Link, 0, 0);
-        }
-
-        return entry.IsDirectory
-            ? new(path, TreeKind.Folder, 0, 0)
-            : new(path, TreeKind.File, entry.Length, entry.LastWriteTimeUtc.UtcTicks);
-    }
-
-    private static string Together(ReadOnlySpan<char> folder, ReadOnlySpan<char> name, PathText? text)
-    {
-        Span<char> path = stackalloc char[LongestPath];
-        if (text is null || !folder.TryCopyTo(path) || !name.TryCopyTo(path[folder.Length..]))
-        {
-            return string.Concat(folder, name);
-        }
-
-        return text(path[..(folder.Length + name.Length)]);
+        var folder = names.Of(entry.Directory);
+        var length = folder.Length + entry.FileName.Length;
+        Span<char> path = length <= LongestPathOnStack ? stackalloc char[length] : new char[length];
+        folder.CopyTo(path);
+        entry.FileName.CopyTo(path[folder.Length..]);
+        var kind = (entry.Attributes & FileAttributes.ReparsePoint) != 0 ? TreeKind.Link : entry.IsDirectory ? TreeKind.Folder : TreeKind.File;
+        var (size, modified) = kind == TreeKind.File ? (entry.Length, entry.LastWriteTimeUtc.UtcTicks) : (0, 0);
+        return kind == TreeKind.File && choice?.Invoke(path, size, modified) == false ? null : new(new string(path), kind, size, modified);
     }
 
     // The path of a folder in the site, with a slash at its end. Neighbours lie in one folder, so the last one is kept.

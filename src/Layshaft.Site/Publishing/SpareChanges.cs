@@ -17,14 +17,14 @@ internal sealed class SpareChanges
     private const string SecondNames = "second names";
     private const string Copies = "copies";
 
-    private readonly HashSet<string> _paths;
+    private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> _paths;
 
-    private SpareChanges(bool hasSecondNames, HashSet<string> paths) => (HasSecondNames, _paths) = (hasSecondNames, paths);
+    private SpareChanges(bool hasSecondNames, HashSet<string> paths) => (HasSecondNames, _paths) = (hasSecondNames, paths.GetAlternateLookup<ReadOnlySpan<char>>());
 
     /// <summary>Whether the kept files of both trees are one; as copies they would take the room twice, so that none is left.</summary>
     internal bool HasSecondNames { get; }
 
-    internal bool Contains(string path) => _paths.Contains(path);
+    internal bool Contains(ReadOnlySpan<char> path) => _paths.Contains(path);
 
     /// <summary>The record of the exchange that put a site in place; null where there is none, or one of another site.</summary>
     /// <param name="file">Where it is.</param>

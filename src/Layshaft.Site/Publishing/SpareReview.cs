@@ -12,15 +12,14 @@ internal sealed class SpareReview
     private readonly OldSite _site;
     private readonly SpareChanges _changes;
     private readonly string _manifestPath;
-    private readonly List<StagedOutput> _lacking = [];
     private readonly List<string> _ours = [];
     private readonly List<string> _strange = [];
 
     private SpareReview(StateFolder state, OldSite site, SpareChanges changes, string manifestPath) =>
         (_root, _siteRoot, _site, _changes, _manifestPath) = (state.Spare, state.Output, site, changes, manifestPath);
 
-    /// <summary>Kept files of the site that the spare does not have for certain.</summary>
-    internal IReadOnlyList<StagedOutput> Lacking => _lacking;
+    /// <summary>Kept files of the site that the spare does not have for certain, by their place in the plan.</summary>
+    internal IReadOnlyList<int> Lacking { get; private init; } = [];
 
     /// <summary>Files of ours that leave it.</summary>
     internal IReadOnlyList<string> Ours => _ours;
@@ -35,55 +34,40 @@ internal sealed class SpareReview
     /// <param name="state">The folder that it is in.</param>
     /// <param name="site">The site that it was left behind by.</param>
     /// <param name="changes">Where it may differ from that.</param>
-    /// <param name="outputs">The files of the site to be, in order of path.</param>
+    /// <param name="staged">The files of the site to be.</param>
     /// <param name="manifestPath">Where the list of files goes.</param>
-    internal static SpareReview Of(StateFolder state, OldSite site, SpareChanges changes, IReadOnlyList<StagedOutput> outputs, string manifestPath)
+    internal static SpareReview Of(StateFolder state, OldSite site, SpareChanges changes, StagedFiles staged, string manifestPath)
     {
-        var tree = SiteTree.Walk(state.Spare);
+        var has = new bool[staged.Paths.Count];
+        var tree = SiteTree.Walk(state.Spare, (path, size, modified) =>
+        {
+            var index = staged.Paths.IndexOf(path);
+            var stays = index >= 0 && !staged.IsStaged(index) && !changes.Contains(path)
+                && staged[index].Size == size && staged[index].Modified == modified;
+            if (stays)
+            {
+                has[index] = true;
+            }
+
+            return !stays;
+        });
         var review = new SpareReview(state, site, changes, manifestPath)
         {
             Folders = [.. tree.Entries.Where(e => e.Kind == TreeKind.Folder).Select(e => e.Path)],
+            Lacking = [.. staged.Where(i => !has[i] && !staged.IsStaged(i))],
         };
-        using var wanted = outputs.GetEnumerator();
-        var more = wanted.MoveNext();
         foreach (var entry in tree.Entries.Where(e => e.Kind != TreeKind.Folder))
         {
-            while (more && string.CompareOrdinal(wanted.Current.Entry.Path, entry.Path) < 0)
-            {
-                review.Lack(wanted.Current);
-                more = wanted.MoveNext();
-            }
-
-            if (more && wanted.Current.Entry.Path == entry.Path && !wanted.Current.Staged && review.IsSame(entry))
-            {
-                more = wanted.MoveNext();
-            }
-            else
-            {
-                review.Leave(entry);
-            }
-        }
-
-        for (; more; more = wanted.MoveNext())
-        {
-            review.Lack(wanted.Current);
+            review.Leave(entry);
         }
 
         return review;
     }
 
-    private void Lack(StagedOutput output)
-    {
-        if (!output.Staged)
-        {
-            _lacking.Add(output);
-        }
-    }
-
     private void Leave(TreeEntry entry) => (IsOurs(entry) ? _ours : _strange).Add(entry.Path);
 
     private bool IsSame(TreeEntry entry) => entry.Kind == TreeKind.File && !_changes.Contains(entry.Path)
-        && _site.Tree.Find(entry.Path) is { Kind: TreeKind.File } other && other.Size == entry.Size && other.Modified == entry.Modified;
+        && _site.Find(entry.Path) is { Kind: TreeKind.File } other && other.Size == entry.Size && other.Modified == entry.Modified;
 
     // A file of ours that somebody changed in the site as it stands is changed here too: that one is kept from the site.
     private bool IsOurs(TreeEntry entry)
@@ -93,7 +77,7 @@ internal sealed class SpareReview
             return entry.Kind == TreeKind.File;
         }
 
-        if (entry.Kind != TreeKind.File || _site.Manifest.Find(entry.Path) is not { } listed)
+        if (entry.Kind != TreeKind.File || _site.Register.Find(entry.Path) is not { } listed)
         {
             return false;
         }
@@ -104,6 +88,6 @@ internal sealed class SpareReview
         }
 
         var hash = OldSite.HashOf(StateFolder.Place(_root, entry.Path));
-        return hash == listed.Sha256 || (_site.Tree.Find(entry.Path) is { Kind: TreeKind.File } && hash == OldSite.HashOf(StateFolder.Place(_siteRoot, entry.Path)));
+        return hash == listed.Sha256 || (_site.Find(entry.Path) is { Kind: TreeKind.File } && hash == OldSite.HashOf(StateFolder.Place(_siteRoot, entry.Path)));
     }
 }

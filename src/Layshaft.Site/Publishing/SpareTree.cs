@@ -8,11 +8,11 @@ internal sealed class SpareTree(StateFolder state, OldSite site, string manifest
     /// <summary>
     /// Makes it the stage, without what the site to be does not keep of it; drops it where nothing is known of it.
     /// </summary>
-    /// <param name="outputs">The files of the site to be, in order of path.</param>
+    /// <param name="staged">The files of the site to be.</param>
     /// <param name="folders">All its folders.</param>
     /// <param name="warnings">Receives what strangers should know.</param>
     /// <returns>What it had; null if there is no stage.</returns>
-    internal SpareReview? BecomeStage(IReadOnlyList<StagedOutput> outputs, IReadOnlySet<string> folders, ICollection<PublishProblem> warnings)
+    internal SpareReview? BecomeStage(StagedFiles staged, IReadOnlySet<string> folders, ICollection<PublishProblem> warnings)
     {
         if (!Directory.Exists(state.Spare))
         {
@@ -20,13 +20,13 @@ internal sealed class SpareTree(StateFolder state, OldSite site, string manifest
         }
 
         var isLink = new DirectoryInfo(state.Spare).LinkTarget is not null;
-        if (isLink || site.ManifestHash is not { } list || SpareChanges.Read(state.SpareChanges, list) is not { HasSecondNames: true } changes)
+        if (isLink || site.Register.List is not { } list || SpareChanges.Read(state.SpareChanges, list) is not { HasSecondNames: true } changes)
         {
             Drop(isLink, warnings);
             return null;
         }
 
-        var review = SpareReview.Of(state, site, changes, outputs, manifestPath);
+        var review = SpareReview.Of(state, site, changes, staged, manifestPath);
         foreach (var path in review.Strange)
         {
             KeepAside(StateFolder.Place(state.Spare, path), path, warnings);

@@ -1,14 +1,7 @@
 using System.Collections.Concurrent;
+using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
-
-/// <summary>An output of the new site.</summary>
-/// <param name="Entry">Its path, size and hash.</param>
-/// <param name="Key">The key of its inputs; null when the next publish shall make it again.</param>
-/// <param name="Made">Whether it was made now; otherwise the old site's file is kept.</param>
-/// <param name="Staged">Whether its file was made for the stage; otherwise the old site has the same bytes.</param>
-/// <param name="Modified">Its file's time, in ticks.</param>
-internal sealed record StagedOutput(ManifestEntry Entry, ContentHash? Key, bool Made, bool Staged, long Modified);
 
 /// <summary>An output of a known path could not be made.</summary>
 internal sealed class StagingException(string path, Exception inner)
@@ -21,37 +14,36 @@ internal sealed class StagingException(string path, Exception inner)
 internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, PublishOptions options, IFileWork files)
 {
     /// <summary>Makes every output that is not known to be the same as before.</summary>
-    internal IReadOnlyList<StagedOutput> Make(CancellationToken cancel)
+    internal StagedFiles Make(CancellationToken cancel)
     {
-        var outputs = new StagedOutput?[plan.Outputs.Count];
-        var keys = plan.Outputs.Select(o => o.Key(options.Generator)).ToArray();
-        var open = new List<int>();
-        for (var i = 0; i < outputs.Length; i++)
+        var staged = new StagedFiles(plan);
+        foreach (var i in staged.All())
         {
-            outputs[i] = KeptFromOld(plan.Outputs[i].Path, keys[i]);
-            if (outputs[i] is null)
+            if (KeptFromOld(i) is { } kept)
             {
-                open.Add(i);
+                staged.Keep(i, kept);
             }
         }
 
-        foreach (var folder in open.Select(i => Path.GetDirectoryName(InMade(plan.Outputs[i].Path))!).Distinct())
+        int[] open = [.. staged.Where(i => !staged.IsKnown(i))];
+        foreach (var folder in open.Select(i => Path.GetDirectoryName(InMade(plan.Paths.TextOf(i)))!).Distinct())
         {
             files.CreateFolder(folder);
         }
 
-        MakeAll(open, keys, outputs, cancel);
-        return outputs!;
+        MakeAll(open, staged, cancel);
+        return staged;
     }
 
     /// <summary>
     /// Brings together what was made, what the old site has and the new one keeps, strangers' files, the list of our files and the
     /// mark; in the spare that the last publish left, where there is one.
     /// </summary>
-    internal void Complete(IReadOnlyList<StagedOutput> outputs, Strangers strangers, SiteManifest manifest, ICollection<PublishProblem> warnings)
+    /// <returns>The hash of the list of our files.</returns>
+    internal ContentHash Complete(StagedFiles staged, SiteRegister register, Strangers strangers, ICollection<PublishProblem> warnings)
     {
-        var folders = Folders(outputs, strangers);
-        var spare = new SpareTree(state, old, options.ManifestPath, files, options.Parallelism).BecomeStage(outputs, folders, warnings);
+        var folders = Folders(strangers);
+        var spare = new SpareTree(state, old, options.ManifestPath, files, options.Parallelism).BecomeStage(staged, folders, warnings);
         if (spare is null && Directory.Exists(state.Made))
         {
             files.Move(state.Made, state.Stage);
@@ -66,10 +58,10 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
             files.CreateFolder(InStage(folder));
         }
 
-        var hasSecondNames = LinkAll(spare?.Lacking ?? outputs.Where(o => !o.Staged));
+        var hasSecondNames = LinkAll(spare?.Lacking ?? staged.Where(i => !staged.IsStaged(i)));
         if (spare is not null && Directory.Exists(state.Made))
         {
-            SideBySide.ForEach(outputs.Where(o => o.Staged), options.Parallelism, o => files.Move(InMade(o.Entry.Path), InStage(o.Entry.Path)));
+            SideBySide.ForEach(staged.Where(staged.IsStaged).Select(plan.Paths.TextOf), options.Parallelism, path => files.Move(InMade(path), InStage(path)));
             FolderSwap.RemoveFolders(SiteTree.Walk(state.Made), state.Made, files);
         }
 
@@ -78,42 +70,39 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
             CopyStranger(entry);
         }
 
-        files.WriteThrough(InStage(options.ManifestPath), manifest.WriteTo);
+        var list = default(ContentHash);
+        files.WriteThrough(InStage(options.ManifestPath), stream => list = SiteManifest.Write(stream, register.Files()));
         files.Create(Path.Combine(state.Stage, StateFolder.MarkName)).Dispose();
         CopyRights();
-        RecordChanges(outputs, manifest.Hash(), hasSecondNames);
+        RecordChanges(staged, list, hasSecondNames);
+        return list;
     }
 
-    private void RecordChanges(IReadOnlyList<StagedOutput> outputs, ContentHash list, bool hasSecondNames)
+    private void RecordChanges(StagedFiles staged, ContentHash list, bool hasSecondNames)
     {
         files.DeleteFile(state.SpareChanges);
         if (Directory.Exists(state.Output))
         {
-            files.WriteThrough(state.SpareChanges, SpareChanges.Write(list, hasSecondNames, outputs.Where(o => o.Staged).Select(o => o.Entry.Path)));
+            files.WriteThrough(state.SpareChanges, SpareChanges.Write(list, hasSecondNames, staged.Where(staged.IsStaged).Select(plan.Paths.TextOf)));
         }
     }
 
     // Every folder of the new site.
-    private HashSet<string> Folders(IReadOnlyList<StagedOutput> outputs, Strangers strangers)
+    private HashSet<string> Folders(Strangers strangers)
     {
-        var folders = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var path in outputs.Select(o => o.Entry.Path).Concat(strangers.Entries.Select(e => e.Path)).Append(options.ManifestPath))
-        {
-            foreach (var folder in OutputPath.FoldersAbove(path).TakeWhile(folders.Add))
-            {
-            }
-        }
-
+        var folders = plan.Paths.Folders().ToHashSet(StringComparer.Ordinal);
+        folders.UnionWith(strangers.Entries.Select(e => e.Path).Append(options.ManifestPath).SelectMany(OutputPath.FoldersAbove));
         folders.UnionWith(strangers.Entries.Where(e => e.Kind == TreeKind.Folder).Select(e => e.Path));
         return folders;
     }
 
-    private bool LinkAll(IEnumerable<StagedOutput> kept)
+    private bool LinkAll(IEnumerable<int> kept)
     {
         var copies = 0;
-        SideBySide.ForEach(kept, options.Parallelism, o =>
+        SideBySide.ForEach(kept, options.Parallelism, i =>
         {
-            if (!files.Link(InOld(o.Entry.Path), InStage(o.Entry.Path)))
+            var path = plan.Paths.TextOf(i);
+            if (!files.Link(InOld(path), InStage(path)))
             {
                 Interlocked.Exchange(ref copies, 1);
             }
@@ -121,24 +110,24 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         return copies == 0;
     }
 
-    private void MakeAll(List<int> open, ContentHash[] keys, StagedOutput?[] outputs, CancellationToken cancel)
+    private void MakeAll(int[] open, StagedFiles staged, CancellationToken cancel)
     {
         var done = 0;
         var parallel = new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, options.Parallelism), CancellationToken = cancel };
-        var groups = open.GroupBy(i => plan.Outputs[i].Group?.Name ?? plan.Outputs[i].Path, StringComparer.Ordinal);
+        var groups = open.GroupBy(i => plan.GroupOf(i)?.Name ?? plan.Paths.TextOf(i), StringComparer.Ordinal);
         try
         {
             // One group after the other is handed out: they take very different times.
             Parallel.ForEach(Partitioner.Create(groups, EnumerablePartitionerOptions.NoBuffering), parallel, group =>
             {
-                foreach (var i in group.OrderBy(i => plan.Outputs[i].Turn))
+                foreach (var (i, output) in group.Select(i => (i, plan.Outputs[i])).OrderBy(o => o.Item2.Turn))
                 {
                     cancel.ThrowIfCancellationRequested();
-                    outputs[i] = MakeOne(plan.Outputs[i], keys[i]);
-                    options.Progress?.Report(new(Interlocked.Increment(ref done), open.Count, plan.Outputs[i].Path));
+                    MakeOne(i, output, staged);
+                    options.Progress?.Report(new(Interlocked.Increment(ref done), open.Length, output.Path));
                 }
 
-                plan.Outputs[group.First()].Group?.Finished();
+                plan.GroupOf(group.First())?.Finished();
             });
         }
         catch (AggregateException e)
@@ -149,15 +138,15 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         }
     }
 
-    private StagedOutput MakeOne(PlannedOutput output, ContentHash? key)
+    private void MakeOne(int index, PlannedOutput output, StagedFiles staged)
     {
         var place = InMade(output.Path);
-        ManifestEntry entry;
+        RegisterRow row;
         try
         {
             using var stream = new HashingStream(files.Create(place));
-            key = output.Make(stream) ? null : key;
-            entry = stream.Entry(output.Path);
+            ContentHash? key = output.Make(stream) ? null : plan.KeyOf(index, options.Generator);
+            row = new() { Sha256 = stream.Hash(), Size = stream.Length, Key = key };
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -165,27 +154,20 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         }
 
         // The same bytes as before: the old file stays, and with it its time, which web servers and uploads go by.
-        if (old.Manifest.Find(output.Path) is { } before && before == entry && IsIntact(before))
+        if (old.Register.Paths.IndexOf(output.Path) is >= 0 and var was && old.Register[was].Sha256 == row.Sha256 && old.Register[was].Size == row.Size && old.IsIntact(was))
         {
             files.DeleteFile(place);
-            return new(entry, key, Made: true, Staged: false, old.Tree.Find(output.Path)!.Modified);
+            staged.Make(index, row with { Modified = old.Find(output.Path)!.Modified }, isStaged: false);
+            return;
         }
 
-        return new(entry, key, Made: true, Staged: true, File.GetLastWriteTimeUtc(place).Ticks);
+        staged.Make(index, row with { Modified = File.GetLastWriteTimeUtc(place).Ticks }, isStaged: true);
     }
 
-    private StagedOutput? KeptFromOld(string path, ContentHash key) =>
-        old.Manifest.Find(path) is { } before && old.KeyOf(before) == key && old.IsIntact(before)
-            ? new(before, key, Made: false, Staged: false, old.Tree.Find(path)!.Modified)
+    private RegisterRow? KeptFromOld(int index) =>
+        old.Register.Paths.IndexOf(plan.Paths[index]) is >= 0 and var was && old.Register[was].Key is { } key && key == plan.KeyOf(index, options.Generator) && old.IsIntact(was)
+            ? old.Register[was] with { Modified = old.IsAsNoted(was) ? old.Register[was].Modified : old.Find(plan.Paths.TextOf(index))!.Modified }
             : null;
-
-    private bool IsIntact(ManifestEntry entry)
-    {
-        lock (old)
-        {
-            return old.IsIntact(entry);
-        }
-    }
 
     private void CopyStranger(TreeEntry entry)
     {
@@ -202,7 +184,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
 
     private void CopyRights()
     {
-        foreach (var folder in old.Tree.Entries.Where(e => e.Kind == TreeKind.Folder).Select(e => e.Path).Append(string.Empty).Reverse())
+        foreach (var folder in old.Others.Entries.Where(e => e.Kind == TreeKind.Folder).Select(e => e.Path).Append(string.Empty).Reverse())
         {
             if (Directory.Exists(InOld(folder)) && Directory.Exists(InStage(folder)))
             {

@@ -45,7 +45,7 @@ internal sealed class StateFolder
     internal string Kept => Path.Combine(Root, "kept");
 
     /// <summary>What each file was made from and when it was last seen; may be lost at any time.</summary>
-    internal string Reuse => Path.Combine(Root, "reuse");
+    internal string Register => Path.Combine(Root, "register");
 
     /// <summary>What the last publish that changed anything added, changed and removed.</summary>
     internal string Changes => Path.Combine(Root, "changes.txt");

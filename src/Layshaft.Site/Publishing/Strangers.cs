@@ -1,3 +1,5 @@
+using Layshaft.Site.Publishing.Register;
+
 namespace Layshaft.Site.Publishing;
 
 /// <summary>
@@ -17,40 +19,35 @@ internal sealed class Strangers
     /// <summary>The strangers for a person to read; a folder stands for all that is in it.</summary>
     internal IReadOnlyList<string> Names { get; }
 
-    internal static Strangers Find(OldSite old, IReadOnlySet<string> planned, string manifestPath)
+    internal static Strangers Find(OldSite old, PathTable planned, string manifestPath)
     {
-        var edited = old.Manifest.Entries
-            .Where(e => !planned.Contains(e.Path) && old.Tree.Find(e.Path) is not null && !old.IsIntact(e))
-            .Select(e => e.Path).ToList();
-        var ours = old.Manifest.Entries.Select(e => e.Path).Append(manifestPath).Except(edited, StringComparer.Ordinal)
-            .ToHashSet(StringComparer.Ordinal);
-        var ourFolders = ours.SelectMany(OutputPath.FoldersAbove).ToHashSet(StringComparer.Ordinal);
+        var edited = Enumerable.Range(0, old.Register.Count).Where(i => planned.IndexOf(old.Register.Paths[i]) < 0 && !old.IsIntact(i))
+            .Select(old.Register.Paths.TextOf).Where(p => old.Find(p) is not null).ToHashSet(StringComparer.Ordinal);
 
         // A link or folder at the path of one of our files is not the file that we wrote.
-        var entries = old.Tree.Entries
-            .Where(e => e.Kind == TreeKind.Folder ? !ourFolders.Contains(e.Path) : e.Kind == TreeKind.Link || !ours.Contains(e.Path))
-            .ToList();
+        var strange = old.Others.Entries.Where(e => e.Kind switch
+        {
+            TreeKind.Folder => !manifestPath.StartsWith($"{e.Path}/", StringComparison.Ordinal)
+                && old.Register.Paths.Below(e.Path).All(i => edited.Count > 0 && edited.Contains(old.Register.Paths.TextOf(i))),
+            TreeKind.Link => true,
+            _ => e.Path != manifestPath && (edited.Contains(e.Path) || old.Register.Paths.IndexOf(e.Path) < 0),
+        });
+
+        // One that was changed so soon after we wrote it that its time does not show it is not among the others.
+        var entries = strange.Concat(edited.Where(p => old.Others.Find(p) is null).Select(p => old.Find(p)!)).OrderBy(e => e.Path, StringComparer.Ordinal).ToList();
         var folders = entries.Where(e => e.Kind == TreeKind.Folder).Select(e => e.Path).ToHashSet(StringComparer.Ordinal);
         var names = entries.Select(e => NameOf(e, folders)).Distinct(StringComparer.Ordinal);
-        return new(entries, edited, [.. names]);
+        return new(entries, [.. edited.Order(StringComparer.Ordinal)], [.. names]);
     }
 
     /// <summary>Where a planned file and a stranger want the same place.</summary>
-    internal IEnumerable<PublishProblem> InTheWayOf(IEnumerable<string> planned)
+    internal IEnumerable<PublishProblem> InTheWayOf(PathTable planned, string manifestPath)
     {
-        var places = new Dictionary<string, TreeKind>(StringComparer.OrdinalIgnoreCase);
-        foreach (var path in planned)
-        {
-            foreach (var folder in OutputPath.FoldersAbove(path))
-            {
-                places[folder] = TreeKind.Folder;
-            }
-
-            places[path] = TreeKind.File;
-        }
-
+        // A folder can be both's.
+        var places = new StrangePlaces(Entries.Select(e => e.Path));
+        var wanted = places.Met(planned).Concat(places.Met(PathTable.Of([manifestPath], out _))).ToLookup(m => m.Place, m => m.IsFolder, StringComparer.Ordinal);
         return Entries
-            .Where(e => places.TryGetValue(e.Path, out var kind) && !(kind == TreeKind.Folder && e.Kind == TreeKind.Folder))
+            .Where(e => wanted[e.Path].Any(isFolder => !isFolder || e.Kind != TreeKind.Folder))
             .Select(e => new PublishProblem(e.Path, "This is not ours and stands where the site needs a file or folder; move it away or rename it."));
     }
 

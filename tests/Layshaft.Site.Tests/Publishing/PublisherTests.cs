@@ -1,4 +1,5 @@
 using Layshaft.Site.Publishing;
+using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Tests.Publishing;
 
@@ -21,7 +22,7 @@ public sealed class PublisherTests : IDisposable
         Assert.Equal(["c/key/job.html", "index.html"], result.Added);
         Assert.Empty(result.Warnings);
         Assert.Equal("c/\nc/key/\nc/key/job.html = job\nindex.html = hello\n", Sites.Show(Out));
-        Assert.Equal(["changes.txt", "lock", "reuse"], Directory.EnumerateFileSystemEntries(_temp.At(".layshaft-reports")).Select(Path.GetFileName).Order());
+        Assert.Equal(["changes.txt", "lock", "register"], Directory.EnumerateFileSystemEntries(_temp.At(".layshaft-reports")).Select(Path.GetFileName).Order());
         Assert.Equal("+ c/key/job.html\n+ index.html\n", File.ReadAllText(_temp.At(".layshaft-reports/changes.txt")));
     }
 
@@ -181,10 +182,11 @@ public sealed class PublisherTests : IDisposable
 
         // As if all that were an hour ago: only then is a time that stayed the same taken as proof.
         var early = DateTime.UtcNow.AddHours(-1);
-        var record = ReuseRecord.Read(_temp.At(".layshaft-reports/reuse"));
+        var register = RegisterFile.Read(_temp.At(".layshaft-reports/register"));
         _temp.Write("reports/a.html", "X");
         File.SetLastWriteTimeUtc(_temp.At("reports/a.html"), early);
-        ReuseRecord.Write(new DiskWork(), _temp.At(".layshaft-reports/reuse"), [.. record.Entries.Select(e => e with { Modified = early.Ticks })]);
+        RegisterRow[] rows = [.. Enumerable.Range(0, register.Count).Select(i => register[i] with { Modified = early.Ticks })];
+        RegisterFile.Write(new DiskWork(), _temp.At(".layshaft-reports/register"), new(register.Paths, rows, register.Marks), register.List!.Value);
         Assert.Equal(PublishOutcome.Unchanged, Publish(plan).Outcome);
     }
 
@@ -206,10 +208,10 @@ public sealed class PublisherTests : IDisposable
     {
         var plan = Sites.Plan(("a.html", "a"));
         Publish(plan);
-        var record = File.ReadAllBytes(_temp.At(".layshaft-reports/reuse"));
+        var record = File.ReadAllBytes(_temp.At(".layshaft-reports/register"));
         foreach (var damaged in new[] { [], "[{\"Path\":null}, 1"u8.ToArray(), record[..^1], record[1..] })
         {
-            File.WriteAllBytes(_temp.At(".layshaft-reports/reuse"), damaged);
+            File.WriteAllBytes(_temp.At(".layshaft-reports/register"), damaged);
             Assert.Equal((PublishOutcome.Unchanged, 1), (Publish(plan) is var r ? (r.Outcome, r.Made) : default));
             Assert.Equal(0, Publish(plan).Made);
         }

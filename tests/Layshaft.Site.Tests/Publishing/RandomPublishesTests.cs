@@ -121,7 +121,7 @@ public sealed class RandomPublishesTests : IDisposable
 
         if (isSettled && _random.Next(12) == 0)
         {
-            File.Delete(_random.Next(2) == 0 ? State.SpareChanges : State.Reuse);
+            File.Delete(_random.Next(2) == 0 ? State.SpareChanges : State.Register);
         }
     }
 

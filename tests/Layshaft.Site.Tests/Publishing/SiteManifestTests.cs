@@ -18,14 +18,14 @@ public class SiteManifestTests
         Assert.Equal((3, Hash), (manifest.Find("a/b.html")!.Size, manifest.Find("a/b.html")!.Sha256.ToString()));
         Assert.Null(manifest.Find("a"));
         Assert.Equal(s_list, Encoding.UTF8.GetString(Bytes(manifest)));
-        Assert.Equal(ContentHash.Of(System.Security.Cryptography.SHA256.HashData(Bytes(manifest))), manifest.Hash());
+        Assert.Equal(ContentHash.Of(System.Security.Cryptography.SHA256.HashData(Bytes(manifest))), SiteManifest.HashOf(manifest.Entries));
         Assert.Empty(SiteManifest.Parse(Bytes(new SiteManifest([])))!.Entries);
     }
 
     private static byte[] Bytes(SiteManifest manifest)
     {
         using var stream = new MemoryStream();
-        manifest.WriteTo(stream);
+        SiteManifest.Write(stream, manifest.Entries);
         return stream.ToArray();
     }
 

@@ -1,19 +1,22 @@
 using Layshaft.Site.Publishing;
+using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Building.Parts;
 
 /// <summary>Which files each part has in the site that stands, by the part's mark.</summary>
 internal sealed class KeptOutputs
 {
-    private readonly Dictionary<ContentHash, List<ReuseEntry>> _outputs = [];
+    private readonly SiteRegister _register;
+    private readonly Dictionary<ContentHash, List<int>> _outputs = [];
 
     /// <summary>The files of a site.</summary>
-    /// <param name="record">What the last publish recorded.</param>
-    public KeptOutputs(ReuseRecord record)
+    /// <param name="register">What the last publish recorded.</param>
+    public KeptOutputs(SiteRegister register)
     {
-        foreach (var entry in record.Entries)
+        _register = register;
+        for (var i = 0; i < register.Count; i++)
         {
-            if (entry.Group is not { } mark)
+            if (register.MarkOf(i) is not { } mark || register[i].Key is null)
             {
                 continue;
             }
@@ -23,11 +26,15 @@ internal sealed class KeptOutputs
                 _outputs[mark] = outputs = [];
             }
 
-            outputs.Add(entry);
+            outputs.Add(i);
         }
     }
 
-    /// <summary>The files of a part, in order of path; null when none are known.</summary>
+    /// <summary>How many files a part has; 0 when none are known.</summary>
     /// <param name="mark">The mark of the part.</param>
-    public IReadOnlyList<ReuseEntry>? Of(ContentHash mark) => _outputs.GetValueOrDefault(mark);
+    public int CountOf(ContentHash mark) => _outputs.GetValueOrDefault(mark)?.Count ?? 0;
+
+    /// <summary>The files of a part with their keys, in order of path; each is made when it is asked for.</summary>
+    /// <param name="mark">The mark of the part.</param>
+    public IEnumerable<(string Path, ContentHash Key)> Of(ContentHash mark) => _outputs[mark].Select(i => (_register.Paths.TextOf(i), _register[i].Key!.Value));
 }

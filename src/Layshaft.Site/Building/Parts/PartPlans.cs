@@ -21,7 +21,7 @@ namespace Layshaft.Site.Building.Parts;
 internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEngine engine, BookHashes hashes, PlanInput site, PublishMemory memory)
 {
     private readonly ConcurrentDictionary<Place, Problem> _damaged = new();
-    private readonly KeptOutputs _kept = new(memory.Reuse);
+    private readonly KeptOutputs _kept = new(memory.Register);
     private int _partsRead;
 
     /// <summary>The pictures that turned out to be damaged when files of the site were made from them.</summary>
@@ -35,9 +35,9 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
     /// <param name="mark">Its mark; null where it has none that can be relied on.</param>
     /// <returns>What is kept of the part, and its files; null when something stops it.</returns>
     /// <exception cref="IOException">A file cannot be read.</exception>
-    public (PartRecord Record, IReadOnlyList<PlannedOutput> Outputs)? Of(PartOutline part, ContentHash? mark)
+    public (PartRecord Record, IEnumerable<PlannedOutput> Outputs)? Of(PartOutline part, ContentHash? mark)
     {
-        if (mark is not { } known || memory.Parts.Recall(known) is not { } record || _kept.Of(known) is not { } outputs || outputs.Count != record.Outputs)
+        if (mark is not { } known || memory.Parts.Recall(known) is not { } record || _kept.CountOf(known) != record.Outputs)
         {
             return Read(part, mark);
         }
@@ -48,10 +48,10 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
             memory.Pictures.Recall(file);
         }
 
-        return (record, Planned(part, mark, outputs.Select(o => (o.Path, o.Key))));
+        return (record, Planned(part, mark, _kept.Of(known)));
     }
 
-    private (PartRecord Record, IReadOnlyList<PlannedOutput> Outputs)? Read(PartOutline part, ContentHash? mark)
+    private (PartRecord Record, IEnumerable<PlannedOutput> Outputs)? Read(PartOutline part, ContentHash? mark)
     {
         Interlocked.Increment(ref _partsRead);
         var problems = new ProblemList();
@@ -74,12 +74,13 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
     }
 
     // What was read is let go here, and read again when the first of the files is to be made.
-    private IReadOnlyList<PlannedOutput> Planned(PartOutline part, ContentHash? mark, IEnumerable<(string Path, ContentHash Key)> outputs)
+    // The outputs are not held either.
+    private IEnumerable<PlannedOutput> Planned(PartOutline part, ContentHash? mark, IEnumerable<(string Path, ContentHash Key)> outputs)
     {
         var scope = new PageScope(part.Name, [], () => reader.ReadAgain(part));
         var maker = new PartOutputs(scope, () => FilesOf(scope.Composition, part, scope));
         var group = scope.Group with { Mark = mark };
-        return [.. outputs.Select((o, i) => new PlannedOutput(o.Path, o.Key, maker) { Group = group, Turn = i })];
+        return outputs.Select((o, i) => new PlannedOutput(o.Path, o.Key, maker) { Group = group, Turn = i });
     }
 
     private IEnumerable<SiteFile> FilesOf(Composition composition, PartOutline part, PageScope scope) =>

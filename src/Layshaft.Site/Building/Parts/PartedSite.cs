@@ -98,7 +98,7 @@ public sealed class PartedSite
 
     // All parts, several at once; null when something stops one. A file that cannot be read stops it too: read as a whole, the book
     // tells which.
-    private static IReadOnlyList<(PartRecord Record, IReadOnlyList<PlannedOutput> Outputs)>? Take(
+    private static IReadOnlyList<(PartRecord Record, IEnumerable<PlannedOutput> Outputs)>? Take(
         StandingBook standing, PartMemory memory, PartPlans plans, BookHashes hashes, PartMark marks)
     {
         try
@@ -108,7 +108,7 @@ public sealed class PartedSite
                 return null;
             }
 
-            var parts = new (PartRecord, IReadOnlyList<PlannedOutput>)?[outlines.Count];
+            var parts = new (PartRecord, IEnumerable<PlannedOutput>)?[outlines.Count];
             Parallel.For(0, parts.Length, (i, state) =>
             {
                 parts[i] = plans.Of(outlines[i], marks.Of(outlines[i]));

@@ -1,5 +1,6 @@
 using Layshaft.Book.Yaml;
 using Layshaft.Site.Publishing;
+using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Building.Parts;
 
@@ -10,17 +11,17 @@ namespace Layshaft.Site.Building.Parts;
 /// <param name="Parts">Of the parts of the book.</param>
 public sealed record PublishMemory(string Output, PictureMemory Pictures, NodeMemory Nodes, PartMemory Parts)
 {
-    private readonly Lazy<ReuseRecord> reuse = new(() => ReuseRecord.Read(new StateFolder(OutputFolder.RealPath(Output)).Reuse));
+    private readonly Lazy<SiteRegister> _register = new(() => RegisterFile.Read(new StateFolder(OutputFolder.RealPath(Output)).Register));
 
     /// <summary>Of the files of the site.</summary>
-    internal ReuseRecord Reuse => reuse.Value;
+    internal SiteRegister Register => _register.Value;
 
     /// <summary>How to publish with what is known.</summary>
     /// <param name="options">How to publish.</param>
     internal PublishOptions With(PublishOptions options)
     {
         ArgumentNullException.ThrowIfNull(options);
-        return options with { Known = Reuse };
+        return options with { Known = Register };
     }
 
     /// <summary>The memory that is kept beside a site.</summary>

@@ -53,7 +53,7 @@ public sealed class PartedSiteTests
 
     [Theory]
     [InlineData("parts")]
-    [InlineData("reuse")]
+    [InlineData("register")]
     public void What_is_kept_may_be_lost_or_damaged(string file)
     {
         using var book = new EditedBook();

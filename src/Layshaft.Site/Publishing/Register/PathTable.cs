@@ -1,0 +1,195 @@
+using System.Buffers;
+using System.Text;
+
+namespace Layshaft.Site.Publishing.Register;
+
+/// <summary>Very many paths of a site in order, as bytes one behind the other: as texts they would be three times as large. Immutable.</summary>
+internal sealed class PathTable
+{
+    private readonly byte[] _text;
+    private readonly int[] _ends;
+    private readonly Lazy<int[]> _slots;
+
+    private PathTable(byte[] text, int[] ends) => (_text, _ends, _slots) = (text, ends, new(Slots));
+
+    /// <summary>How many there are.</summary>
+    internal int Count => _ends.Length;
+
+    /// <summary>The bytes of one; OutputPath lets none be but ASCII.</summary>
+    /// <param name="index">Its place in the order.</param>
+    internal ReadOnlySpan<byte> this[int index] => Of(_text, _ends, index);
+
+    /// <summary>A table.</summary>
+    /// <param name="paths">The paths in any order.</param>
+    /// <param name="order">Which of them each of the table is.</param>
+    internal static PathTable Of(IEnumerable<string> paths, out int[] order)
+    {
+        var (text, ends) = (new ArrayBufferWriter<byte>(), new List<int>());
+        foreach (var path in paths)
+        {
+            text.Advance(Encoding.UTF8.GetBytes(path, text.GetSpan(Encoding.UTF8.GetMaxByteCount(path.Length))));
+            ends.Add(text.WrittenCount);
+        }
+
+        var (bytes, all) = (text.WrittenSpan.ToArray(), ends.ToArray());
+        order = new int[all.Length];
+        var isOrdered = true;
+        for (var i = 0; i < order.Length; i++)
+        {
+            order[i] = i;
+            isOrdered &= i == 0 || Of(bytes, all, i - 1).SequenceCompareTo(Of(bytes, all, i)) <= 0;
+        }
+
+        return isOrdered ? new(bytes, all) : Ordered(bytes, all, order);
+    }
+
+    /// <summary>The table of paths that are in order already.</summary>
+    /// <param name="text">Their bytes, one behind the other.</param>
+    /// <param name="ends">Where each ends.</param>
+    /// <exception cref="FormatException">They are not in order, or an end lies outside.</exception>
+    internal static PathTable OfOrdered(byte[] text, int[] ends)
+    {
+        for (var i = 0; i < ends.Length; i++)
+        {
+            if (ends[i] > text.Length || ends[i] <= (i == 0 ? 0 : ends[i - 1]) || (i > 0 && Of(text, ends, i - 1).SequenceCompareTo(Of(text, ends, i)) >= 0))
+            {
+                throw new FormatException();
+            }
+        }
+
+        return new(text, ends);
+    }
+
+    /// <summary>The text of one.</summary>
+    /// <param name="index">Its place in the order.</param>
+    internal string TextOf(int index) => Encoding.UTF8.GetString(this[index]);
+
+    /// <summary>Some of them as texts, each made when it is asked for.</summary>
+    /// <param name="indices">Which.</param>
+    internal IReadOnlyList<string> Texts(IEnumerable<int> indices) => new PathTexts(this, [.. indices]);
+
+    /// <summary>The place of a path; negative when it is not in the table.</summary>
+    /// <param name="path">The path.</param>
+    internal int IndexOf(ReadOnlySpan<char> path)
+    {
+        Span<byte> bytes = stackalloc byte[OutputPath.Longest];
+        return path.Length <= bytes.Length && Ascii.FromUtf16(path, bytes, out var length) == OperationStatus.Done ? IndexOf(bytes[..length]) : -1;
+    }
+
+    /// <summary>The place of a path; negative when it is not in the table.</summary>
+    /// <param name="path">The path.</param>
+    internal int IndexOf(ReadOnlySpan<byte> path)
+    {
+        var slots = _slots.Value;
+        for (var slot = SlotOf(path, slots); slots[slot] > 0; slot = (slot + 1) & (slots.Length - 1))
+        {
+            if (this[slots[slot] - 1].SequenceEqual(path))
+            {
+                return slots[slot] - 1;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>Those that lie below a folder, which stand together.</summary>
+    /// <param name="folder">The folder.</param>
+    internal IEnumerable<int> Below(string folder)
+    {
+        var start = Encoding.UTF8.GetBytes($"{folder}/");
+        for (var i = FirstFrom(start); i < Count && this[i].StartsWith(start); i++)
+        {
+            yield return i;
+        }
+    }
+
+    /// <summary>Every folder that a path lies in, those above before those below; each once.</summary>
+    internal IEnumerable<string> Folders()
+    {
+        for (var i = 0; i < Count; i++)
+        {
+            foreach (var length in NewFolders(i))
+            {
+                yield return Encoding.UTF8.GetString(this[i][..length]);
+            }
+        }
+    }
+
+    /// <summary>How long the folders of a path are that the path before it does not lie in.</summary>
+    /// <param name="index">Which path.</param>
+    internal IEnumerable<int> NewFolders(int index)
+    {
+        // All paths of a folder stand together, so that before is to look no further.
+        var shared = index == 0 ? 0 : this[index].CommonPrefixLength(this[index - 1]);
+        for (var length = shared; length < this[index].Length; length++)
+        {
+            if (this[index][length] == '/')
+            {
+                yield return length;
+            }
+        }
+    }
+
+    private int FirstFrom(ReadOnlySpan<byte> start)
+    {
+        var (low, high) = (0, Count);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = this[middle].SequenceCompareTo(start) < 0 ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
+    }
+
+    // By open addressing; a place holds the path's index and one.
+    private int[] Slots()
+    {
+        var size = 16;
+        while (size < 2 * Count)
+        {
+            size *= 2;
+        }
+
+        var slots = new int[size];
+        for (var i = 0; i < Count; i++)
+        {
+            var slot = SlotOf(this[i], slots);
+            while (slots[slot] > 0)
+            {
+                slot = (slot + 1) & (size - 1);
+            }
+
+            slots[slot] = i + 1;
+        }
+
+        return slots;
+    }
+
+    private static int SlotOf(ReadOnlySpan<byte> path, int[] slots)
+    {
+        var hash = default(HashCode);
+        hash.AddBytes(path);
+        return hash.ToHashCode() & (slots.Length - 1);
+    }
+
+    private static PathTable Ordered(byte[] text, int[] ends, int[] order)
+    {
+        Array.Sort(order, (one, other) => Of(text, ends, one).SequenceCompareTo(Of(text, ends, other)) is var way and not 0 ? way : one.CompareTo(other));
+        var (orderedText, orderedEnds, at) = (new byte[text.Length], new int[ends.Length], 0);
+        for (var i = 0; i < order.Length; i++)
+        {
+            var path = Of(text, ends, order[i]);
+            path.CopyTo(orderedText.AsSpan(at));
+            orderedEnds[i] = at += path.Length;
+        }
+
+        return new(orderedText, orderedEnds);
+    }
+
+    private static ReadOnlySpan<byte> Of(byte[] text, int[] ends, int index)
+    {
+        var start = index == 0 ? 0 : ends[index - 1];
+        return text.AsSpan(start, ends[index] - start);
+    }
+}

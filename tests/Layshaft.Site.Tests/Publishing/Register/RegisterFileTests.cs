@@ -1,0 +1,82 @@
+using Layshaft.Site.Publishing;
+using Layshaft.Site.Publishing.Register;
+
+namespace Layshaft.Site.Tests.Publishing.Register;
+
+/// <summary>The register comes back as it was kept, or not at all.</summary>
+public sealed class RegisterFileTests : IDisposable
+{
+    private static readonly ContentHash List = new(3, 4);
+
+    private static readonly SiteRegister Written = new(
+        PathTable.Of(["a.html", "d/b.html", "d/c.html"], out _),
+        [
+            new() { Sha256 = new(1, 2), Key = new(3, UInt128.MaxValue), Size = 7, Modified = 638_000_000_000_000_000, Group = 1 },
+            new() { Sha256 = new(5, 6), Size = 0, Modified = 1 },
+            new() { Sha256 = new(5, 6), Key = new(8, 9), Size = long.MaxValue, Group = 2 },
+        ],
+        [new(10, 11), new(12, 13)]);
+
+    private readonly TempFolder _temp = new();
+
+    private string File => _temp.At("register");
+
+    public void Dispose() => _temp.Dispose();
+
+    [Fact]
+    public void It_comes_back_as_it_was_written()
+    {
+        RegisterFile.Write(new DiskWork(), File, Written, List);
+        var read = RegisterFile.Read(File);
+        Assert.Equal(Rows(Written), Rows(read));
+        Assert.Equal([new(10, 11), null, new ContentHash(12, 13)], Enumerable.Range(0, 3).Select(read.MarkOf));
+        Assert.Equal((List, System.IO.File.GetLastWriteTimeUtc(File).Ticks), (read.List, read.Noted));
+        Assert.Null(read[1].Key);
+        Assert.Null(read.Find("d"));
+        Assert.Equal(7, read.Find("a.html")!.Value.Size);
+    }
+
+    [Fact]
+    public void It_is_written_anew_only_when_it_says_something_else()
+    {
+        RegisterFile.Write(new DiskWork(), File, Written, List);
+        var long_ago = DateTime.UtcNow.AddDays(-1);
+        System.IO.File.SetLastWriteTimeUtc(File, long_ago);
+        var hash = RegisterFile.Read(File).Hash;
+        RegisterFile.Write(new DiskWork(), File, Written, List, hash);
+        Assert.Equal(long_ago, System.IO.File.GetLastWriteTimeUtc(File));
+        RegisterFile.Write(new DiskWork(), File, Written, new(0, 1), hash);
+        Assert.Equal(new ContentHash(0, 1), RegisterFile.Read(File).List);
+    }
+
+    [Fact]
+    public void One_that_is_damaged_anywhere_or_cut_short_is_the_register_of_nothing()
+    {
+        RegisterFile.Write(new DiskWork(), File, Written, List);
+        var bytes = System.IO.File.ReadAllBytes(File);
+        for (var i = 0; i < bytes.Length; i++)
+        {
+            var damaged = bytes.ToArray();
+            damaged[i] ^= 1;
+            System.IO.File.WriteAllBytes(File, damaged);
+            Assert.Same(SiteRegister.None, RegisterFile.Read(File));
+            System.IO.File.WriteAllBytes(File, bytes[..i]);
+            Assert.Same(SiteRegister.None, RegisterFile.Read(File));
+        }
+
+        Assert.Same(SiteRegister.None, RegisterFile.Read(_temp.At("none")));
+    }
+
+    [Fact]
+    public void Of_a_site_with_another_list_only_files_with_the_same_bytes_are_known()
+    {
+        var manifest = new SiteManifest([new("a.html", 7, new(1, 2)), new("d/c.html", 7, new(5, 6)), new("e.html", 7, new(1, 2))]);
+        var register = SiteRegister.Of(manifest, List, Written);
+        Assert.Equal([Written[0], new() { Sha256 = new(5, 6), Size = 7 }, new() { Sha256 = new(1, 2), Size = 7 }], Rows(register).Select(r => r.Row));
+        Assert.Equal((List, new ContentHash(10, 11)), (register.List, register.MarkOf(0)));
+        Assert.Equal(manifest.Entries, register.Files());
+    }
+
+    private static IEnumerable<(string Path, RegisterRow Row)> Rows(SiteRegister register) =>
+        Enumerable.Range(0, register.Count).Select(i => (register.Paths.TextOf(i), register[i]));
+}
