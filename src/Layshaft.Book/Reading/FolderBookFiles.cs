@@ -1,3 +1,4 @@
+using System.IO.Enumeration;
 using Layshaft.Book.Places;
 using Layshaft.Book.Problems;
 
@@ -35,9 +36,7 @@ public sealed class FolderBookFiles : IBookFiles
             throw new DirectoryNotFoundException($"There is no folder '{folder}'.");
         }
 
-        var files = new List<BookFile>();
-        Walk(new DirectoryInfo(root), string.Empty, 0, files, problems);
-        return new FolderBookFiles(root, files);
+        return new FolderBookFiles(root, Walk(root, problems));
     }
 
     /// <inheritdoc/>
@@ -62,48 +61,91 @@ public sealed class FolderBookFiles : IBookFiles
         ? Path.Combine(root, path.Replace('/', Path.DirectorySeparatorChar))
         : throw new FileNotFoundException($"The book has no file '{path}'.", path);
 
-    // A folder that cannot be looked into would otherwise vanish from the site without a word.
-    private static FileSystemInfo[] Entries(DirectoryInfo folder, string prefix, ProblemList problems)
+    // Floor by floor, the folders of one side by side: ten seasons have tens of thousands.
+    private static List<BookFile> Walk(string root, ProblemList problems)
     {
-        try
+        var files = new List<BookFile>();
+        List<string> floor = [string.Empty];
+        for (var depth = 0; floor.Count > 0; depth++)
         {
-            return folder.GetFileSystemInfos("*", new EnumerationOptions { AttributesToSkip = 0, RecurseSubdirectories = false, IgnoreInaccessible = false });
+            var seen = new Folder[floor.Count];
+            Parallel.For(0, seen.Length, i => seen[i] = Folder.Look(root, floor[i]));
+            floor = [];
+            foreach (var folder in seen)
+            {
+                files.AddRange(folder.Files);
+                problems.Add(folder.Problems);
+                foreach (var inner in folder.Folders)
+                {
+                    if (depth >= DeepestFolder)
+                    {
+                        problems.Add("too-deep-folder", Place.WholeFile(inner), $"Folders are nested deeper than {DeepestFolder} levels here.", "Move this out of the book.");
+                        continue;
+                    }
+
+                    floor.Add($"{inner}/");
+                }
+            }
         }
-        catch (Exception e) when (e is UnauthorizedAccessException or IOException)
+
+        return files;
+    }
+
+    // What lies in one folder.
+    private sealed record Folder(List<BookFile> Files, List<string> Folders, ProblemList Problems)
+    {
+        internal static Folder Look(string root, string prefix)
         {
-            problems.Add("unreadable", Place.WholeFile(prefix.TrimEnd('/')), "This folder can't be looked into.", "Check its permissions.");
-            return [];
+            var folder = new Folder([], [], new ProblemList());
+            var options = new EnumerationOptions { AttributesToSkip = 0, RecurseSubdirectories = false, IgnoreInaccessible = false };
+            try
+            {
+                foreach (var (path, kind, length, modified) in new FileSystemEnumerable<(string, Kind, long, long)>(
+                    Path.Combine(root, prefix.Replace('/', Path.DirectorySeparatorChar)),
+                    (ref FileSystemEntry entry) => Entry(prefix, ref entry),
+                    options) { ShouldIncludePredicate = (ref FileSystemEntry entry) => !entry.FileName.StartsWith(".") })
+                {
+                    folder.Add(path, kind, length, modified);
+                }
+            }
+            catch (Exception e) when (e is UnauthorizedAccessException or IOException)
+            {
+                // A folder that cannot be looked into would otherwise vanish from the site without a word.
+                folder.Problems.Add("unreadable", Place.WholeFile(prefix.TrimEnd('/')), "This folder can't be looked into.", "Check its permissions.");
+            }
+
+            return folder;
+        }
+
+        private static (string Path, Kind Kind, long Length, long Modified) Entry(string prefix, ref FileSystemEntry entry)
+        {
+            var path = string.Concat(prefix, entry.FileName);
+            return entry.Attributes.HasFlag(FileAttributes.ReparsePoint) ? (path, Kind.Link, 0, 0)
+                : entry.IsDirectory ? (path, Kind.Folder, 0, 0)
+                : (path, Kind.File, entry.Length, entry.LastWriteTimeUtc.UtcTicks);
+        }
+
+        private void Add(string path, Kind kind, long length, long modified)
+        {
+            if (kind == Kind.Link)
+            {
+                Problems.Add("link", Place.WholeFile(path), "This is a link to somewhere else; a book holds its files itself.", "Copy the file or folder into the book.");
+            }
+            else if (kind == Kind.Folder)
+            {
+                Folders.Add(path);
+            }
+            else
+            {
+                Files.Add(new BookFile(path, length, modified));
+            }
         }
     }
 
-    private static void Walk(DirectoryInfo folder, string prefix, int depth, List<BookFile> files, ProblemList problems)
+    private enum Kind
     {
-        foreach (var entry in Entries(folder, prefix, problems))
-        {
-            if (entry.Name.StartsWith('.'))
-            {
-                continue;
-            }
-
-            var path = prefix + entry.Name;
-            if (entry.Attributes.HasFlag(FileAttributes.ReparsePoint))
-            {
-                problems.Add("link", Place.WholeFile(path), "This is a link to somewhere else; a book holds its files itself.", "Copy the file or folder into the book.");
-            }
-            else if (entry is DirectoryInfo inner)
-            {
-                if (depth >= DeepestFolder)
-                {
-                    problems.Add("too-deep-folder", Place.WholeFile(path), $"Folders are nested deeper than {DeepestFolder} levels here.", "Move this out of the book.");
-                    continue;
-                }
-
-                Walk(inner, path + "/", depth + 1, files, problems);
-            }
-            else if (entry is FileInfo file)
-            {
-                files.Add(new BookFile(path, file.Length, file.LastWriteTimeUtc.Ticks));
-            }
-        }
+        File,
+        Folder,
+        Link,
     }
 }

@@ -6,9 +6,10 @@ using Layshaft.Site.Publishing;
 
 namespace Layshaft.Site.Building;
 
-/// <summary>Hashes of the book's text files, each read once. For many threads at once.</summary>
+/// <summary>Hashes of the book's text files, each read no more than once. For many threads at once.</summary>
 /// <param name="files">The book's files.</param>
-internal sealed class BookHashes(IBookFiles files)
+/// <param name="memory">What is known of files from the publish before; null to open each.</param>
+internal sealed class BookHashes(IBookFiles files, FileMemory? memory = null)
 {
     private static readonly string[] Texts = [".yaml", ".md", ".csv"];
 
@@ -40,7 +41,19 @@ internal sealed class BookHashes(IBookFiles files)
     /// <exception cref="IOException">It cannot be read.</exception>
     public ContentHash OfFile(string path) => _hashes.GetOrAdd(path, p =>
     {
+        var file = files.Below(p).Take(1).FirstOrDefault(f => f.Path == p);
+        if (file is not null && memory?.HashOf(file) is { } known)
+        {
+            return known;
+        }
+
         using var stream = files.Open(p);
-        return ContentHash.Of(SHA256.HashData(stream));
+        var hash = ContentHash.Of(SHA256.HashData(stream));
+        if (file is not null)
+        {
+            memory?.Note(file, hash);
+        }
+
+        return hash;
     });
 }

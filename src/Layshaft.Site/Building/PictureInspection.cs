@@ -11,7 +11,7 @@ namespace Layshaft.Site.Building;
 internal static class PictureInspection
 {
     /// <summary>The pictures of a book, the shop's logo among them.</summary>
-    public static PictureIndex Of(ShopBook book, IBookFiles files, PictureMemory? memory, ProblemList problems)
+    public static PictureIndex Of(ShopBook book, IBookFiles files, FileMemory? memory, ProblemList problems)
     {
         var usable = OfJobs(book.Jobs, files, memory, problems);
         if (LogoFile.Inspect(book.Shop, files, problems) is { } logo)
@@ -23,7 +23,7 @@ internal static class PictureInspection
     }
 
     /// <summary>The pictures of some jobs, by path.</summary>
-    public static Dictionary<string, UsablePicture> OfJobs(IReadOnlyList<Job> jobs, IBookFiles files, PictureMemory? memory, ProblemList problems)
+    public static Dictionary<string, UsablePicture> OfJobs(IReadOnlyList<Job> jobs, IBookFiles files, FileMemory? memory, ProblemList problems)
     {
         var usable = new Dictionary<string, UsablePicture>(StringComparer.Ordinal);
         foreach (var job in jobs)

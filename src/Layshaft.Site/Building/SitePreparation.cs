@@ -18,7 +18,7 @@ public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem
     /// <param name="review">The book, read and worked out.</param>
     /// <param name="bookFolder">Its folder: for the shop's secret and its own templates.</param>
     /// <param name="memory">What is known of its pictures; null to open each.</param>
-    public static SitePreparation Of(BookReview review, string bookFolder, PictureMemory? memory = null)
+    public static SitePreparation Of(BookReview review, string bookFolder, FileMemory? memory = null)
     {
         ArgumentNullException.ThrowIfNull(review);
         ArgumentNullException.ThrowIfNull(bookFolder);

@@ -29,6 +29,34 @@ internal static class HashedFile
         });
     }
 
+    /// <summary>Opens a file behind its hash.</summary>
+    /// <param name="path">Where it is.</param>
+    /// <param name="hash">The hash.</param>
+    /// <exception cref="FormatException">What follows is not as it was written.</exception>
+    /// <exception cref="IOException">It cannot be read.</exception>
+    internal static Stream OpenWhole(string path, out ContentHash hash)
+    {
+        var stream = new BufferedStream(File.OpenRead(path), 1 << 16);
+        try
+        {
+            Span<byte> head = stackalloc byte[ContentHash.Bytes];
+            stream.ReadExactly(head);
+            hash = ContentHash.Of(head);
+            if (ContentHash.Of(SHA256.HashData(stream)) != hash)
+            {
+                throw new FormatException();
+            }
+
+            stream.Position = ContentHash.Bytes;
+            return stream;
+        }
+        catch
+        {
+            stream.Dispose();
+            throw;
+        }
+    }
+
     /// <summary>Whether bytes follow their hash.</summary>
     /// <param name="bytes">A file's bytes.</param>
     internal static bool IsWhole(ReadOnlySpan<byte> bytes) =>

@@ -26,14 +26,15 @@ public static class OutputPath
             return $"A path has 1 to {Longest} characters.";
         }
 
-        foreach (var part in path.Split('/'))
+        foreach (var range in path.AsSpan().Split('/'))
         {
+            var part = path.AsSpan(range);
             if (part.Length == 0)
             {
                 return "A path is relative, and one slash stands between its parts.";
             }
 
-            if (part.AsSpan().ContainsAnyExcept(Allowed))
+            if (part.ContainsAnyExcept(Allowed))
             {
                 return "A path has only letters a to z, digits, `-`, `_` and `.` between its slashes.";
             }
@@ -61,11 +62,22 @@ public static class OutputPath
         }
     }
 
-    private static bool IsDevice(string part)
+    private static bool IsDevice(ReadOnlySpan<char> part)
     {
-        var name = part.Split('.', 2)[0].ToUpperInvariant();
-        return name is "CON" or "PRN" or "AUX" or "NUL"
-            || (name.Length == 4 && (name.StartsWith("COM", StringComparison.Ordinal) || name.StartsWith("LPT", StringComparison.Ordinal))
-                && char.IsAsciiDigit(name[3]));
+        var name = part.IndexOf('.') is >= 0 and var point ? part[..point] : part;
+        return IsOneOf(name, "CON", "PRN", "AUX", "NUL") || (name.Length == 4 && IsOneOf(name[..3], "COM", "LPT") && char.IsAsciiDigit(name[3]));
+    }
+
+    private static bool IsOneOf(ReadOnlySpan<char> name, params ReadOnlySpan<string> words)
+    {
+        foreach (var word in words)
+        {
+            if (name.Equals(word, StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }

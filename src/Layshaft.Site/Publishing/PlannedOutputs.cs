@@ -16,9 +16,9 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
 
     public int Count => _columns.Length;
 
-    public PlannedOutput this[int index] => _columns[index] is { Key: { } key } column
-        ? _samples[column.Sample].With(Paths.TextOf(index), key, column.Turn)
-        : _samples[_columns[index].Sample];
+    public PlannedOutput this[int index] => _columns[index] is var column && column.Key == default
+        ? _samples[column.Sample]
+        : _samples[column.Sample].With(Paths.TextOf(index), column.Key, column.Turn);
 
     /// <summary>Their paths.</summary>
     internal PathTable Paths { get; }
@@ -29,10 +29,11 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
 
     /// <summary>Outputs in any order.</summary>
     /// <param name="outputs">The outputs; gone through once.</param>
-    internal static PlannedOutputs Of(IEnumerable<PlannedOutput> outputs)
+    /// <param name="before">The paths of the site that stands, which are mostly the same ones.</param>
+    internal static PlannedOutputs Of(IEnumerable<PlannedOutput> outputs, PathTable before)
     {
-        var (columns, samples) = (new List<Column>(), new List<PlannedOutput>());
-        var paths = PathTable.Of(outputs.Select(Noted), out var order);
+        var (columns, samples) = (new List<Column>(before.Count), new List<PlannedOutput>());
+        var paths = PathTable.Of(outputs.Select(Noted), before, out var order);
         return new(paths, [.. order.Select(i => columns[i])], samples);
 
         string Noted(PlannedOutput output)
@@ -43,18 +44,18 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
                 samples.Add(output);
             }
 
-            columns.Add(new(output.KnownKey, samples.Count - 1, output.Turn));
+            columns.Add(new(output.KnownKey ?? default, samples.Count - 1, output.Turn));
             return output.Path;
         }
     }
 
     /// <summary>The key of an output, where it is known by that.</summary>
     /// <param name="index">Which.</param>
-    internal ContentHash? KeyOf(int index) => _columns[index].Key;
+    internal ContentHash? KeyOf(int index) => _columns[index].Key is var key && key == default ? null : key;
 
     /// <summary>The group of an output; null where it has none.</summary>
     /// <param name="index">Which.</param>
     internal OutputGroup? GroupOf(int index) => _samples[_columns[index].Sample].Group;
 
-    private readonly record struct Column(ContentHash? Key, int Sample, int Turn);
+    private readonly record struct Column(ContentHash Key, int Sample, int Turn);
 }

@@ -77,13 +77,13 @@ internal sealed class PublishRun(
     private PublishResult Compare(OldSite old, Strangers strangers, SiteRegister now, StagedFiles staged)
     {
         var before = old.Register;
-        int[] was = [.. staged.All().Select(i => before.Paths.IndexOf(now.Paths[i]))];
+        int[] was = [.. staged.All().Select(i => now.Paths.PlaceIn(before.Paths, i))];
         bool IsTheSame(int i) => was[i] >= 0 && before[was[i]].Sha256 == now[i].Sha256;
 
         var added = now.Paths.Texts(staged.Where(i => was[i] < 0));
         var changed = now.Paths.Texts(staged.Where(i => was[i] >= 0 && !IsTheSame(i)));
         var restored = now.Paths.Texts(staged.Where(i => IsTheSame(i) && !old.IsIntact(was[i])));
-        int[] left = [.. Enumerable.Range(0, before.Count).Where(i => now.Paths.IndexOf(before.Paths[i]) < 0)];
+        int[] left = [.. Enumerable.Range(0, before.Count).Where(i => before.Paths.PlaceIn(now.Paths, i) < 0)];
         var same = added.Count + changed.Count + restored.Count + left.Length == 0 && SiteManifest.HashOf(now.Files()) == before.List;
         warnings.AddRange(strangers.Edited.Select(path => new PublishProblem(
             path, "This file of ours has left the site, but was changed by hand; it was left alone and is no longer ours.")));

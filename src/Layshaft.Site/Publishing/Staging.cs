@@ -128,6 +128,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
                 }
 
                 plan.GroupOf(group.First())?.Finished();
+                FreedMemory.GiveBack();
             });
         }
         catch (AggregateException e)
@@ -154,7 +155,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         }
 
         // The same bytes as before: the old file stays, and with it its time, which web servers and uploads go by.
-        if (old.Register.Paths.IndexOf(output.Path) is >= 0 and var was && old.Register[was].Sha256 == row.Sha256 && old.Register[was].Size == row.Size && old.IsIntact(was))
+        if (plan.Paths.PlaceIn(old.Register.Paths, index) is >= 0 and var was && old.Register[was].Sha256 == row.Sha256 && old.Register[was].Size == row.Size && old.IsIntact(was))
         {
             files.DeleteFile(place);
             staged.Make(index, row with { Modified = old.Find(output.Path)!.Modified }, isStaged: false);
@@ -165,7 +166,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
     }
 
     private RegisterRow? KeptFromOld(int index) =>
-        old.Register.Paths.IndexOf(plan.Paths[index]) is >= 0 and var was && old.Register[was].Key is { } key && key == plan.KeyOf(index, options.Generator) && old.IsIntact(was)
+        plan.Paths.PlaceIn(old.Register.Paths, index) is >= 0 and var was && old.Register[was].Key is { } key && key == plan.KeyOf(index, options.Generator) && old.IsIntact(was)
             ? old.Register[was] with { Modified = old.IsAsNoted(was) ? old.Register[was].Modified : old.Find(plan.Paths.TextOf(index))!.Modified }
             : null;
 
@@ -184,14 +185,18 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
 
     private void CopyRights()
     {
-        foreach (var folder in old.Others.Entries.Where(e => e.Kind == TreeKind.Folder).Select(e => e.Path).Append(string.Empty).Reverse())
+        // Nearly all have the same ones, and there may be very many. Inner ones first: what they lie in may be closed by its rights.
+        var folders = old.Others.Entries.Where(e => e.Kind == TreeKind.Folder).Select(e => e.Path).Append(string.Empty).ToArray();
+        var others = new bool[folders.Length];
+        SideBySide.ForEach(Enumerable.Range(0, folders.Length), options.Parallelism, i => others[i] = HasOtherRights(folders[i]));
+        foreach (var folder in folders.Where((_, i) => others[i]).OrderByDescending(f => f, StringComparer.Ordinal))
         {
-            if (Directory.Exists(InOld(folder)) && Directory.Exists(InStage(folder)))
-            {
-                files.CopyRights(InOld(folder), InStage(folder));
-            }
+            files.CopyRights(InOld(folder), InStage(folder));
         }
     }
+
+    private bool HasOtherRights(string folder) => !OperatingSystem.IsWindows() && Directory.Exists(InOld(folder)) && Directory.Exists(InStage(folder))
+        && File.GetUnixFileMode(InOld(folder)) != File.GetUnixFileMode(InStage(folder));
 
     private string InMade(string path) => StateFolder.Place(state.Made, path);
 

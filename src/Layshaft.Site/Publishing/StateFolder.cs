@@ -53,8 +53,8 @@ internal sealed class StateFolder
     /// <summary>What book and site looked like after the last publish; may be lost at any time.</summary>
     internal string Stamp => Path.Combine(Root, "stamp");
 
-    /// <summary>What is known of the book's pictures; may be lost at any time.</summary>
-    internal string Pictures => Path.Combine(Root, "pictures");
+    /// <summary>What is known of the book's texts and pictures; may be lost at any time.</summary>
+    internal string Files => Path.Combine(Root, "files");
 
     /// <summary>What the book's files were parsed to; may be lost at any time.</summary>
     internal string Nodes => Path.Combine(Root, "nodes");

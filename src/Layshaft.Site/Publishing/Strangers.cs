@@ -21,7 +21,7 @@ internal sealed class Strangers
 
     internal static Strangers Find(OldSite old, PathTable planned, string manifestPath)
     {
-        var edited = Enumerable.Range(0, old.Register.Count).Where(i => planned.IndexOf(old.Register.Paths[i]) < 0 && !old.IsIntact(i))
+        var edited = Enumerable.Range(0, old.Register.Count).Where(i => old.Register.Paths.PlaceIn(planned, i) < 0 && !old.IsIntact(i))
             .Select(old.Register.Paths.TextOf).Where(p => old.Find(p) is not null).ToHashSet(StringComparer.Ordinal);
 
         // A link or folder at the path of one of our files is not the file that we wrote.

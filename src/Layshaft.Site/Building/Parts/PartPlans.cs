@@ -45,7 +45,7 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
         foreach (var file in part.JobFolders.SelectMany(f => files.Below($"{f}/")))
         {
             // Nobody opens the pictures, but they are to be known the next time also.
-            memory.Pictures.Recall(file);
+            memory.Files.Keep(file);
         }
 
         return (record, Planned(part, mark, _kept.Of(known)));

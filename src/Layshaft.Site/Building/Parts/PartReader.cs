@@ -12,7 +12,7 @@ namespace Layshaft.Site.Building.Parts;
 /// <param name="means">What pages are made with.</param>
 /// <param name="logo">The shop's logo; null without one that can be shown.</param>
 /// <param name="pictures">What is known of pictures.</param>
-internal sealed class PartReader(StandingBook standing, BookGearing gearing, SiteMeans means, UsablePicture? logo, PictureMemory pictures)
+internal sealed class PartReader(StandingBook standing, BookGearing gearing, SiteMeans means, UsablePicture? logo, FileMemory pictures)
 {
     /// <summary>Reads a part.</summary>
     /// <param name="part">Which.</param>

@@ -66,9 +66,9 @@ public sealed class PartedSite
         var gearing = BookGearing.Standing(book, files, problems);
         var logo = LogoFile.Inspect(book.Shop, files, problems);
         WrittenTexts.OfShop(book.Shop, problems);
-        var hashes = new BookHashes(files);
+        var hashes = new BookHashes(files, memory.Files);
         var site = new PlanInput("site", means.Fingerprint);
-        var plans = new PartPlans(files, new PartReader(standing, gearing, means, logo, memory.Pictures), means.Engine, hashes, site, memory);
+        var plans = new PartPlans(files, new PartReader(standing, gearing, means, logo, memory.Files), means.Engine, hashes, site, memory);
         if (problems.HasStops || Take(standing, memory.Parts, plans, hashes, new PartMark(hashes, files, site, began)) is not { } parts)
         {
             return null;
@@ -92,7 +92,7 @@ public sealed class PartedSite
         return new PartedSite(
             own,
             plans,
-            SitePlan.Of(common.Select((f, i) => f.ToPlan(i)).Concat(parts.SelectMany(p => p.Outputs))),
+            SitePlan.Of(common.Select((f, i) => f.ToPlan(i)).Concat(parts.SelectMany(p => p.Outputs)), memory.Register.Paths),
             [.. problems.InOrder().Concat(records.SelectMany(r => r.Rest.Problems).Distinct()).OrderBy(p => p.Place)]);
     }
 

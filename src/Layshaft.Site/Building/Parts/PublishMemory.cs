@@ -6,10 +6,10 @@ namespace Layshaft.Site.Building.Parts;
 
 /// <summary>Everything that a publish knows from the one before. Losing it costs time and nothing else.</summary>
 /// <param name="Output">The site's folder.</param>
-/// <param name="Pictures">Of pictures.</param>
-/// <param name="Nodes">Of the book's files other than jobs.</param>
+/// <param name="Files">Of the book's texts and pictures.</param>
+/// <param name="Nodes">What files other than jobs were parsed to.</param>
 /// <param name="Parts">Of the parts of the book.</param>
-public sealed record PublishMemory(string Output, PictureMemory Pictures, NodeMemory Nodes, PartMemory Parts)
+public sealed record PublishMemory(string Output, FileMemory Files, NodeMemory Nodes, PartMemory Parts)
 {
     private readonly Lazy<SiteRegister> _register = new(() => RegisterFile.Read(new StateFolder(OutputFolder.RealPath(Output)).Register));
 
@@ -26,12 +26,12 @@ public sealed record PublishMemory(string Output, PictureMemory Pictures, NodeMe
 
     /// <summary>The memory that is kept beside a site.</summary>
     /// <param name="output">The site's folder.</param>
-    public static PublishMemory Beside(string output) => new(output, PictureMemory.Beside(output), NodeFile.Read(output), PartMemory.Beside(output));
+    public static PublishMemory Beside(string output) => new(output, FileMemory.Beside(output), NodeFile.Read(output), PartMemory.Beside(output));
 
     /// <summary>Keeps what was seen, once the site is in place.</summary>
     public void Save()
     {
-        Pictures.Save();
+        Files.Save();
         Parts.Save();
     }
 }

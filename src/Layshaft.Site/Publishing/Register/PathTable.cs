@@ -3,19 +3,24 @@ using System.Text;
 
 namespace Layshaft.Site.Publishing.Register;
 
-/// <summary>Very many paths of a site in order, as bytes one behind the other: as texts they would be three times as large. Immutable.</summary>
+/// <summary>Very many paths in order, as bytes one behind the other: as texts they would be three times as large. Immutable.</summary>
 internal sealed class PathTable
 {
+    private const int MostOnStack = 1024;
+
     private readonly byte[] _text;
     private readonly int[] _ends;
     private readonly Lazy<int[]> _slots;
 
     private PathTable(byte[] text, int[] ends) => (_text, _ends, _slots) = (text, ends, new(Slots));
 
+    /// <summary>The table of no paths.</summary>
+    internal static PathTable None { get; } = new([], []);
+
     /// <summary>How many there are.</summary>
     internal int Count => _ends.Length;
 
-    /// <summary>The bytes of one; OutputPath lets none be but ASCII.</summary>
+    /// <summary>The bytes of one, in UTF-8.</summary>
     /// <param name="index">Its place in the order.</param>
     internal ReadOnlySpan<byte> this[int index] => Of(_text, _ends, index);
 
@@ -41,6 +46,35 @@ internal sealed class PathTable
         }
 
         return isOrdered ? new(bytes, all) : Ordered(bytes, all, order);
+    }
+
+    /// <summary>A table, or one that is there already and has the same paths.</summary>
+    /// <param name="paths">The paths in any order; gone through once.</param>
+    /// <param name="like">A table that may be the same.</param>
+    /// <param name="order">Which of them each of the table is.</param>
+    internal static PathTable Of(IEnumerable<string> paths, PathTable like, out int[] order)
+    {
+        var (places, others) = (new List<int>(like.Count), new List<string>());
+        foreach (var path in paths)
+        {
+            var place = like.IndexOf(path);
+            places.Add(place >= 0 ? place : ~others.Count);
+            if (place < 0)
+            {
+                others.Add(path);
+            }
+        }
+
+        order = new int[places.Count];
+        Array.Fill(order, -1);
+        for (var i = 0; others.Count == 0 && places.Count == like.Count && i < places.Count; i++)
+        {
+            order[places[i]] = i;
+        }
+
+        return others.Count == 0 && places.Count == like.Count && !order.Contains(-1)
+            ? like
+            : Of(places.Select(p => p >= 0 ? like.TextOf(p) : others[~p]), out order);
     }
 
     /// <summary>The table of paths that are in order already.</summary>
@@ -72,8 +106,9 @@ internal sealed class PathTable
     /// <param name="path">The path.</param>
     internal int IndexOf(ReadOnlySpan<char> path)
     {
-        Span<byte> bytes = stackalloc byte[OutputPath.Longest];
-        return path.Length <= bytes.Length && Ascii.FromUtf16(path, bytes, out var length) == OperationStatus.Done ? IndexOf(bytes[..length]) : -1;
+        var most = Encoding.UTF8.GetMaxByteCount(path.Length);
+        Span<byte> bytes = most <= MostOnStack ? stackalloc byte[most] : new byte[most];
+        return IndexOf(bytes[..Encoding.UTF8.GetBytes(path, bytes)]);
     }
 
     /// <summary>The place of a path; negative when it is not in the table.</summary>
@@ -91,6 +126,11 @@ internal sealed class PathTable
 
         return -1;
     }
+
+    /// <summary>The place of a path in another table; negative when it is not there.</summary>
+    /// <param name="index">Its place in this one.</param>
+    /// <param name="other">The other table.</param>
+    internal int PlaceIn(PathTable other, int index) => ReferenceEquals(other, this) ? index : other.IndexOf(this[index]);
 
     /// <summary>Those that lie below a folder, which stand together.</summary>
     /// <param name="folder">The folder.</param>

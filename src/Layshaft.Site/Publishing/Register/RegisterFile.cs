@@ -1,5 +1,4 @@
 using System.Buffers.Binary;
-using System.Security.Cryptography;
 using System.Text;
 
 namespace Layshaft.Site.Publishing.Register;
@@ -19,18 +18,9 @@ internal static class RegisterFile
     {
         try
         {
-            using var stream = new BufferedStream(File.OpenRead(path), 1 << 16);
-
             // A damaged path would be planned as a file of its own, so the whole must be as it was written.
             var noted = File.GetLastWriteTimeUtc(path).Ticks;
-            var whole = ReadHash(stream);
-            if (ContentHash.Of(SHA256.HashData(stream)) != whole)
-            {
-                return SiteRegister.None;
-            }
-
-            stream.Position = ContentHash.Bytes;
-            using var reader = new BinaryReader(stream, Encoding.UTF8);
+            using var reader = new BinaryReader(HashedFile.OpenWhole(path, out var whole), Encoding.UTF8);
             return reader.ReadString() == Mark ? Read(reader, noted, whole) : SiteRegister.None;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or FormatException or ArgumentException or OverflowException)

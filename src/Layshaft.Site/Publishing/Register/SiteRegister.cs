@@ -16,7 +16,7 @@ internal sealed class SiteRegister
     internal SiteRegister(PathTable paths, RegisterRow[] rows, IReadOnlyList<ContentHash> marks) => (Paths, _rows, _marks) = (paths, rows, marks);
 
     /// <summary>The register of nothing.</summary>
-    internal static SiteRegister None { get; } = new(PathTable.Of([], out _), [], []);
+    internal static SiteRegister None { get; } = new(PathTable.None, [], []);
 
     /// <summary>The paths of the files.</summary>
     internal PathTable Paths { get; }
