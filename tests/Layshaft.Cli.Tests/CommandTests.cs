@@ -57,6 +57,28 @@ public class CommandTests : IDisposable
     }
 
     [Theory]
+    [InlineData("jobs/2026/0001/photos/ring.png", "this is a letter, not a photo")]
+    [InlineData("jobs/2026/0001/photos/ring.png", "")]
+    [InlineData("jobs/2026/0001/photos/ring.png", null)]
+    [InlineData("logo.png", "this is a letter, not a photo")]
+    public void A_picture_that_cannot_be_shown_is_a_problem_to_a_check_and_to_a_publish_in_the_same_words(string path, string? text)
+    {
+        var file = Path.Combine(Book, path);
+        if (path == "logo.png")
+        {
+            File.AppendAllText(Path.Combine(Book, "shop.yaml"), "\nlogo: logo.png\n");
+        }
+
+        // Without other words: the beginning of a photo.
+        File.WriteAllBytes(file, text is null ? File.ReadAllBytes(file)[..40] : System.Text.Encoding.UTF8.GetBytes(text));
+        var check = Run("check", Book);
+        var publish = Run("publish", Book, "--out", Path.Combine(home.FullName, "site"));
+        Assert.Equal((ExitCode.Problems, 1), (check.Code, check.Errors.Trim().Split('\n').Length));
+        Assert.Contains("[picture]", check.Errors, StringComparison.Ordinal);
+        Assert.Contains(check.Errors.Trim(), publish.Errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("check", "no-such-folder")]
     [InlineData("publish")]
     [InlineData("polish")]

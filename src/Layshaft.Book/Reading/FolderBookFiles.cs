@@ -97,13 +97,9 @@ public sealed class FolderBookFiles : IBookFiles
         internal static Folder Look(string root, string prefix)
         {
             var folder = new Folder([], [], new ProblemList());
-            var options = new EnumerationOptions { AttributesToSkip = 0, RecurseSubdirectories = false, IgnoreInaccessible = false };
             try
             {
-                foreach (var (path, kind, length, modified) in new FileSystemEnumerable<(string, Kind, long, long)>(
-                    Path.Combine(root, prefix.Replace('/', Path.DirectorySeparatorChar)),
-                    (ref FileSystemEntry entry) => Entry(prefix, ref entry),
-                    options) { ShouldIncludePredicate = (ref FileSystemEntry entry) => !entry.FileName.StartsWith(".") })
+                foreach (var (path, kind, length, modified) in Entries(Path.Combine(root, prefix.Replace('/', Path.DirectorySeparatorChar)), prefix))
                 {
                     folder.Add(path, kind, length, modified);
                 }
@@ -116,6 +112,12 @@ public sealed class FolderBookFiles : IBookFiles
 
             return folder;
         }
+
+        private static FileSystemEnumerable<(string Path, Kind Kind, long Length, long Modified)> Entries(string folder, string prefix) =>
+            new(folder, (ref FileSystemEntry entry) => Entry(prefix, ref entry), new EnumerationOptions { AttributesToSkip = 0, RecurseSubdirectories = false, IgnoreInaccessible = false })
+            {
+                ShouldIncludePredicate = (ref FileSystemEntry entry) => !entry.FileName.StartsWith("."),
+            };
 
         private static (string Path, Kind Kind, long Length, long Modified) Entry(string prefix, ref FileSystemEntry entry)
         {

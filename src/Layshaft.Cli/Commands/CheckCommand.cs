@@ -6,7 +6,7 @@ using Layshaft.Site.Building;
 
 namespace Layshaft.Cli.Commands;
 
-/// <summary><c>layshaft check BOOK</c>: reads and judges a book, its own templates and words included, and lists its problems, nothing else.</summary>
+/// <summary><c>layshaft check BOOK</c>: reads and judges a book, its pictures' headers, own templates and words included, and lists its problems, nothing else.</summary>
 internal static class CheckCommand
 {
     public static Command Create(TextWriter output, TextWriter errors)
@@ -27,7 +27,7 @@ internal static class CheckCommand
 
         var review = BookReview.OfFolder(folder.FullName);
         IReadOnlyList<Problem> problems = review.Assessment is { } assessment
-            ? [.. review.Problems.Concat(OwnHand.Of(assessment.Book.Shop, folder.FullName).Problems).Concat(WrittenTexts.ProblemsOf(assessment.Book, review.Files)).OrderBy(p => p.Place)]
+            ? [.. review.Problems.Concat(OwnHand.Of(assessment.Book.Shop, folder.FullName).Problems).Concat(WrittenTexts.ProblemsOf(assessment.Book, review.Files)).Concat(PictureInspection.ProblemsOf(assessment.Book, review.Files)).OrderBy(p => p.Place)]
             : review.Problems;
         var lines = everyPlace ? [.. problems.Select(p => p.ToString())] : ProblemLines.Of(problems);
         ProblemLines.Write(lines, folder, errors);

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using Layshaft.Book.Places;
 using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
@@ -8,10 +9,25 @@ using Layshaft.Site.Photos;
 namespace Layshaft.Site.Building;
 
 /// <summary>Looks at the header of each picture: what can be shown, and how large.</summary>
-internal static class PictureInspection
+public static class PictureInspection
 {
+    /// <summary>What is wrong with the photos of a book and its logo, as far as their headers tell; no picture library is loaded for it.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="files">Its files.</param>
+    public static IReadOnlyList<Problem> ProblemsOf(ShopBook book, IBookFiles files)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(files);
+        var photos = book.Jobs.SelectMany(j => j.Photos.Select(p => (Path: PathOf(j, p), Place: p.Origin.At("file"))));
+        var logo = book.Shop.Logo is { } path && files.Has(path) ? new[] { (Path: path, Place: book.Shop.Origin.At("logo")) } : [];
+        (string Path, Place Place)[] pictures = [.. photos.Concat(logo)];
+        var problems = new Problem?[pictures.Length];
+        Parallel.For(0, pictures.Length, i => problems[i] = ProblemInHead(pictures[i].Path, pictures[i].Place, files));
+        return [.. problems.OfType<Problem>()];
+    }
+
     /// <summary>The pictures of a book, the shop's logo among them.</summary>
-    public static PictureIndex Of(ShopBook book, IBookFiles files, FileMemory? memory, ProblemList problems)
+    internal static PictureIndex Of(ShopBook book, IBookFiles files, FileMemory? memory, ProblemList problems)
     {
         var usable = OfJobs(book.Jobs, files, memory, problems);
         if (LogoFile.Inspect(book.Shop, files, problems) is { } logo)
@@ -23,14 +39,14 @@ internal static class PictureInspection
     }
 
     /// <summary>The pictures of some jobs, by path.</summary>
-    public static Dictionary<string, UsablePicture> OfJobs(IReadOnlyList<Job> jobs, IBookFiles files, FileMemory? memory, ProblemList problems)
+    internal static Dictionary<string, UsablePicture> OfJobs(IReadOnlyList<Job> jobs, IBookFiles files, FileMemory? memory, ProblemList problems)
     {
         var usable = new Dictionary<string, UsablePicture>(StringComparer.Ordinal);
         foreach (var job in jobs)
         {
             foreach (var photo in job.Photos)
             {
-                var path = $"{job.Folder}/photos/{photo.File}";
+                var path = PathOf(job, photo);
                 var file = files.Below(path).First();
                 if (memory?.Recall(file) is { } known)
                 {
@@ -39,11 +55,11 @@ internal static class PictureInspection
                 }
 
                 using var stream = files.Open(path);
-                var (facts, problem) = PhotoFile.Inspect(stream, photo.File);
-                if (problem is not null)
+                var inspection = PhotoFile.Inspect(stream, photo.File);
+                var (facts, problem) = inspection;
+                if (ProblemOf(inspection, photo.Origin.At("file")) is { } told)
                 {
-                    var severity = facts is null ? Severity.LeftOut : Severity.Notice;
-                    problems.Add(new Problem("picture", photo.Origin.At("file"), problem.Message, string.Empty, severity));
+                    problems.Add(told);
                 }
 
                 if (facts is not null)
@@ -61,4 +77,23 @@ internal static class PictureInspection
 
         return usable;
     }
+
+    private static string PathOf(Job job, Photo photo) => $"{job.Folder}/photos/{photo.File}";
+
+    private static Problem? ProblemInHead(string path, Place place, IBookFiles files)
+    {
+        try
+        {
+            using var stream = files.Open(path);
+            return ProblemOf(PhotoFile.InspectHead(stream, Path.GetFileName(path)), place);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return new Problem("unreadable", place, "This file can't be opened.", "Close it in other programs and check its permissions.");
+        }
+    }
+
+    private static Problem? ProblemOf(PhotoInspection inspection, Place place) => inspection.Problem is { } problem
+        ? new Problem("picture", place, problem.Message, string.Empty, inspection.Facts is null ? Severity.LeftOut : Severity.Notice)
+        : null;
 }

@@ -29,7 +29,16 @@ public static class PhotoFile
     /// <param name="fileName">The name to speak of in messages; its extension is compared with the content.</param>
     /// <param name="limits">How large it may be; <see cref="PhotoLimits.Default"/> if null.</param>
     /// <exception cref="ArgumentException">The stream cannot seek, or the name is null or blank.</exception>
-    public static PhotoInspection Inspect(Stream content, string fileName, PhotoLimits? limits = null)
+    public static PhotoInspection Inspect(Stream content, string fileName, PhotoLimits? limits = null) => Inspect(content, fileName, limits, withDecoder: true);
+
+    /// <summary>Looks at an open file as <see cref="Inspect(Stream, string, PhotoLimits?)"/> does, without loading a picture library for what only that can tell.</summary>
+    /// <param name="content">A stream that can seek.</param>
+    /// <param name="fileName">The name to speak of.</param>
+    /// <returns>What the header tells; its turn and colours may be others.</returns>
+    /// <exception cref="ArgumentException">The stream cannot seek, or the name is null or blank.</exception>
+    public static PhotoInspection InspectHead(Stream content, string fileName) => Inspect(content, fileName, null, withDecoder: false);
+
+    private static PhotoInspection Inspect(Stream content, string fileName, PhotoLimits? limits, bool withDecoder)
     {
         ArgumentNullException.ThrowIfNull(content);
         ArgumentException.ThrowIfNullOrWhiteSpace(fileName);
@@ -58,12 +67,12 @@ public static class PhotoFile
             return PhotoProblems.Refuse(PhotoProblems.NotAPhoto(fileName, instead));
         }
 
-        var (outcome, facts) = PhotoHeader.Read(content, known, limits);
+        var (outcome, facts) = PhotoHeader.Read(content, known, limits, withDecoder);
         return outcome switch
         {
             HeaderOutcome.CutShort => PhotoProblems.Refuse(PhotoProblems.CutShort(fileName)),
             HeaderOutcome.Damaged => PhotoProblems.Refuse(PhotoProblems.Damaged(fileName, known)),
-            _ when known is PhotoFormat.Heic or PhotoFormat.Avif && !MagickLibrary.IsHere => PhotoProblems.Refuse(PhotoProblems.NoDecoder(fileName, known)),
+            _ when withDecoder && known is PhotoFormat.Heic or PhotoFormat.Avif && !MagickLibrary.IsHere => PhotoProblems.Refuse(PhotoProblems.NoDecoder(fileName, known)),
             _ when facts!.Pixels > limits.MaxPixels => PhotoProblems.Refuse(PhotoProblems.TooManyPixels(fileName, facts, limits)),
             _ when facts!.WorkingBytes > limits.MaxWorkingBytes => PhotoProblems.Refuse(PhotoProblems.TooMuchMemory(fileName, facts)),
             _ => new(facts, PhotoProblems.WrongExtension(fileName, known)),

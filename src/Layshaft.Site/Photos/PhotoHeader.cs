@@ -12,11 +12,15 @@ internal static class PhotoHeader
     private const int RowsInFlight = 256;
 
     /// <summary>The facts, or why there are none. A size above the limit comes back before a decoder is asked.</summary>
-    public static (HeaderOutcome Outcome, PhotoFacts? Facts) Read(Stream content, PhotoFormat format, PhotoLimits limits)
+    /// <param name="content">The file.</param>
+    /// <param name="format">What it is.</param>
+    /// <param name="limits">How large it may be.</param>
+    /// <param name="withDecoder">Whether the picture library is asked too, for turn, colours, and whether it can read the file.</param>
+    public static (HeaderOutcome Outcome, PhotoFacts? Facts) Read(Stream content, PhotoFormat format, PhotoLimits limits, bool withDecoder)
     {
         if (format is PhotoFormat.Heic or PhotoFormat.Avif)
         {
-            return Heif(HeifHeader.Read(content), format, content.Length);
+            return Heif(HeifHeader.Read(content), format, content.Length, withDecoder);
         }
 
         var (outcome, width, height, bytesAPixel, orientation) = Measure(content, format);
@@ -27,7 +31,7 @@ internal static class PhotoHeader
 
         var working = Working(content.Length, bytesAPixel, width, height) + ((long)width * 4 * RowsInFlight);
         var facts = new PhotoFacts(format, width, height, orientation, ColourProfile.Srgb, working);
-        return facts.Pixels > limits.MaxPixels ? (HeaderOutcome.Read, facts) : WithCodec(content, facts);
+        return facts.Pixels > limits.MaxPixels || !withDecoder ? (HeaderOutcome.Read, facts) : WithCodec(content, facts);
     }
 
     private static (HeaderOutcome Outcome, int Width, int Height, long BytesAPixel, PhotoOrientation Orientation) Measure(Stream content, PhotoFormat format)
@@ -74,15 +78,20 @@ internal static class PhotoHeader
         return (HeaderOutcome.Read, facts with { Orientation = orientation, Profile = ColourSpaces.Name(space) });
     }
 
-    private static (HeaderOutcome Outcome, PhotoFacts? Facts) Heif(HeifHeader header, PhotoFormat format, long fileBytes)
+    private static (HeaderOutcome Outcome, PhotoFacts? Facts) Heif(HeifHeader header, PhotoFormat format, long fileBytes, bool withDecoder)
     {
         if (header.Outcome != HeaderOutcome.Read)
         {
             return (header.Outcome, null);
         }
 
-        using var space = ColourSpaces.Of(header);
         var working = Working(fileBytes, HeifBytesAPixel, header.Width, header.Height);
-        return (HeaderOutcome.Read, new(format, header.Width, header.Height, header.Orientation, ColourSpaces.Name(space), working));
+        return (HeaderOutcome.Read, new(format, header.Width, header.Height, header.Orientation, withDecoder ? ProfileOf(header) : ColourProfile.Srgb, working));
+    }
+
+    private static ColourProfile ProfileOf(HeifHeader header)
+    {
+        using var space = ColourSpaces.Of(header);
+        return ColourSpaces.Name(space);
     }
 }

@@ -8,7 +8,7 @@ namespace Layshaft.Site.Publishing;
 /// </summary>
 internal static class FreedMemory
 {
-    private static readonly long Pause = TimeSpan.FromMilliseconds(100).Ticks;
+    private static readonly long Pause = TimeSpan.FromSeconds(1).Ticks;
 
     private static long _last;
     private static int _isMissing;

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
@@ -113,12 +112,10 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
     private void MakeAll(int[] open, StagedFiles staged, CancellationToken cancel)
     {
         var done = 0;
-        var parallel = new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, options.Parallelism), CancellationToken = cancel };
-        var groups = open.GroupBy(i => plan.GroupOf(i)?.Name ?? plan.Paths.TextOf(i), StringComparer.Ordinal);
+        IGrouping<string, int>[] groups = [.. open.GroupBy(i => plan.GroupOf(i)?.Name ?? plan.Paths.TextOf(i), StringComparer.Ordinal)];
         try
         {
-            // One group after the other is handed out: they take very different times.
-            Parallel.ForEach(Partitioner.Create(groups, EnumerablePartitionerOptions.NoBuffering), parallel, group =>
+            Workers.ForEach(groups, options.Parallelism, group =>
             {
                 foreach (var (i, output) in group.Select(i => (i, plan.Outputs[i])).OrderBy(o => o.Item2.Turn))
                 {
@@ -129,7 +126,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
 
                 plan.GroupOf(group.First())?.Finished();
                 FreedMemory.GiveBack();
-            });
+            }, cancel);
         }
         catch (AggregateException e)
         {

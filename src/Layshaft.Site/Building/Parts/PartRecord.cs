@@ -1,4 +1,6 @@
+using System.IO.Compression;
 using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
 using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Pages.ShopPages.Tallies;
 using Layshaft.Site.Publishing;
@@ -7,7 +9,7 @@ namespace Layshaft.Site.Building.Parts;
 
 /// <summary>
 /// What a publish keeps of a part of the book, so that the next need not read it: what it adds to the shop's pages, what is
-/// wrong in it, and how many files it has in the site. The tally stays written until a page asks for it.
+/// wrong in it, and how many files it has in the site. The tally stays written, and packed, until a page asks for it.
 /// </summary>
 internal sealed class PartRecord
 {
@@ -20,13 +22,13 @@ internal sealed class PartRecord
     /// <summary>How many files it has in the site.</summary>
     public int Outputs { get; }
 
-    /// <summary>The tally of its units, as written.</summary>
+    /// <summary>The tally of its units, as kept.</summary>
     public ReadOnlyMemory<byte> Units { get; }
 
-    /// <summary>The tally of its jobs, as written.</summary>
+    /// <summary>The tally of its jobs, as kept.</summary>
     public ReadOnlyMemory<byte> Jobs { get; }
 
-    /// <summary>The lives of its parts, as written.</summary>
+    /// <summary>The lives of its parts, as kept.</summary>
     public ReadOnlyMemory<byte> Lives { get; }
 
     /// <summary>Everything else.</summary>
@@ -42,9 +44,9 @@ internal sealed class PartRecord
     public static PartRecord Of(ContentHash? mark, int outputs, ShopTally tally, PartRest rest) => new(
         mark,
         outputs,
-        JsonSerializer.SerializeToUtf8Bytes(tally.Units, PartText.Default.IReadOnlyListUnitTally),
-        JsonSerializer.SerializeToUtf8Bytes(tally.Jobs, PartText.Default.IReadOnlyListJobTally),
-        JsonSerializer.SerializeToUtf8Bytes(tally.Lives, PartText.Default.IReadOnlyListLifeTally),
+        Pack(tally.Units, PartText.Default.IReadOnlyListUnitTally),
+        Pack(tally.Jobs, PartText.Default.IReadOnlyListJobTally),
+        Pack(tally.Lives, PartText.Default.IReadOnlyListLifeTally),
         JsonSerializer.SerializeToUtf8Bytes(rest, PartText.Default.PartRest),
         rest);
 
@@ -91,15 +93,35 @@ internal sealed class PartRecord
     }
 
     /// <summary>The tally of its units.</summary>
-    public IReadOnlyList<UnitTally> UnitTallies() => Parse(Units, PartText.Default.IReadOnlyListUnitTally);
+    public IReadOnlyList<UnitTally> UnitTallies() => Unpack(Units, PartText.Default.IReadOnlyListUnitTally);
 
     /// <summary>The tally of its jobs.</summary>
-    public IReadOnlyList<JobTally> JobTallies() => Parse(Jobs, PartText.Default.IReadOnlyListJobTally);
+    public IReadOnlyList<JobTally> JobTallies() => Unpack(Jobs, PartText.Default.IReadOnlyListJobTally);
 
     /// <summary>The lives of its parts.</summary>
-    public IReadOnlyList<LifeTally> LifeTallies() => Parse(Lives, PartText.Default.IReadOnlyListLifeTally);
+    public IReadOnlyList<LifeTally> LifeTallies() => Unpack(Lives, PartText.Default.IReadOnlyListLifeTally);
 
-    private static T Parse<T>(ReadOnlyMemory<byte> text, System.Text.Json.Serialization.Metadata.JsonTypeInfo<T> type)
+    private static ReadOnlyMemory<byte> Pack<T>(T value, JsonTypeInfo<T> type)
+    {
+        using var packed = new MemoryStream();
+        using (var packing = new DeflateStream(packed, CompressionLevel.Fastest, leaveOpen: true))
+        {
+            packing.Write(JsonSerializer.SerializeToUtf8Bytes(value, type));
+        }
+
+        return packed.ToArray();
+    }
+
+    private static T Unpack<T>(ReadOnlyMemory<byte> packed, JsonTypeInfo<T> type)
+        where T : class
+    {
+        using var text = new MemoryStream();
+        using var unpacking = new DeflateStream(new MemoryStream(packed.ToArray()), CompressionMode.Decompress);
+        unpacking.CopyTo(text);
+        return Parse(text.ToArray(), type);
+    }
+
+    private static T Parse<T>(ReadOnlyMemory<byte> text, JsonTypeInfo<T> type)
         where T : class
         => JsonSerializer.Deserialize(text.Span, type) ?? throw new FormatException();
 }
