@@ -8,13 +8,11 @@ internal sealed class OldSite
 {
     private readonly string _root;
     private readonly TreeLook _look;
-    private readonly long _trustBefore;
     private readonly bool?[] _intact;
 
     private OldSite(string root, TreeLook look, SiteRegister register)
     {
         (_root, _look, Register) = (root, look, register);
-        _trustBefore = register.Noted - DiskClock.Coarsest.Ticks;
         _intact = new bool?[register.Count];
     }
 
@@ -84,7 +82,7 @@ internal sealed class OldSite
             return false;
         }
 
-        var isSettled = Register[index].Modified < _trustBefore;
+        var isSettled = Register[index].Modified < Register.TrustBefore;
         HasFreshTimes |= !isSettled;
         return isSettled;
     }

@@ -47,25 +47,33 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
     {
         var before = new Lazy<SiteRegister>(() => Before ?? ReadRegister(root));
         var now = Now ?? ReadRegister(state.Output);
-        var old = SiteTree.Walk(root, (path, size, modified) => !leave || !IsKept(path, size, modified, now));
 
-        // Few in a tree whose second names are left: what was made anew, and what strangers did meanwhile.
+        // Nearly all are as one of the registers notes them; of those no more than that is held.
+        var (kept, left) = (new bool[now.Count], new bool[Before?.Count ?? 0]);
+        var old = SiteTree.Walk(root, (path, size, modified) => !(IsKept(path, size, modified, now, kept) || IsAsWritten(path, size, modified, left)));
+        if (!leave)
+        {
+            Delete(now.Paths, kept);
+        }
+
+        Delete(Before?.Paths ?? PathTable.None, left);
+
+        // Few: what strangers have, and what somebody changed meanwhile.
         var site = new Lazy<TreeLook>(() => TreeLook.At(state.Output, now));
-        var (others, known) = (new List<TreeEntry>(), new List<TreeEntry>());
+        var others = new List<TreeEntry>();
         foreach (var entry in old.Entries.Where(e => e.Kind != TreeKind.Folder && e.Path != manifestPath))
         {
-            if (Changes?.Contains(entry.Path) == true || !(IsKept(entry, now) || IsInNewSite(entry, site.Value.Find(entry.Path))))
+            if (Changes?.Contains(entry.Path) == true || !IsInNewSite(entry, site.Value.Find(entry.Path)))
             {
                 others.Add(entry);
             }
             else if (!leave || entry.Kind == TreeKind.Link || now.Paths.IndexOf(entry.Path) < 0)
             {
                 // Strangers' files have no second name in a spare: what they are later, only they know.
-                known.Add(entry);
+                files.DeleteFile(StateFolder.Place(root, entry.Path));
             }
         }
 
-        SideBySide.ForEach(known, parallelism, entry => files.DeleteFile(StateFolder.Place(root, entry.Path)));
         foreach (var entry in others)
         {
             if (IsOurs(entry, before))
@@ -81,11 +89,27 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
         return old;
     }
 
-    private bool IsKept(TreeEntry entry, SiteRegister now) => entry.Kind == TreeKind.File && IsKept(entry.Path, entry.Size, entry.Modified, now);
+    private void Delete(PathTable paths, bool[] which) => SideBySide.ForEach(
+        Enumerable.Range(0, which.Length).Where(i => which[i]), parallelism, i => files.DeleteFile(StateFolder.Place(root, paths.TextOf(i))));
 
     // Kept files were given a second name in the new tree: one file, so one size and one time.
-    private bool IsKept(ReadOnlySpan<char> path, long size, long modified, SiteRegister now) =>
-        now.Paths.IndexOf(path) is >= 0 and var index && now[index].Size == size && now[index].Modified == modified && Changes?.Contains(path) != true;
+    private bool IsKept(ReadOnlySpan<char> path, long size, long modified, SiteRegister now, bool[] kept)
+    {
+        var index = now.Paths.IndexOf(path);
+        return index >= 0 && now[index].Size == size && now[index].Modified == modified && Changes?.Contains(path) != true && (kept[index] = true);
+    }
+
+    // What left the site or was made anew, and was last seen whole long enough ago that any change since shows in its time.
+    private bool IsAsWritten(ReadOnlySpan<char> path, long size, long modified, bool[] left)
+    {
+        if (Before is null)
+        {
+            return false;
+        }
+
+        var index = Before.Paths.IndexOf(path);
+        return index >= 0 && Before[index].Size == size && Before[index].Modified == modified && modified < Before.TrustBefore && (left[index] = true);
+    }
 
     // Last of all, so that a killed clearing can still tell what is ours.
     private void DeleteManifest(SiteTree old)

@@ -56,20 +56,25 @@ internal sealed class SpareChanges
         }
     }
 
-    /// <summary>The record as bytes. Paths need no escaping, see <see cref="OutputPath"/>.</summary>
+    /// <summary>Writes the record. Paths need no escaping, see <see cref="OutputPath"/>.</summary>
+    /// <param name="to">Where to.</param>
     /// <param name="list">The hash of the new site's list of files.</param>
     /// <param name="hasSecondNames">Whether every kept file got a second name.</param>
     /// <param name="paths">What is added, changed or restored.</param>
-    internal static byte[] Write(ContentHash list, bool hasSecondNames, IEnumerable<string> paths)
+    internal static void Write(Stream to, ContentHash list, bool hasSecondNames, IEnumerable<string> paths)
     {
-        var text = new StringBuilder(Head(list)).Append(hasSecondNames ? SecondNames : Copies).Append('\n');
-        foreach (var path in paths)
+        using var hashed = new HashingStream(to, leaveOpen: true);
+        using (var text = new StreamWriter(hashed, Encoding.ASCII, 1 << 16, leaveOpen: true) { NewLine = "\n" })
         {
-            text.Append(path).Append('\n');
+            text.Write(Head(list));
+            text.WriteLine(hasSecondNames ? SecondNames : Copies);
+            foreach (var path in paths)
+            {
+                text.WriteLine(path);
+            }
         }
 
-        var above = Encoding.ASCII.GetBytes(text.ToString());
-        return [.. above, .. Encoding.ASCII.GetBytes(ContentHash.Of(SHA256.HashData(above)).ToString())];
+        to.Write(Encoding.ASCII.GetBytes(hashed.Hash().ToString()));
     }
 
     private static string Head(ContentHash list) => $"{Mark}{list}\n";

@@ -60,7 +60,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         var hasSecondNames = LinkAll(spare?.Lacking ?? staged.Where(i => !staged.IsStaged(i)));
         if (spare is not null && Directory.Exists(state.Made))
         {
-            SideBySide.ForEach(staged.Where(staged.IsStaged).Select(plan.Paths.TextOf), options.Parallelism, path => files.Move(InMade(path), InStage(path)));
+            SideBySide.ForEach(staged.Where(staged.IsStaged), options.Parallelism, i => files.Move(InMade(plan.Paths.TextOf(i)), InStage(plan.Paths.TextOf(i))));
             FolderSwap.RemoveFolders(SiteTree.Walk(state.Made), state.Made, files);
         }
 
@@ -82,7 +82,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         files.DeleteFile(state.SpareChanges);
         if (Directory.Exists(state.Output))
         {
-            files.WriteThrough(state.SpareChanges, SpareChanges.Write(list, hasSecondNames, staged.Where(staged.IsStaged).Select(plan.Paths.TextOf)));
+            files.WriteThrough(state.SpareChanges, stream => SpareChanges.Write(stream, list, hasSecondNames, staged.Where(staged.IsStaged).Select(plan.Paths.TextOf)));
         }
     }
 

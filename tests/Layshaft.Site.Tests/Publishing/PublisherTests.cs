@@ -180,14 +180,33 @@ public sealed class PublisherTests : IDisposable
         Publish(plan);
         Publish(plan);
 
-        // As if all that were an hour ago: only then is a time that stayed the same taken as proof.
+        AsIfAnHourAgo("X", isNoted: true);
+        Assert.Equal(PublishOutcome.Unchanged, Publish(plan).Outcome);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_file_that_is_made_anew_goes_unread_if_its_time_is_settled_and_is_kept_aside_if_somebody_changed_it(bool isNoted)
+    {
+        Publish(Sites.Plan(("a.html", "a")));
+        AsIfAnHourAgo("X", isNoted);
+        var result = Publish(Sites.Plan(("a.html", "b")));
+        Assert.Equal("a.html = b\n", Sites.Show(Out));
+        Assert.Equal(isNoted ? [] : ["a.html"], result.Warnings.Select(w => w.Path));
+        Assert.Equal(!isNoted, File.Exists(_temp.At(".layshaft-reports/kept/a.html")));
+        Sites.AssertNothingLeft(Out);
+    }
+
+    // Only then is a time that stayed the same taken as proof.
+    private void AsIfAnHourAgo(string content, bool isNoted)
+    {
         var early = DateTime.UtcNow.AddHours(-1);
         var register = RegisterFile.Read(_temp.At(".layshaft-reports/register"));
-        _temp.Write("reports/a.html", "X");
+        _temp.Write("reports/a.html", content);
         File.SetLastWriteTimeUtc(_temp.At("reports/a.html"), early);
-        RegisterRow[] rows = [.. Enumerable.Range(0, register.Count).Select(i => register[i] with { Modified = early.Ticks })];
+        RegisterRow[] rows = [.. Enumerable.Range(0, register.Count).Select(i => register[i] with { Modified = isNoted ? early.Ticks : early.Ticks - 1 })];
         RegisterFile.Write(new DiskWork(), _temp.At(".layshaft-reports/register"), new(register.Paths, rows, register.Marks), register.List!.Value);
-        Assert.Equal(PublishOutcome.Unchanged, Publish(plan).Outcome);
     }
 
     [Fact]
