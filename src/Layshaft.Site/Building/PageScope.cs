@@ -32,7 +32,14 @@ public sealed class PageScope
     public IReadOnlyList<PlanInput> Inputs { get; }
 
     /// <summary>Its pages are made one after the other.</summary>
-    public OutputGroup Group { get; }
+    public OutputGroup Group { get; private init; }
+
+    /// <summary>The queue in which it waits for others, see <see cref="OutputGroup.Queue"/>; null for none.</summary>
+    public string? Queue
+    {
+        get => Group.Queue;
+        init => Group = Group with { Queue = value };
+    }
 
     /// <summary>What its pages are composed from.</summary>
     public Composition Composition

@@ -24,13 +24,13 @@ internal static class SheetFiles
     {
         var json = DataFiles.Json(path);
         var tables = () => scope.Once(json, compose);
-        yield return new SiteFile(json, scope, () => MadeFile.Of(JsonText.Of(title(), path[(path.LastIndexOf('/') + 1)..], tables())));
+        yield return new SiteFile(json, scope, () => MadeFile.Of(stream => JsonText.Write(stream, title(), path[(path.LastIndexOf('/') + 1)..], tables())));
         foreach (var name in names)
         {
             yield return new SiteFile(
                 DataFiles.Csv(path, name),
                 scope,
-                () => MadeFile.Of(CsvText.Of(tables().Single(t => t.Id == name), head => scope.Composition.Say("life.data.unit", ("column", head)))));
+                () => MadeFile.Of(stream => CsvText.Write(stream, tables().Single(t => t.Id == name), head => scope.Composition.Say("life.data.unit", ("column", head)))));
         }
     }
 }

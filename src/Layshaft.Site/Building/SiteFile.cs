@@ -24,7 +24,12 @@ public sealed record SiteFile(string Path, PageScope Scope, Func<MadeFile> Make)
     {
         ArgumentNullException.ThrowIfNull(stream);
         var made = Make();
-        stream.Write(made.Bytes is { } bytes ? bytes.Span : throw new PageException(Path, made.Problems));
+        if (made.Write is not { } write)
+        {
+            throw new PageException(Path, made.Problems);
+        }
+
+        write(stream);
         return made.StandsIn;
     }
 
@@ -35,21 +40,40 @@ public sealed record SiteFile(string Path, PageScope Scope, Func<MadeFile> Make)
 }
 
 /// <summary>A made file, or why it could not be made.</summary>
-/// <param name="Bytes">Its bytes; null when there are problems.</param>
+/// <param name="Write">Writes its bytes; null when there are problems.</param>
 /// <param name="Problems">Mistakes in the templates.</param>
-public sealed record MadeFile(ReadOnlyMemory<byte>? Bytes, IReadOnlyList<TemplateProblem> Problems)
+public sealed record MadeFile(Action<Stream>? Write, IReadOnlyList<TemplateProblem> Problems)
 {
+    /// <summary>Its bytes, written anew each time; null when there are problems.</summary>
+    public ReadOnlyMemory<byte>? Bytes
+    {
+        get
+        {
+            if (Write is null)
+            {
+                return null;
+            }
+
+            using var stream = new MemoryStream();
+            Write(stream);
+            return stream.ToArray();
+        }
+    }
+
     /// <summary>Whether it stands in for something that could not be made: the next publish makes it again, and says so again.</summary>
     public bool StandsIn { get; init; }
 
     /// <summary>A file that was made.</summary>
-    public static MadeFile Of(ReadOnlyMemory<byte> bytes) => new(bytes, []);
+    public static MadeFile Of(ReadOnlyMemory<byte> bytes) => new(stream => stream.Write(bytes.Span), []);
+
+    /// <summary>A file that is written as it is made, for one that may be very long.</summary>
+    public static MadeFile Of(Action<Stream> write) => new(write, []);
 
     /// <summary>A rendered page, or the mistakes of its template.</summary>
     public static MadeFile Of(RenderResult rendered)
     {
         ArgumentNullException.ThrowIfNull(rendered);
 
-        return new MadeFile(rendered.Utf8, rendered.Problems);
+        return rendered.Utf8 is { } bytes ? Of(bytes) with { Problems = rendered.Problems } : new MadeFile((Action<Stream>?)null, rendered.Problems);
     }
 }

@@ -10,4 +10,7 @@ public sealed record OutputGroup(string Name, Action Finished)
     /// next publish takes over a group of the same mark without asking what is in it.
     /// </summary>
     public ContentHash? Mark { get; init; }
+
+    /// <summary>Of groups that wait in one queue one is made at a time, since each takes much memory; null for none.</summary>
+    public string? Queue { get; init; }
 }

@@ -92,7 +92,11 @@ public sealed class ShopSecret
                 stream.Flush(flushToDisk: true);
             }
 
-            File.Move(draft, path, overwrite: false);
+            // A second name can be given to one only, and in one step; a renaming looks first, and then renames over whatever came in between.
+            if (!NativeFiles.TryHardLink(draft, path) && !File.Exists(path))
+            {
+                File.Move(draft, path, overwrite: false);
+            }
         }
         catch (IOException) when (File.Exists(path))
         {

@@ -112,19 +112,26 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
     private void MakeAll(int[] open, StagedFiles staged, CancellationToken cancel)
     {
         var done = 0;
-        IGrouping<string, int>[] groups = [.. open.GroupBy(i => plan.GroupOf(i)?.Name ?? plan.Paths.TextOf(i), StringComparer.Ordinal)];
+        IGrouping<string, int>[] groups = [.. open.GroupBy(i => plan.GroupOf(i) is { } group ? group.Queue ?? group.Name : plan.Paths.TextOf(i), StringComparer.Ordinal)];
         try
         {
             Workers.ForEach(groups, options.Parallelism, group =>
             {
+                OutputGroup? last = null;
                 foreach (var (i, output) in group.Select(i => (i, plan.Outputs[i])).OrderBy(o => o.Item2.Turn))
                 {
                     cancel.ThrowIfCancellationRequested();
+                    if (last?.Name != output.Group?.Name)
+                    {
+                        last?.Finished();
+                    }
+
+                    last = output.Group;
                     MakeOne(i, output, staged);
                     options.Progress?.Report(new(Interlocked.Increment(ref done), open.Length, output.Path));
                 }
 
-                plan.GroupOf(group.First())?.Finished();
+                last?.Finished();
                 FreedMemory.GiveBack();
             }, cancel);
         }

@@ -60,6 +60,23 @@ public class LifeChartsTests
     }
 
     [Fact]
+    public void Ten_thousand_lives_are_drawn_no_finer_than_the_eye_can_tell()
+    {
+        const int Count = 10_000;
+        var steps = Enumerable.Range(1, Count).Select(i => new SurvivalStep(i * 0.01, Math.Exp(-i / 5000.0), null, null)).ToList();
+        var input = Samples.Survival() with { Steps = steps, Censored = [.. steps.Select(s => s.Hours)], Until = 100, Weibull = null, B10 = null };
+        Drawing drawing = new(SurvivalChart.Draw(input, ChartSize.Wide));
+        var (hours, share) = (drawing.Across("hours run"), drawing.Upwards());
+        var corners = drawing.Paths("line").Single();
+
+        Assert.InRange(corners.Count, 100, 4000);
+        Assert.InRange(drawing.Elements("tick-heavy").Count(), 100, 4000);
+        Assert.All(corners, c => Assert.Equal(Math.Exp(-hours(c.X) / 50), share(c.Y), 0.005));
+        Assert.Equal(100, hours(corners[^1].X), 0.2);
+        Assert.Equal(Math.Exp(-2), share(corners[^1].Y), 0.003);
+    }
+
+    [Fact]
     public void B10_is_read_at_nine_tenths_surviving_and_lies_on_the_fitted_curve()
     {
         Drawing drawing = new(SurvivalChart.Draw(Samples.Survival(), ChartSize.Wide));

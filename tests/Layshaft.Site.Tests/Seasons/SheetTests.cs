@@ -159,7 +159,9 @@ public sealed class SheetTests
                 [Cell.Of("=1+1"), Cell.Of(composition.Figures.Length(UnitsNet.Length.FromMillimeters(-0.5), 2), -0.5)],
                 [Cell.Of("a, \"b\""), Cell.Empty],
             ]);
-        var text = System.Text.Encoding.UTF8.GetString(CsvText.Of(table, head => head + " unit"));
+        using var csv = new MemoryStream();
+        CsvText.Write(csv, table, head => head + " unit");
+        var text = System.Text.Encoding.UTF8.GetString(csv.ToArray());
         Assert.Equal("\uFEFFWhat,How much,How much unit\r\n\"'=1+1\",-0.5,mm\r\n\"a, \"\"b\"\"\",,\r\n", text);
     }
 

@@ -30,7 +30,11 @@ internal sealed class ShopParts(StandingBook standing, Composition composition, 
 
     /// <summary>The scope of a page.</summary>
     /// <param name="page">The page.</param>
-    public PageScope Scope(ShopPage page) => new(page.Path, [.. Inputs(page.Sources)], () => Composition(page.Sources));
+    public PageScope Scope(ShopPage page) => new(page.Path, [.. Inputs(page.Sources)], () => Composition(page.Sources))
+    {
+        // What a page tells of ten seasons is as large as all else in memory.
+        Queue = page.Sources.HasFlag(ShopSources.Units) || page.Sources.HasFlag(ShopSources.Jobs) || page.Sources.HasFlag(ShopSources.Lives) ? "shop" : null,
+    };
 
     /// <summary>What a page is composed from.</summary>
     /// <param name="page">The page.</param>

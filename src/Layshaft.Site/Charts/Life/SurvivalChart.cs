@@ -45,6 +45,9 @@ public static class SurvivalChart
         });
     }
 
+    // What lies closer together than this cannot be told apart, and a shop of ten seasons has ten thousand lives in a drawing.
+    private const double Finest = 0.25;
+
     /// <summary>The corners of the stairs, from full survival at zero hours to the end of the observation.</summary>
     private static List<ChartPoint> Steps(Plot plot, SurvivalInput input, Func<SurvivalStep, double> value)
     {
@@ -58,7 +61,21 @@ public static class SurvivalChart
         }
 
         corners.Add(plot.At(new ChartPoint(Math.Max(input.Until, input.Steps.Select(s => s.Hours).DefaultIfEmpty(0).Max()), last)));
-        return corners;
+        return Thinned(corners);
+    }
+
+    private static List<ChartPoint> Thinned(List<ChartPoint> corners)
+    {
+        var kept = new List<ChartPoint>();
+        for (var i = 0; i < corners.Count; i++)
+        {
+            if (i == 0 || i == corners.Count - 1 || Math.Max(Math.Abs(corners[i].X - kept[^1].X), Math.Abs(corners[i].Y - kept[^1].Y)) >= Finest)
+            {
+                kept.Add(corners[i]);
+            }
+        }
+
+        return kept;
     }
 
     private static void DrawLimits(SvgWriter svg, Plot plot, SurvivalInput input)
@@ -89,11 +106,20 @@ public static class SurvivalChart
 
     private static void DrawCensored(SvgWriter svg, Plot plot, SurvivalInput input)
     {
-        foreach (var hours in input.Censored)
+        var (next, share, last) = (0, 1.0, double.NegativeInfinity);
+        foreach (var hours in input.Censored.Order())
         {
-            var share = input.Steps.LastOrDefault(s => s.Hours <= hours)?.Surviving ?? 1;
+            for (; next < input.Steps.Count && input.Steps[next].Hours <= hours; next++)
+            {
+                share = input.Steps[next].Surviving;
+            }
+
             var at = plot.At(new ChartPoint(hours, share));
-            svg.Line("tick-heavy", at.X, at.Y - 6, at.X, at.Y + 1);
+            if (at.X >= last + Finest)
+            {
+                svg.Line("tick-heavy", at.X, at.Y - 6, at.X, at.Y + 1);
+                last = at.X;
+            }
         }
     }
 

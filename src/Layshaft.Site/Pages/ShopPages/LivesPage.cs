@@ -57,19 +57,27 @@ public static class LivesPage
             Amount(g.Life.TenthBounds?.Upper, g.Measure, shop),
         ]));
 
-    private static TableView Lives(ShopContext shop) => TableView.Of(
-        "lives",
-        shop.Say("shop.lives.all.caption"),
-        [shop.Say("shop.part"), shop.Say("history.serial"), shop.Say("shop.lives.where"), shop.Say("shop.lives.ran"), shop.Say("shop.lives.end"), shop.Say("shop.lives.source")],
-        shop.Tally.Lives.Where(l => l.Life.End != LifeEnd.Running || l.Serial is not null).Select(l => (IReadOnlyList<Cell>)
-        [
-            Cell.Of(l.PartIn(shop.Book).Name),
-            Cell.Of(l.Serial),
-            Cell.Of(string.Join(", ", l.Units.Select(u => shop.Book.Units[u].Serial))),
-            l.Life.Total.Measures is [var measure] ? Cell.Use(new Use(l.Life.Total.In(measure)!.Value, measure), shop.Composition) : Cell.Empty,
-            Cell.Of(shop.Say(EndKey(l.Life))),
-            Cell.Of(l.Life.End == LifeEnd.Renewed ? shop.Say(SourceKey(l.Source)) : null),
-        ]));
+    private static TableView Lives(ShopContext shop)
+    {
+        // Tens of thousands of rows say the same few words over and over.
+        var cells = new Dictionary<string, Cell>(StringComparer.Ordinal);
+        Cell Words(string text) => cells.TryGetValue(text, out var cell) ? cell : cells[text] = Cell.Of(text);
+        Cell Said(string key) => cells.TryGetValue(key, out var cell) ? cell : cells[key] = Words(shop.Say(key));
+
+        return TableView.Of(
+            "lives",
+            shop.Say("shop.lives.all.caption"),
+            [shop.Say("shop.part"), shop.Say("history.serial"), shop.Say("shop.lives.where"), shop.Say("shop.lives.ran"), shop.Say("shop.lives.end"), shop.Say("shop.lives.source")],
+            shop.Tally.Lives.Where(l => l.Life.End != LifeEnd.Running || l.Serial is not null).Select(l => (IReadOnlyList<Cell>)
+            [
+                Words(l.PartIn(shop.Book).Name),
+                Cell.Of(l.Serial),
+                Words(string.Join(", ", l.Units.Select(u => shop.Book.Units[u].Serial))),
+                l.Life.Total.Measures is [var measure] ? Cell.Use(new Use(l.Life.Total.In(measure)!.Value, measure), shop.Composition) : Cell.Empty,
+                Said(EndKey(l.Life)),
+                l.Life.End == LifeEnd.Renewed ? Said(SourceKey(l.Source)) : Cell.Empty,
+            ]));
+    }
 
     // Which rule decided how often, so that the reader sees what the figures rest on.
     private static string Sources(ShopContext shop)

@@ -15,34 +15,31 @@ public static class CsvText
         FormatProvider = CultureInfo.InvariantCulture,
     };
 
-    /// <summary>The file.</summary>
+    /// <summary>Writes the file.</summary>
+    /// <param name="to">Where to.</param>
     /// <param name="table">The table.</param>
     /// <param name="unitHead">Makes the head of a column of units from the head of the column before it.</param>
-    public static byte[] Of(TableView table, Func<string, string> unitHead)
+    public static void Write(Stream to, TableView table, Func<string, string> unitHead)
     {
+        ArgumentNullException.ThrowIfNull(to);
         ArgumentNullException.ThrowIfNull(table);
         ArgumentNullException.ThrowIfNull(unitHead);
         bool[] withUnit = [.. table.Columns.Select((_, i) => table.Rows.Any(r => r.Cells[i].Unit is not null))];
-        using var bytes = new MemoryStream();
-        using (var csv = CsvWriter.Create(bytes, Options, true))
+        using var csv = CsvWriter.Create(to, Options, true);
+        for (var i = 0; i < table.Columns.Count; i++)
         {
-            for (var i = 0; i < table.Columns.Count; i++)
+            csv.WriteField(table.Columns[i].Name);
+            if (withUnit[i])
             {
-                csv.WriteField(table.Columns[i].Name);
-                if (withUnit[i])
-                {
-                    csv.WriteField(unitHead(table.Columns[i].Name));
-                }
-            }
-
-            csv.EndRecord();
-            foreach (var row in table.Rows)
-            {
-                Write(csv, row, withUnit);
+                csv.WriteField(unitHead(table.Columns[i].Name));
             }
         }
 
-        return bytes.ToArray();
+        csv.EndRecord();
+        foreach (var row in table.Rows)
+        {
+            Write(csv, row, withUnit);
+        }
     }
 
     private static void Write(CsvWriter csv, Row row, bool[] withUnit)

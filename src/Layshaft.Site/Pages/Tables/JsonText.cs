@@ -1,5 +1,3 @@
-using System.Buffers;
-using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 
@@ -8,15 +6,18 @@ namespace Layshaft.Site.Pages.Tables;
 /// <summary>Writes a page's tables as JSON: each number with its unit.</summary>
 public static class JsonText
 {
-    /// <summary>The text: title, address of the page, and its tables.</summary>
+    private const int Most = 1 << 16;
+
+    /// <summary>Writes the text: title, address of the page, and its tables. A table of the shop may have very many rows, so none of it is held.</summary>
+    /// <param name="to">Where to.</param>
     /// <param name="title">Title of the page.</param>
     /// <param name="page">File name of the page beside which it lies.</param>
     /// <param name="tables">The tables.</param>
-    public static byte[] Of(string title, string page, IReadOnlyList<TableView> tables)
+    public static void Write(Stream to, string title, string page, IReadOnlyList<TableView> tables)
     {
+        ArgumentNullException.ThrowIfNull(to);
         ArgumentNullException.ThrowIfNull(tables);
-        var bytes = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(bytes, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Default }))
+        using (var json = new Utf8JsonWriter(to, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Default }))
         {
             json.WriteStartObject();
             json.WriteString("title", title);
@@ -31,7 +32,7 @@ public static class JsonText
             json.WriteEndObject();
         }
 
-        return [.. bytes.WrittenSpan, .. Encoding.ASCII.GetBytes("\n")];
+        to.Write("\n"u8);
     }
 
     // The unit of counts and ratios (ISO 80000-1: the unit one), so that no number stands without a unit.
@@ -59,6 +60,10 @@ public static class JsonText
             }
 
             json.WriteEndArray();
+            if (json.BytesPending > Most)
+            {
+                json.Flush();
+            }
         }
 
         json.WriteEndArray();
