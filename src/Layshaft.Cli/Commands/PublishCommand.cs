@@ -74,7 +74,7 @@ internal static class PublishCommand
             result.Strangers);
         if (result.Warnings.Count == 0)
         {
-            watch?.Note(words.ToLines());
+            watch?.Note(result, words.ToLines());
         }
 
         return words.Say(book, folder, output, errors, result.Outcome == PublishOutcome.Unchanged

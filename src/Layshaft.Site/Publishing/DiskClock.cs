@@ -8,4 +8,7 @@ internal static class DiskClock
     /// would not show in its time.
     /// </summary>
     internal static TimeSpan Coarsest { get; } = TimeSpan.FromSeconds(2);
+
+    /// <summary>From this time on (UTC ticks) a file is so young, now.</summary>
+    internal static long FreshFrom() => (DateTime.UtcNow - Coarsest).Ticks;
 }

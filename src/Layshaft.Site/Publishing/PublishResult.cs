@@ -45,6 +45,9 @@ public sealed record PublishResult(PublishOutcome Outcome, IReadOnlyList<Publish
     /// <summary>How many outputs were kept without making them again.</summary>
     public int Kept { get; init; }
 
+    /// <summary>What a look at the site would see; null where only a look can tell.</summary>
+    internal SiteAsLeft? Site { get; init; }
+
     internal static PublishResult Refused(params IReadOnlyList<PublishProblem> problems) => new(PublishOutcome.Refused, problems);
 
     internal static PublishResult Failed(string path, string message) => new(PublishOutcome.Failed, [new(path, message)]);

@@ -54,7 +54,7 @@ internal sealed class PublishRun(
             }
 
             Tidy(() => RegisterFile.Write(files, state.Register, register, list!.Value, old.HasFreshTimes ? null : old.Register.Hash));
-            return result with { Warnings = [.. warnings] };
+            return result with { Warnings = [.. warnings], Site = SiteAsLeft.Of(state.Output, register, strangers, options.ManifestPath, list!.Value, DiskClock.FreshFrom()) };
         }
         catch (StagingException e)
         {

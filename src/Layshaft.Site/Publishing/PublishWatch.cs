@@ -35,7 +35,7 @@ public sealed class PublishWatch
         try
         {
             var state = new StateFolder(OutputFolder.RealPath(output));
-            var from = FreshFrom();
+            var from = DiskClock.FreshFrom();
             var root = OutputFolder.RealPath(book);
             var ofBook = TreeDigest.Of(root, state.Output, hidden: false, from);
             var ofTemplates = TreeDigest.Of(templates.Ours, null, hidden: true, from);
@@ -62,7 +62,7 @@ public sealed class PublishWatch
 
             // While another publish is at work, nothing can be said.
             using var held = new FileStream(_state.Lock, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
-            var site = TreeDigest.Of(_state.Output, null, hidden: true, FreshFrom());
+            var site = TreeDigest.Of(_state.Output, null, hidden: true, DiskClock.FreshFrom());
             if (site.Value != stamp.Site || stamp.Fresh.Any(f => !File.Exists(f.Path) || OldSite.HashOf(f.Path).ToString() != f.Sha256))
             {
                 return null;
@@ -82,23 +82,30 @@ public sealed class PublishWatch
         }
     }
 
-    /// <summary>Notes what the book looked like when the watch began, and the site as it stands now.</summary>
-    /// <param name="words">What the publish had to say.</param>
-    public void Note(IReadOnlyList<string> words)
+    /// <summary>Notes what the book looked like when the watch began, and the site as the publish left it.</summary>
+    /// <param name="result">What the publish did.</param>
+    /// <param name="words">What it had to say.</param>
+    public void Note(PublishResult result, IReadOnlyList<string> words)
     {
+        ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(words);
         try
         {
-            var site = TreeDigest.Of(_state.Output, null, hidden: true, FreshFrom());
-            if (_fresh is not null && Contents(site.Fresh) is { } young)
+            if (_fresh is not null && (result.Site ?? Look()) is { Fresh.Count: <= MostFresh } site)
             {
-                new DiskWork().Replace(_state.Stamp, new SiteStamp(Inputs(), site.Value, [.. _fresh, .. YoungSecret(), .. young], words).ToBytes());
+                new DiskWork().Replace(_state.Stamp, new SiteStamp(Inputs(), site.Number, [.. _fresh, .. YoungSecret(), .. site.Fresh], words).ToBytes());
             }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or AggregateException)
         {
             // Without a stamp the next publish goes through everything, which is slower and as right.
         }
+    }
+
+    private SiteAsLeft? Look()
+    {
+        var site = TreeDigest.Of(_state.Output, null, hidden: true, DiskClock.FreshFrom());
+        return Contents(site.Fresh) is { } fresh ? new(site.Value, fresh) : null;
     }
 
     // The secret is made by the first publish, so it is looked at when it is needed. Its file is hidden and so no part of the walk;
@@ -118,10 +125,8 @@ public sealed class PublishWatch
     private (string Path, string Sha256)[] YoungSecret()
     {
         var path = Path.Combine(_book, ShopSecret.FileName);
-        return File.Exists(path) && File.GetLastWriteTimeUtc(path).Ticks >= FreshFrom() ? [(path, OldSite.HashOf(path).ToString())] : [];
+        return File.Exists(path) && File.GetLastWriteTimeUtc(path).Ticks >= DiskClock.FreshFrom() ? [(path, OldSite.HashOf(path).ToString())] : [];
     }
-
-    private static long FreshFrom() => (DateTime.UtcNow - DiskClock.Coarsest).Ticks;
 
     // Null when there are too many to compare each time.
     private static (string Path, string Sha256)[]? Contents(IReadOnlyList<string> paths) =>

@@ -8,6 +8,9 @@ namespace Layshaft.Site.Publishing;
 /// </summary>
 internal sealed class TreeDigest
 {
+    /// <summary>Stands for a folder, which has no size of its own.</summary>
+    internal const long SizeOfFolder = -1;
+
     private readonly string _root;
     private readonly string? _without;
     private readonly bool _hidden;
@@ -101,7 +104,7 @@ internal sealed class TreeDigest
     private LookNumber Number(ref FileSystemEntry entry)
     {
         var folder = entry.Directory[_root.Length..];
-        var (size, time) = entry.IsDirectory ? (IsLink(ref entry) ? -2 : -1, 0) : (entry.Length, entry.LastWriteTimeUtc.UtcTicks);
+        var (size, time) = entry.IsDirectory ? (IsLink(ref entry) ? -2 : SizeOfFolder, 0) : (entry.Length, entry.LastWriteTimeUtc.UtcTicks);
         Span<char> text = stackalloc char[512];
         var length = folder.Length + entry.FileName.Length + 1;
         text = length <= text.Length ? text[..length] : new char[length];
