@@ -15,13 +15,13 @@ internal sealed class FaultyFileWork(int failAt = int.MaxValue, bool dead = fals
     /// <summary>Called before each step that is not let fail.</summary>
     internal Action<string>? Before { get; init; }
 
-    /// <summary>The time of every file that is made: a clock so coarse that it stands still.</summary>
-    internal DateTime? Clock { get; init; }
+    /// <summary>The time of every file that is made; null for the disk's own clock.</summary>
+    internal Func<DateTime>? Clock { get; init; }
 
     public Stream Create(string path)
     {
         Step("create");
-        return Clock is { } time ? new TimedFile(path, time) : _disk.Create(path);
+        return Clock is { } clock ? new TimedFile(path, clock()) : _disk.Create(path);
     }
 
     public void WriteThrough(string path, Action<Stream> write)

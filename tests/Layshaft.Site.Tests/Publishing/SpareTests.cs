@@ -309,7 +309,7 @@ public sealed class SpareTests : IDisposable
                 File.Move(_temp.At("draft"), _temp.At($"reports/{byHand}.html"), overwrite: true);
             }
 
-            Publish(Plan(a, b), new FaultyFileWork { Clock = clock });
+            Publish(Plan(a, b), new FaultyFileWork { Clock = () => clock });
             Assert.Equal($"a.html = {a}\nb.html = {b}\nc.html = c\n", Sites.Show(Out));
             Sites.AssertNothingLeft(Out);
         }
