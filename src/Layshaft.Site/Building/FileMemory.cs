@@ -64,7 +64,7 @@ public sealed class FileMemory
     private void Note(string path, Row row)
     {
         // A change within one tick of the disk's clock would not show in the time of so young a file.
-        if (row.Modified > 0 && row.Modified < _began - DiskClock.Coarsest.Ticks)
+        if (row.Modified > 0 && row.Modified < DiskClock.FreshFrom(_began))
         {
             _new[path] = row;
         }
@@ -146,9 +146,7 @@ public sealed class FileMemory
         internal static Row Read(BinaryReader reader)
         {
             var (length, modified) = (reader.ReadInt64(), reader.ReadInt64());
-            Span<byte> hash = stackalloc byte[ContentHash.Bytes];
-            reader.BaseStream.ReadExactly(hash);
-            return new(length, modified, ContentHash.Of(hash), Size(reader), Size(reader), Size(reader));
+            return new(length, modified, ContentHash.Read(reader.BaseStream), Size(reader), Size(reader), Size(reader));
         }
 
         internal UsablePicture ToPicture(string path) => new(path, Large, Small) { Middle = Middle, Hash = Hash.ToString() };
@@ -157,9 +155,7 @@ public sealed class FileMemory
         {
             writer.Write(Length);
             writer.Write(Modified);
-            Span<byte> hash = stackalloc byte[ContentHash.Bytes];
-            Hash.CopyTo(hash);
-            writer.Write(hash);
+            Hash.WriteTo(writer);
             foreach (var (width, height) in new[] { Large, Middle, Small })
             {
                 writer.Write(width);

@@ -33,6 +33,25 @@ public readonly record struct ContentHash(UInt128 High, UInt128 Low)
         BinaryPrimitives.WriteUInt128BigEndian(bytes[16..], Low);
     }
 
+    /// <summary>Reads the 32 bytes of one.</summary>
+    /// <param name="from">Where from.</param>
+    /// <exception cref="EndOfStreamException">There are fewer.</exception>
+    internal static ContentHash Read(Stream from)
+    {
+        Span<byte> bytes = stackalloc byte[Bytes];
+        from.ReadExactly(bytes);
+        return Of(bytes);
+    }
+
+    /// <summary>Writes its 32 bytes.</summary>
+    /// <param name="to">Where to.</param>
+    internal void WriteTo(BinaryWriter to)
+    {
+        Span<byte> bytes = stackalloc byte[Bytes];
+        CopyTo(bytes);
+        to.Write(bytes);
+    }
+
     /// <summary>64 hexadecimal digits in lower case.</summary>
     public override string ToString()
     {

@@ -10,5 +10,9 @@ internal static class DiskClock
     internal static TimeSpan Coarsest { get; } = TimeSpan.FromSeconds(2);
 
     /// <summary>From this time on (UTC ticks) a file is so young, now.</summary>
-    internal static long FreshFrom() => (DateTime.UtcNow - Coarsest).Ticks;
+    internal static long FreshFrom() => FreshFrom(DateTime.UtcNow.Ticks);
+
+    /// <summary>From this time on (UTC ticks) a file was so young when it was looked at.</summary>
+    /// <param name="looked">When that was, in ticks.</param>
+    internal static long FreshFrom(long looked) => looked - Coarsest.Ticks;
 }

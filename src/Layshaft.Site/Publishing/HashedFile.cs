@@ -39,9 +39,7 @@ internal static class HashedFile
         var stream = new BufferedStream(File.OpenRead(path), 1 << 16);
         try
         {
-            Span<byte> head = stackalloc byte[ContentHash.Bytes];
-            stream.ReadExactly(head);
-            hash = ContentHash.Of(head);
+            hash = ContentHash.Read(stream);
             if (ContentHash.Of(SHA256.HashData(stream)) != hash)
             {
                 throw new FormatException();

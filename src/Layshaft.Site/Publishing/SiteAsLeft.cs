@@ -52,10 +52,7 @@ internal sealed record SiteAsLeft(LookNumber Number, IReadOnlyList<(string Path,
             number += NumberOf(stranger.Path, stranger.Size, stranger.Modified);
         }
 
-        var folders = register.Paths.Folders()
-            .Concat(strangers.Entries.Select(e => e.Path).Append(manifestPath).SelectMany(OutputPath.FoldersAbove))
-            .Concat(strangers.Entries.Where(e => e.Kind == TreeKind.Folder).Select(e => e.Path));
-        foreach (var folder in folders.ToHashSet(StringComparer.Ordinal))
+        foreach (var folder in strangers.FoldersWith(register.Paths, manifestPath))
         {
             number += NumberOf(folder, TreeDigest.SizeOfFolder, 0);
         }

@@ -41,7 +41,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
     /// <returns>The hash of the list of our files.</returns>
     internal ContentHash Complete(StagedFiles staged, SiteRegister register, Strangers strangers, ICollection<PublishProblem> warnings)
     {
-        var folders = Folders(strangers);
+        var folders = strangers.FoldersWith(plan.Paths, options.ManifestPath);
         var spare = new SpareTree(state, old, options.ManifestPath, files, options.Parallelism).BecomeStage(staged, folders, warnings);
         if (spare is null && Directory.Exists(state.Made))
         {
@@ -84,15 +84,6 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         {
             files.WriteThrough(state.SpareChanges, stream => SpareChanges.Write(stream, list, hasSecondNames, staged.Where(staged.IsStaged).Select(plan.Paths.TextOf)));
         }
-    }
-
-    // Every folder of the new site.
-    private HashSet<string> Folders(Strangers strangers)
-    {
-        var folders = plan.Paths.Folders().ToHashSet(StringComparer.Ordinal);
-        folders.UnionWith(strangers.Entries.Select(e => e.Path).Append(options.ManifestPath).SelectMany(OutputPath.FoldersAbove));
-        folders.UnionWith(strangers.Entries.Where(e => e.Kind == TreeKind.Folder).Select(e => e.Path));
-        return folders;
     }
 
     private bool LinkAll(IEnumerable<int> kept)

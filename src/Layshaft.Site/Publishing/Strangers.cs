@@ -51,6 +51,15 @@ internal sealed class Strangers
             .Select(e => new PublishProblem(e.Path, "This is not ours and stands where the site needs a file or folder; move it away or rename it."));
     }
 
+    /// <summary>Every folder of a site that has files of ours and these strangers.</summary>
+    internal HashSet<string> FoldersWith(PathTable ours, string manifestPath)
+    {
+        var folders = ours.Folders().ToHashSet(StringComparer.Ordinal);
+        folders.UnionWith(Entries.Select(e => e.Path).Append(manifestPath).SelectMany(OutputPath.FoldersAbove));
+        folders.UnionWith(Entries.Where(e => e.Kind == TreeKind.Folder).Select(e => e.Path));
+        return folders;
+    }
+
     private static string NameOf(TreeEntry entry, HashSet<string> strangeFolders)
     {
         var name = entry.Kind == TreeKind.Folder ? entry.Path + "/" : entry.Path;

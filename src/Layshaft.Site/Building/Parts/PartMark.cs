@@ -19,7 +19,7 @@ internal sealed class PartMark(BookHashes hashes, IBookFiles files, PlanInput si
     public ContentHash? Of(PartOutline part)
     {
         BookFile[] others = [.. part.JobFolders.SelectMany(f => files.Below($"{f}/")).Where(f => !BookHashes.IsText(f.Path))];
-        return others.Any(f => f.Modified <= 0 || f.Modified >= began - DiskClock.Coarsest.Ticks)
+        return others.Any(f => f.Modified <= 0 || f.Modified >= DiskClock.FreshFrom(began))
             ? null
             : PlannedOutput.KeyOf(
                 ProgramMark.Value,

@@ -73,8 +73,7 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
         return (PartRecord.Of(mark, outputs.Length, ShopTally.Of(composition.Assessment), rest), Planned(part, mark, outputs));
     }
 
-    // What was read is let go here, and read again when the first of the files is to be made.
-    // The outputs are not held either.
+    // What was read is let go here, and read again when the first of the files is to be made. The outputs are not held either.
     private IEnumerable<PlannedOutput> Planned(PartOutline part, ContentHash? mark, IEnumerable<(string Path, ContentHash Key)> outputs)
     {
         var scope = new PageScope(part.Name, [], () => reader.ReadAgain(part));

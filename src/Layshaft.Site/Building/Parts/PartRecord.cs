@@ -56,13 +56,12 @@ internal sealed class PartRecord
     /// <exception cref="FormatException">It is none.</exception>
     public static PartRecord Read(ReadOnlyMemory<byte> bytes, BinaryReader reader)
     {
-        Span<byte> mark = stackalloc byte[ContentHash.Bytes];
-        reader.BaseStream.ReadExactly(mark);
+        var mark = ContentHash.Read(reader.BaseStream);
         var outputs = reader.ReadInt32();
         var (units, jobs, lives, rest) = (Text(), Text(), Text(), Text());
         try
         {
-            return new PartRecord(ContentHash.Of(mark), outputs, units, jobs, lives, rest, Parse(rest, PartText.Default.PartRest));
+            return new PartRecord(mark, outputs, units, jobs, lives, rest, Parse(rest, PartText.Default.PartRest));
         }
         catch (JsonException e)
         {
@@ -81,9 +80,7 @@ internal sealed class PartRecord
     /// <summary>Writes it. One without a mark is not worth writing.</summary>
     public void Write(BinaryWriter writer)
     {
-        Span<byte> mark = stackalloc byte[ContentHash.Bytes];
-        Mark!.Value.CopyTo(mark);
-        writer.Write(mark);
+        Mark!.Value.WriteTo(writer);
         writer.Write(Outputs);
         foreach (var text in new[] { Units, Jobs, Lives, RestText })
         {

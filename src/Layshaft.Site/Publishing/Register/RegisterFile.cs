@@ -40,11 +40,11 @@ internal static class RegisterFile
 
     private static SiteRegister Read(BinaryReader reader, long noted, ContentHash whole)
     {
-        var list = ReadHash(reader.BaseStream);
+        var list = ContentHash.Read(reader.BaseStream);
         var marks = new ContentHash[reader.ReadInt32()];
         for (var i = 0; i < marks.Length; i++)
         {
-            marks[i] = ReadHash(reader.BaseStream);
+            marks[i] = ContentHash.Read(reader.BaseStream);
         }
 
         var ends = new int[reader.ReadInt32()];
@@ -71,11 +71,11 @@ internal static class RegisterFile
         var buffer = new BufferedStream(stream, 1 << 16);
         using var writer = new BinaryWriter(buffer, Encoding.UTF8, leaveOpen: true);
         writer.Write(Mark);
-        WriteHash(writer, list);
+        list.WriteTo(writer);
         writer.Write(register.Marks.Count);
         foreach (var mark in register.Marks)
         {
-            WriteHash(writer, mark);
+            mark.WriteTo(writer);
         }
 
         writer.Write(register.Count);
@@ -122,19 +122,5 @@ internal static class RegisterFile
         BinaryPrimitives.WriteInt64LittleEndian(numbers, row.Size);
         BinaryPrimitives.WriteInt64LittleEndian(numbers[sizeof(long)..], row.Modified);
         BinaryPrimitives.WriteInt32LittleEndian(numbers[(2 * sizeof(long))..], row.Group);
-    }
-
-    private static ContentHash ReadHash(Stream stream)
-    {
-        Span<byte> bytes = stackalloc byte[ContentHash.Bytes];
-        stream.ReadExactly(bytes);
-        return ContentHash.Of(bytes);
-    }
-
-    private static void WriteHash(BinaryWriter writer, ContentHash hash)
-    {
-        Span<byte> bytes = stackalloc byte[ContentHash.Bytes];
-        hash.CopyTo(bytes);
-        writer.Write(bytes);
     }
 }

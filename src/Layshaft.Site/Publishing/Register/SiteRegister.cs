@@ -35,7 +35,7 @@ internal sealed class SiteRegister
     internal long Noted { get; init; }
 
     /// <summary>A file of a time before this one that has the size and time that are noted is as it was: a later change would show.</summary>
-    internal long TrustBefore => Noted - DiskClock.Coarsest.Ticks;
+    internal long TrustBefore => DiskClock.FreshFrom(Noted);
 
     /// <summary>The hash of it as it was read; null where it was not.</summary>
     internal ContentHash? Hash { get; init; }
