@@ -27,12 +27,16 @@ namespace Layshaft.Site.Publishing;
 /// <item>Killed while settling: every step may be done again. The record of what the exchange changed was written before it, and
 /// names the list of files of the site that it belongs to, see <see cref="SpareChanges"/>. Without it the old tree is cleared.</item>
 /// <item>Killed while a spare is dropped, or relieved of what is not ours: it is still a spare that holds less. What it holds is
-/// never taken to be whole; each publish walks it, see <see cref="SpareReview"/>. What is not ours leaves it before it is the
+/// taken to be whole only while a note of it stands, see <see cref="SpareNote"/>, which is written last and removed first; without one the
+/// next publish walks it, see <see cref="SpareReview"/>. What is not ours leaves it before it is the
 /// stage, since a stage is dropped whole.</item>
 /// </list>
 /// </remarks>
 internal sealed class FolderSwap(StateFolder state, string manifestPath, IFileWork files, int parallelism)
 {
+    /// <summary>The step in which the disk keeps the times of folders.</summary>
+    internal TimeSpan FolderClock { get; init; } = DiskClock.Coarsest;
+
     /// <summary>Puts the staged tree in place. If it fails, the site is as it was.</summary>
     internal void Exchange()
     {
@@ -77,17 +81,20 @@ internal sealed class FolderSwap(StateFolder state, string manifestPath, IFileWo
 
     /// <summary>Makes a spare of the old tree after an exchange, or clears it, and then takes the mark from the new one.</summary>
     /// <param name="warnings">Receives what strangers should know.</param>
-    /// <param name="before">The files that the old tree had as the site, if that is at hand.</param>
+    /// <param name="seen">The old tree when it was looked at as the site, if that is at hand.</param>
     /// <param name="now">The site's files, if that is at hand.</param>
-    internal void Settle(ICollection<PublishProblem> warnings, SiteRegister? before = null, SiteRegister? now = null)
+    /// <param name="hasFolderTimes">Whether the disk is known to set a folder's time when a name comes into it or leaves it.</param>
+    internal void Settle(ICollection<PublishProblem> warnings, OldSite? seen = null, SiteRegister? now = null, bool hasFolderTimes = false)
     {
         foreach (var tree in new[] { state.Stage, state.Old }.Where(Directory.Exists))
         {
-            var changes = Changes();
-            var old = new OldTree(state, tree, manifestPath, files, parallelism) { Before = before, Now = now, Changes = changes };
+            var list = HashOfList();
+            var changes = list is { } ofList ? SpareChanges.Read(state.SpareChanges, ofList) : null;
+            var old = new OldTree(state, tree, manifestPath, files, parallelism) { Seen = seen, Now = now, Changes = changes, HasFolderTimes = hasFolderTimes, FolderClock = FolderClock };
             if (changes?.HasSecondNames == true && !Path.Exists(state.Spare) && old.LeaveSecondNames(warnings))
             {
                 files.Move(tree, state.Spare);
+                old.Note(state.Spare, list!.Value)?.Write(files, state.SpareNote);
             }
             else
             {
@@ -120,9 +127,9 @@ internal sealed class FolderSwap(StateFolder state, string manifestPath, IFileWo
         files.DeleteFolder(root);
     }
 
-    private SpareChanges? Changes()
+    private ContentHash? HashOfList()
     {
         var list = StateFolder.Place(state.Output, manifestPath);
-        return File.Exists(list) ? SpareChanges.Read(state.SpareChanges, OldSite.HashOf(list)) : null;
+        return File.Exists(list) ? OldSite.HashOf(list) : null;
     }
 }

@@ -10,9 +10,9 @@ internal sealed class OldSite
     private readonly TreeLook _look;
     private readonly bool?[] _intact;
 
-    private OldSite(string root, TreeLook look, SiteRegister register)
+    private OldSite(string root, TreeLook look, SiteRegister register, long began)
     {
-        (_root, _look, Register) = (root, look, register);
+        (_root, _look, Register, Began) = (root, look, register, began);
         _intact = new bool?[register.Count];
     }
 
@@ -21,6 +21,9 @@ internal sealed class OldSite
 
     /// <summary>The files that we wrote; empty before the first publish.</summary>
     internal SiteRegister Register { get; }
+
+    /// <summary>When it was looked at, in ticks.</summary>
+    internal long Began { get; }
 
     /// <summary>
     /// Whether some file's time lies so close to when the times were noted that a change just after would not show in it;
@@ -32,6 +35,7 @@ internal sealed class OldSite
     internal static OldSite? Look(string root, string manifestPath, SiteRegister recorded, out PublishProblem? problem)
     {
         problem = null;
+        var began = DateTime.UtcNow.Ticks;
         var look = TreeLook.At(root, recorded);
         if (look.Others.Find(manifestPath) is not { Kind: TreeKind.File })
         {
@@ -43,20 +47,20 @@ internal sealed class OldSite
                 return null;
             }
 
-            return new(root, look, SiteRegister.None);
+            return new(root, look, SiteRegister.None, began);
         }
 
         var place = StateFolder.Place(root, manifestPath);
         var list = HashOf(place);
         if (list == recorded.List)
         {
-            return new(root, look, recorded);
+            return new(root, look, recorded, began);
         }
 
         if (SiteManifest.Parse(File.ReadAllBytes(place)) is { } manifest)
         {
             var register = SiteRegister.Of(manifest, list, recorded);
-            return new(root, TreeLook.At(root, register), register);
+            return new(root, TreeLook.At(root, register), register, began);
         }
 
         problem = new(manifestPath, "This list of our files is damaged, so we cannot tell which are ours. Move the folder away and publish anew.");

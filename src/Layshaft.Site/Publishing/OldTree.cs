@@ -9,9 +9,16 @@ namespace Layshaft.Site.Publishing;
 internal sealed class OldTree(StateFolder state, string root, string manifestPath, IFileWork files, int parallelism)
 {
     private readonly KeptAside _aside = new(state, files);
+    private LeftAsSpare? _left;
 
-    /// <summary>The files that the tree had as the site, where that is at hand; otherwise its list is read when it is asked.</summary>
-    internal SiteRegister? Before { get; init; }
+    /// <summary>The tree when it was looked at as the site, where that is at hand; otherwise its list is read when it is asked.</summary>
+    internal OldSite? Seen { get; init; }
+
+    /// <summary>Whether the disk is known to set a folder's time when a name comes into it or leaves it.</summary>
+    internal bool HasFolderTimes { get; init; }
+
+    /// <summary>The step in which it does.</summary>
+    internal TimeSpan FolderClock { get; init; } = DiskClock.Coarsest;
 
     /// <summary>The files of the site, likewise.</summary>
     internal SiteRegister? Now { get; init; }
@@ -43,27 +50,44 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
         return files.Link(StateFolder.Place(state.Output, manifestPath), StateFolder.Place(root, manifestPath));
     }
 
+    /// <summary>How it was left; null where that cannot be told.</summary>
+    /// <param name="place">Where the tree is now.</param>
+    /// <param name="list">The hash of the site's list of files.</param>
+    internal SpareNote? Note(string place, ContentHash list)
+    {
+        // All that the site kept must be there. That the folder of the list has another time than before shows that this disk keeps them.
+        var folder = OutputPath.FoldersAbove(manifestPath).FirstOrDefault(string.Empty);
+        if (_left is not { } left || left.Folders.FirstOrDefault(f => f.Path == folder) is not { } was
+            || was.Modified == FolderTimes.At(StateFolder.Place(place, folder)) || !left.IsWhole)
+        {
+            return null;
+        }
+
+        var ofSite = left.Now.Paths.Folders().Concat(OutputPath.FoldersAbove(manifestPath)).Append(string.Empty).ToHashSet(StringComparer.Ordinal);
+        return SpareNote.Of(place, [.. left.Folders.Select(f => f.Path)], list, ofSite, FolderClock, parallelism);
+    }
+
     private SiteTree Sort(bool leave, ICollection<PublishProblem> warnings)
     {
-        var before = new Lazy<SiteRegister>(() => Before ?? ReadRegister(root));
+        var before = new Lazy<SiteRegister>(() => Seen?.Register ?? ReadRegister(root));
         var now = Now ?? ReadRegister(state.Output);
 
         // Nearly all are as one of the registers notes them; of those no more than that is held.
-        var (kept, left) = (new bool[now.Count], new bool[Before?.Count ?? 0]);
-        var old = SiteTree.Walk(root, (path, size, modified) => !(IsKept(path, size, modified, now, kept) || IsAsWritten(path, size, modified, left)));
+        var (kept, left) = (new bool[now.Count], new bool[Seen?.Register.Count ?? 0]);
+        bool IsOther(ReadOnlySpan<char> path, long size, long modified) => !(IsKept(path, size, modified, now, kept) || IsAsWritten(path, size, modified, left));
+        var old = leave && HasFolderTimes && Seen is { } seen && Changes is { } changes ? LookAtChanged(seen, changes, now, kept, IsOther) : SiteTree.Walk(root, IsOther);
         if (!leave)
         {
             Delete(now.Paths, kept);
         }
 
-        Delete(Before?.Paths ?? PathTable.None, left);
+        Delete(Seen?.Register.Paths ?? PathTable.None, left);
 
         // Few: what strangers have, and what somebody changed meanwhile.
-        var site = new Lazy<TreeLook>(() => TreeLook.At(state.Output, now));
         var others = new List<TreeEntry>();
         foreach (var entry in old.Entries.Where(e => e.Kind != TreeKind.Folder && e.Path != manifestPath))
         {
-            if (Changes?.Contains(entry.Path) == true || !IsInNewSite(entry, site.Value.Find(entry.Path)))
+            if (Changes?.Contains(entry.Path) == true || !IsInNewSite(entry))
             {
                 others.Add(entry);
             }
@@ -82,11 +106,38 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
             }
             else
             {
-                Keep(entry, site.Value, now, warnings);
+                Keep(entry, now, warnings);
             }
         }
 
+        _left = leave ? new(now, [.. old.Folders.UnionBy(Seen?.Others.Folders ?? [], f => f.Path, StringComparer.Ordinal)], Enumerable.Range(0, kept.Length).All(i => kept[i] || Changes?.Contains(now.Paths.TextOf(i)) == true)) : null;
         return old;
+    }
+
+    // Only folders into which a name came since the tree was looked at, and files that the site does not keep or that somebody wrote to. What
+    // else somebody writes to the site has by a second name.
+    private SiteTree LookAtChanged(OldSite seen, SpareChanges changes, SiteRegister now, bool[] kept, FileChoice isOther)
+    {
+        TreeEntry[] folders = [.. seen.Others.Folders];
+        var freshFrom = DiskClock.FreshFrom(seen.Began, FolderClock);
+        var times = FolderTimes.Of(root, [.. folders.Select(f => f.Path)], parallelism);
+        string[] restless = [.. folders.Where((f, i) => times[i] != f.Modified || f.Modified >= freshFrom).Select(f => f.Path)];
+        var ours = seen.Register.Paths;
+        for (var i = 0; i < kept.Length; i++)
+        {
+            kept[i] = now.Paths.PlaceIn(ours, i) is >= 0 and var was && seen.IsAsNoted(was);
+        }
+
+        foreach (var i in changes.Paths.Select(p => now.Paths.IndexOf(p)).Concat(restless.SelectMany(now.Paths.In)).Where(i => i >= 0))
+        {
+            kept[i] = false;
+        }
+
+        string[] unsure = [
+            .. Enumerable.Range(0, ours.Count).Where(i => ours.PlaceIn(now.Paths, i) is var place && (place < 0 || !kept[place])).Select(ours.TextOf),
+            .. seen.Others.Entries.Where(e => e.Kind != TreeKind.Folder).Select(e => e.Path),
+        ];
+        return SiteTree.LookAt(root, unsure.Append(manifestPath).Distinct(StringComparer.Ordinal), restless, folders.Select(f => f.Path).ToHashSet(StringComparer.Ordinal), isOther);
     }
 
     private void Delete(PathTable paths, bool[] which) => SideBySide.ForEach(
@@ -102,13 +153,13 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
     // What left the site or was made anew, and was last seen whole long enough ago that any change since shows in its time.
     private bool IsAsWritten(ReadOnlySpan<char> path, long size, long modified, bool[] left)
     {
-        if (Before is null)
+        if (Seen?.Register is not { } before)
         {
             return false;
         }
 
-        var index = Before.Paths.IndexOf(path);
-        return index >= 0 && Before[index].Size == size && Before[index].Modified == modified && modified < Before.TrustBefore && (left[index] = true);
+        var index = before.Paths.IndexOf(path);
+        return index >= 0 && before[index].Size == size && before[index].Modified == modified && modified < before.TrustBefore && (left[index] = true);
     }
 
     // Last of all, so that a killed clearing can still tell what is ours.
@@ -127,7 +178,7 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
     }
 
     // Strangers were given a second name too, so that is one file, of one size and one time.
-    private bool IsInNewSite(TreeEntry entry, TreeEntry? other) => other?.Kind == entry.Kind
+    private bool IsInNewSite(TreeEntry entry) => SiteTree.EntryAt(state.Output, entry.Path) is { } other && other.Kind == entry.Kind
         && (entry.Kind == TreeKind.Link
             ? TargetOf(root, entry) == TargetOf(state.Output, entry)
             : other.Size == entry.Size && other.Modified == entry.Modified);
@@ -136,12 +187,12 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
         entry.Kind == TreeKind.File && before.Value.Find(entry.Path) is { } listed && listed.Size == entry.Size
         && OldSite.HashOf(StateFolder.Place(root, entry.Path)) == listed.Sha256;
 
-    private void Keep(TreeEntry entry, TreeLook site, SiteRegister now, ICollection<PublishProblem> warnings)
+    private void Keep(TreeEntry entry, SiteRegister now, ICollection<PublishProblem> warnings)
     {
         var from = StateFolder.Place(root, entry.Path);
         var to = StateFolder.Place(state.Output, entry.Path);
-        var other = site.Find(entry.Path);
-        if (IntoSite && other is null && OutputPath.FoldersAbove(entry.Path).All(f => site.Find(f) is null or { Kind: TreeKind.Folder }))
+        var other = SiteTree.EntryAt(state.Output, entry.Path);
+        if (IntoSite && other is null && OutputPath.FoldersAbove(entry.Path).All(f => SiteTree.EntryAt(state.Output, f) is null or { Kind: TreeKind.Folder }))
         {
             MoveTo(from, to);
         }
@@ -170,4 +221,7 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
     }
 
     private static string? TargetOf(string tree, TreeEntry entry) => new FileInfo(StateFolder.Place(tree, entry.Path)).LinkTarget;
+
+    // What is left of the tree: the site's files, its folders as they were looked at, and whether all that the site kept is there.
+    private sealed record LeftAsSpare(SiteRegister Now, IReadOnlyList<TreeEntry> Folders, bool IsWhole);
 }

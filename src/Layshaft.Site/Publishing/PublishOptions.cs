@@ -20,6 +20,9 @@ public sealed record PublishOptions
     /// <summary>What the last publish recorded, where it was read already.</summary>
     internal SiteRegister? Known { get; init; }
 
+    /// <summary>The step in which the disk keeps the times of folders; a test may know a finer one.</summary>
+    internal TimeSpan FolderClock { get; init; } = DiskClock.Coarsest;
+
     /// <summary>How many outputs are made at once.</summary>
     public int Parallelism { get; init; } = Environment.ProcessorCount;
 

@@ -6,7 +6,7 @@ namespace Layshaft.Site.Publishing;
 internal sealed class PublishRun(
     SitePlan plan, StateFolder state, PublishOptions options, IFileWork files, List<PublishProblem> warnings)
 {
-    private readonly FolderSwap _swap = new(state, options.ManifestPath, files, options.Parallelism);
+    private readonly FolderSwap _swap = new(state, options.ManifestPath, files, options.Parallelism) { FolderClock = options.FolderClock };
 
     internal PublishResult Run(CancellationToken cancel)
     {
@@ -46,7 +46,7 @@ internal sealed class PublishRun(
                 cancel.ThrowIfCancellationRequested();
                 _swap.Exchange();
                 swapped = true;
-                AfterSwap(result, old.Register, register);
+                AfterSwap(result, old, register, stage.HasFolderTimes);
             }
             else
             {
@@ -100,9 +100,9 @@ internal sealed class PublishRun(
     }
 
     /// <summary>The new site is in place: from here on nothing fails, it is only told.</summary>
-    private void AfterSwap(PublishResult result, SiteRegister before, SiteRegister now)
+    private void AfterSwap(PublishResult result, OldSite old, SiteRegister now, bool hasFolderTimes)
     {
-        Tidy(() => _swap.Settle(warnings, before, now));
+        Tidy(() => _swap.Settle(warnings, old, now, hasFolderTimes));
         Tidy(() => files.Replace(state.Changes, stream => WriteChanges(result, stream)));
     }
 

@@ -54,7 +54,7 @@ public sealed class Publisher
         var warnings = new List<PublishProblem>();
         try
         {
-            new FolderSwap(state, _options.ManifestPath, _files, _options.Parallelism).Mend(warnings);
+            new FolderSwap(state, _options.ManifestPath, _files, _options.Parallelism) { FolderClock = _options.FolderClock }.Mend(warnings);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -23,7 +23,7 @@ internal sealed record SiteAsLeft(LookNumber Number, IReadOnlyList<(string Path,
     {
         // Of a link, what it is known by is its own; what is young and not ours would have to be read.
         var manifest = new FileInfo(StateFolder.Place(root, manifestPath));
-        if (Path.DirectorySeparatorChar != '/' || !manifest.Exists || strangers.Entries.Any(e => e.Kind == TreeKind.Link || e.Modified >= freshFrom))
+        if (Path.DirectorySeparatorChar != '/' || !manifest.Exists || strangers.Entries.Any(e => e.Kind == TreeKind.Link || (e.Kind == TreeKind.File && e.Modified >= freshFrom)))
         {
             return null;
         }

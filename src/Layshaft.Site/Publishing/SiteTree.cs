@@ -11,6 +11,10 @@ internal enum TreeKind
 }
 
 /// <summary>Something found in a tree.</summary>
+/// <param name="Path">Its path in the tree.</param>
+/// <param name="Kind">What it is.</param>
+/// <param name="Size">A file's length in bytes.</param>
+/// <param name="Modified">A file's time, or a folder's from before what is in it was looked at, in ticks.</param>
 internal sealed record TreeEntry(string Path, TreeKind Kind, long Size, long Modified);
 
 /// <summary>Says of a file found in a tree whether it is to be held; for many threads at once.</summary>
@@ -23,9 +27,15 @@ internal sealed class SiteTree
 
     private readonly PathIndex<TreeEntry> _entries;
 
-    private SiteTree(IEnumerable<TreeEntry> entries) => _entries = new(entries, e => e.Path);
+    private SiteTree(IEnumerable<TreeEntry> entries, long rootModified) => (_entries, RootModified) = (new(entries, e => e.Path), rootModified);
 
     internal IReadOnlyCollection<TreeEntry> Entries => _entries;
+
+    /// <summary>The time of the folder itself, from before what is in it was looked at.</summary>
+    internal long RootModified { get; }
+
+    /// <summary>Its folders, that itself too (an empty path), in order of path.</summary>
+    internal IEnumerable<TreeEntry> Folders => _entries.Where(e => e.Kind == TreeKind.Folder).Prepend(new(string.Empty, TreeKind.Folder, 0, RootModified));
 
     internal TreeEntry? Find(string path) => _entries.Find(path);
 
@@ -36,11 +46,12 @@ internal sealed class SiteTree
     {
         if (!Directory.Exists(root))
         {
-            return new([]);
+            return new([], FolderTimes.None);
         }
 
         // The two upper floors one by one, what lies below them side by side.
         root = Path.TrimEndingDirectorySeparator(Path.GetFullPath(root));
+        var rootModified = FolderTimes.At(root);
         var upper = Found(root, root, choice, deep: false);
         upper.AddRange(upper.Where(e => e.Kind == TreeKind.Folder).ToList().SelectMany(e => Found(root, StateFolder.Place(root, e.Path), choice, deep: false)));
         string[] inner = [.. upper.Where(e => e.Kind == TreeKind.Folder && e.Path.Contains('/', StringComparison.Ordinal)).Select(e => e.Path)];
@@ -50,7 +61,58 @@ internal sealed class SiteTree
             blocks[i] = Found(root, StateFolder.Place(root, inner[i]), choice, deep: true);
             blocks[i].Sort((one, other) => string.CompareOrdinal(one.Path, other.Path));
         }, share: 4);
-        return new(InOrder(upper, inner, blocks));
+        return new(InOrder(upper, inner, blocks), rootModified);
+    }
+
+    /// <summary>Looks at some of a tree only: at some places, and at all that lies directly in some folders or in any folder there that is not known.</summary>
+    /// <param name="root">The tree's folder.</param>
+    /// <param name="places">Paths, at which there may be nothing; a folder there is passed over.</param>
+    /// <param name="folders">Paths of folders, which may be gone.</param>
+    /// <param name="known">The folders that are known.</param>
+    /// <param name="choice">Which files to hold; null for all.</param>
+    internal static SiteTree LookAt(string root, IEnumerable<string> places, IEnumerable<string> folders, IReadOnlySet<string> known, FileChoice? choice = null)
+    {
+        root = Path.TrimEndingDirectorySeparator(Path.GetFullPath(root));
+        var (found, rootModified) = (new Dictionary<string, TreeEntry>(StringComparer.Ordinal), FolderTimes.At(root));
+        foreach (var folder in folders.Select(f => StateFolder.Place(root, f)).Where(f => FolderTimes.At(f) != FolderTimes.None))
+        {
+            foreach (var entry in Found(root, folder, choice, deep: false).Where(e => e.Path != StateFolder.MarkName))
+            {
+                var inner = entry.Kind == TreeKind.Folder && !known.Contains(entry.Path) ? Found(root, StateFolder.Place(root, entry.Path), choice, deep: true) : [];
+                foreach (var one in inner.Prepend(entry))
+                {
+                    found[one.Path] = one;
+                }
+            }
+        }
+
+        foreach (var entry in places.Where(p => !found.ContainsKey(p)).Select(p => EntryAt(root, p)).OfType<TreeEntry>())
+        {
+            // A folder at a file's place has changed the time of the one that it is in.
+            if (entry.Kind == TreeKind.Folder)
+            {
+                continue;
+            }
+
+            if (entry.Kind == TreeKind.Link || choice?.Invoke(entry.Path, entry.Size, entry.Modified) != false)
+            {
+                found[entry.Path] = entry;
+            }
+        }
+
+        return new(found.Values.OrderBy(e => e.Path, StringComparer.Ordinal), rootModified);
+    }
+
+    /// <summary>What stands at one place in a tree, or null.</summary>
+    /// <param name="root">The tree's folder.</param>
+    /// <param name="path">The path.</param>
+    internal static TreeEntry? EntryAt(string root, string path)
+    {
+        var file = new FileInfo(StateFolder.Place(root, path));
+        return (int)file.Attributes == -1 ? null
+            : (file.Attributes & FileAttributes.ReparsePoint) != 0 ? new(path, TreeKind.Link, 0, 0)
+            : (file.Attributes & FileAttributes.Directory) != 0 ? new(path, TreeKind.Folder, 0, file.LastWriteTimeUtc.Ticks)
+            : new(path, TreeKind.File, file.Length, file.LastWriteTimeUtc.Ticks);
     }
 
     // All paths in a folder begin with its path and a slash, so they stand together, where that alone would stand.
@@ -80,7 +142,8 @@ internal sealed class SiteTree
         folder.CopyTo(path);
         entry.FileName.CopyTo(path[folder.Length..]);
         var kind = (entry.Attributes & FileAttributes.ReparsePoint) != 0 ? TreeKind.Link : entry.IsDirectory ? TreeKind.Folder : TreeKind.File;
-        var (size, modified) = kind == TreeKind.File ? (entry.Length, entry.LastWriteTimeUtc.UtcTicks) : (0, 0);
+        var size = kind == TreeKind.File ? entry.Length : 0;
+        var modified = kind == TreeKind.Link ? 0 : entry.LastWriteTimeUtc.UtcTicks;
         return kind == TreeKind.File && choice?.Invoke(path, size, modified) == false ? null : new(new string(path), kind, size, modified);
     }
 

@@ -24,6 +24,9 @@ internal sealed class SpareChanges
     /// <summary>Whether the kept files of both trees are one; as copies they would take the room twice, so that none is left.</summary>
     internal bool HasSecondNames { get; }
 
+    /// <summary>The paths.</summary>
+    internal IReadOnlyCollection<string> Paths => _paths.Set;
+
     internal bool Contains(ReadOnlySpan<char> path) => _paths.Contains(path);
 
     /// <summary>The record of the exchange that put a site in place; null where there is none, or one of another site.</summary>

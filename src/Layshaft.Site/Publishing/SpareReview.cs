@@ -1,10 +1,13 @@
 namespace Layshaft.Site.Publishing;
 
 /// <summary>
-/// What of a spare tree the site to be can keep as it stands, and what has to leave it. Nothing of the spare is believed: a file
-/// stays only where the site keeps its own file of that path, both have the same size and time, and the exchange that the spare comes
-/// from did not change that path.
+/// What of a spare tree the site to be can keep as it stands, and what has to leave it. A file stays only where the site keeps its own
+/// file of that path, both have the same size and time, and the exchange that the spare comes from did not change that path.
 /// </summary>
+/// <remarks>
+/// Where the times of its folders show that no name came or went since it was left, its files are the site's own, by a second name: what
+/// was seen of those in the site need not be looked at once more. Otherwise nothing of it is believed.
+/// </remarks>
 internal sealed class SpareReview
 {
     private readonly string _root;
@@ -30,16 +33,21 @@ internal sealed class SpareReview
     /// <summary>Its folders, in order of path.</summary>
     internal IReadOnlyList<string> Folders { get; private init; } = [];
 
+    /// <summary>Whether the times of its folders told what is in it.</summary>
+    internal bool IsByNote { get; private init; }
+
     /// <summary>Looks at a spare.</summary>
     /// <param name="state">The folder that it is in.</param>
     /// <param name="site">The site that it was left behind by.</param>
     /// <param name="changes">Where it may differ from that.</param>
+    /// <param name="note">How it was left; null where that is not known.</param>
     /// <param name="staged">The files of the site to be.</param>
     /// <param name="manifestPath">Where the list of files goes.</param>
-    internal static SpareReview Of(StateFolder state, OldSite site, SpareChanges changes, StagedFiles staged, string manifestPath)
+    /// <param name="parallelism">The most threads at once.</param>
+    internal static SpareReview Of(StateFolder state, OldSite site, SpareChanges changes, SpareNote? note, StagedFiles staged, string manifestPath, int parallelism)
     {
         var has = new bool[staged.Paths.Count];
-        var tree = SiteTree.Walk(state.Spare, (path, size, modified) =>
+        bool Leaves(ReadOnlySpan<char> path, long size, long modified)
         {
             var index = staged.Paths.IndexOf(path);
             var stays = index >= 0 && !staged.IsStaged(index) && !changes.Contains(path)
@@ -50,11 +58,17 @@ internal sealed class SpareReview
             }
 
             return !stays;
-        });
+        }
+
+        var known = note is not null ? KnownFolders(state, site, note, parallelism) : null;
+        var tree = known is { } quiet
+            ? SiteTree.LookAt(state.Spare, Unsure(site, changes, staged, quiet.Young, has).Append(manifestPath), quiet.Young, quiet.Folders.ToHashSet(StringComparer.Ordinal), Leaves)
+            : SiteTree.Walk(state.Spare, Leaves);
         var review = new SpareReview(state, site, changes, manifestPath)
         {
-            Folders = [.. tree.Entries.Where(e => e.Kind == TreeKind.Folder).Select(e => e.Path)],
+            Folders = [.. tree.Entries.Where(e => e.Kind == TreeKind.Folder).Select(e => e.Path).Union(known?.Folders ?? [], StringComparer.Ordinal).Order(StringComparer.Ordinal)],
             Lacking = [.. staged.Where(i => !has[i] && !staged.IsStaged(i))],
+            IsByNote = known is not null,
         };
         foreach (var entry in tree.Entries.Where(e => e.Kind != TreeKind.Folder))
         {
@@ -62,6 +76,34 @@ internal sealed class SpareReview
         }
 
         return review;
+    }
+
+    // Its folders, but for that itself, if they all have the times that were noted, and those of them whose times tell nothing.
+    private static (IReadOnlyList<string> Folders, IReadOnlyList<string> Young)? KnownFolders(StateFolder state, OldSite site, SpareNote note, int parallelism)
+    {
+        string[] folders = [.. site.Others.Folders.Select(f => f.Path).Union(note.More, StringComparer.Ordinal)];
+        var times = FolderTimes.Of(state.Spare, folders, parallelism);
+        return FolderTimes.NumberOf(folders, times) == note.Folders
+            ? ([.. folders.Where((f, i) => times[i] != FolderTimes.None && f.Length > 0)], note.Young)
+            : null;
+    }
+
+    // Notes what the spare has for certain, and gives what is to be looked at there: files that the site to be does not keep, or that were
+    // written to.
+    private static IEnumerable<string> Unsure(OldSite site, SpareChanges changes, StagedFiles staged, IReadOnlyList<string> young, bool[] has)
+    {
+        var ours = site.Register.Paths;
+        foreach (var i in staged.Where(i => !staged.IsStaged(i)))
+        {
+            has[i] = staged.Paths.PlaceIn(ours, i) is >= 0 and var was && site.IsAsNoted(was);
+        }
+
+        foreach (var i in changes.Paths.Select(p => staged.Paths.IndexOf(p)).Concat(young.SelectMany(staged.Paths.In)).Where(i => i >= 0))
+        {
+            has[i] = false;
+        }
+
+        return [.. Enumerable.Range(0, site.Register.Count).Where(i => ours.PlaceIn(staged.Paths, i) is var now && (now < 0 || !has[now])).Select(ours.TextOf)];
     }
 
     private void Leave(TreeEntry entry) => (IsOurs(entry) ? _ours : _strange).Add(entry.Path);

@@ -19,6 +19,9 @@ internal sealed class SpareTree(StateFolder state, OldSite site, string manifest
             return null;
         }
 
+        // From here on it may be another than the note says.
+        var note = site.Register.List is { } ofList ? SpareNote.Read(state.SpareNote, ofList) : null;
+        files.DeleteFile(state.SpareNote);
         var isLink = new DirectoryInfo(state.Spare).LinkTarget is not null;
         if (isLink || site.Register.List is not { } list || SpareChanges.Read(state.SpareChanges, list) is not { HasSecondNames: true } changes)
         {
@@ -26,7 +29,7 @@ internal sealed class SpareTree(StateFolder state, OldSite site, string manifest
             return null;
         }
 
-        var review = SpareReview.Of(state, site, changes, staged, manifestPath);
+        var review = SpareReview.Of(state, site, changes, note, staged, manifestPath, parallelism);
         foreach (var path in review.Strange)
         {
             KeepAside(StateFolder.Place(state.Spare, path), path, warnings);

@@ -12,6 +12,9 @@ internal sealed class StagingException(string path, Exception inner)
 /// <summary>Builds the tree that is to become the site.</summary>
 internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, PublishOptions options, IFileWork files)
 {
+    /// <summary>Whether the disk is known to set a folder's time when a name comes into it or leaves it: the spare's note was right.</summary>
+    internal bool HasFolderTimes { get; private set; }
+
     /// <summary>Makes every output that is not known to be the same as before.</summary>
     internal StagedFiles Make(CancellationToken cancel)
     {
@@ -43,6 +46,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
     {
         var folders = strangers.FoldersWith(plan.Paths, options.ManifestPath);
         var spare = new SpareTree(state, old, options.ManifestPath, files, options.Parallelism).BecomeStage(staged, folders, warnings);
+        HasFolderTimes = spare?.IsByNote == true;
         if (spare is null && Directory.Exists(state.Made))
         {
             files.Move(state.Made, state.Stage);
@@ -190,8 +194,10 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         }
     }
 
-    private bool HasOtherRights(string folder) => !OperatingSystem.IsWindows() && Directory.Exists(InOld(folder)) && Directory.Exists(InStage(folder))
-        && File.GetUnixFileMode(InOld(folder)) != File.GetUnixFileMode(InStage(folder));
+    private bool HasOtherRights(string folder) => !OperatingSystem.IsWindows()
+        && new DirectoryInfo(InOld(folder)).UnixFileMode is var was && new DirectoryInfo(InStage(folder)).UnixFileMode is var now && was != now && !IsNone(was) && !IsNone(now);
+
+    private static bool IsNone(UnixFileMode mode) => (int)mode == -1;
 
     private string InMade(string path) => StateFolder.Place(state.Made, path);
 

@@ -41,6 +41,9 @@ internal sealed class StateFolder
     /// <summary>Where the spare may differ from the site, see <see cref="Publishing.SpareChanges"/>; without it there is no spare.</summary>
     internal string SpareChanges => Path.Combine(Root, "spare-changes");
 
+    /// <summary>How the spare was left, see <see cref="Publishing.SpareNote"/>; may be lost at any time.</summary>
+    internal string SpareNote => Path.Combine(Root, "spare-note");
+
     /// <summary>Files of others that could not stay in the site.</summary>
     internal string Kept => Path.Combine(Root, "kept");
 
