@@ -21,13 +21,10 @@ public static partial class BookLayout
         : null;
 
     internal static IEnumerable<string> FilesIn(IBookFiles files, string folder) =>
-        files.All.Select(f => f.Path).Where(p =>
-            p.StartsWith(folder + "/", StringComparison.Ordinal)
-            && p.EndsWith(".yaml", StringComparison.Ordinal)
-            && p.IndexOf('/', folder.Length + 1) < 0);
+        files.Below($"{folder}/").Select(f => f.Path).Where(p => p.EndsWith(".yaml", StringComparison.Ordinal) && p.IndexOf('/', folder.Length + 1) < 0);
 
     internal static IEnumerable<string> JobFiles(IBookFiles files) =>
-        files.All.Select(f => f.Path).Where(p => JobPath().IsMatch(p));
+        files.Below("jobs/").Select(f => f.Path).Where(p => p.EndsWith("/job.yaml", StringComparison.Ordinal) && JobPath().IsMatch(p));
 
     internal static void Check(IBookFiles files, ProblemList problems)
     {
@@ -38,6 +35,7 @@ public static partial class BookLayout
 
         string[] known = [.. Folders, "jobs"];
         var told = new HashSet<string>(StringComparer.Ordinal);
+        var sound = string.Empty;
         foreach (var file in files.All)
         {
             var slash = file.Path.IndexOf('/', StringComparison.Ordinal);
@@ -58,7 +56,12 @@ public static partial class BookLayout
                 problems.Add("wrong-ending", Place.WholeFile(file.Path), "Files of a book end in .yaml.", "Rename it.");
             }
 
-            CheckJobPath(file.Path, top, files, told, problems);
+            // Nearly all files lie in the folder of a job beside others.
+            if (sound.Length == 0 || !file.Path.StartsWith(sound, StringComparison.Ordinal))
+            {
+                sound = JobFolderOf(file.Path, top, files, told, problems) ?? sound;
+            }
+
             if (Folders.Contains(top) && file.Path.EndsWith(".yaml", StringComparison.Ordinal) && !IdName().IsMatch(file.Path[(slash + 1)..^5]))
             {
                 problems.Add("bad-name", Place.WholeFile(file.Path), "A file's name is its short name in the book: lower-case letters, digits and hyphens.", "Rename it, for example to 'ring-2.yaml'.");
@@ -77,25 +80,33 @@ public static partial class BookLayout
         }
     }
 
-    private static void CheckJobPath(string path, string top, IBookFiles files, HashSet<string> told, ProblemList problems)
+    // The folder of a job that a file is well placed in, with a slash at its end; null where there is something to say, or no job.
+    private static string? JobFolderOf(string path, string top, IBookFiles files, HashSet<string> told, ProblemList problems)
     {
         if (top != "jobs")
         {
-            return;
+            return null;
         }
 
         var parts = path.Split('/');
         if (parts.Length < 4 || !JobFolder().IsMatch($"{parts[0]}/{parts[1]}/{parts[2]}"))
         {
             problems.Add("misplaced-file", Place.WholeFile(path), "A job lives in jobs/YEAR/NUMBER/.", "Move the file there, for example to jobs/2026/0142/job.yaml.");
-            return;
+            return null;
         }
 
         var folder = $"{parts[0]}/{parts[1]}/{parts[2]}";
-        if (!files.Has(folder + "/job.yaml") && told.Add(folder))
+        if (files.Has(folder + "/job.yaml"))
+        {
+            return $"{folder}/";
+        }
+
+        if (told.Add(folder))
         {
             problems.Add("no-job-file", Place.WholeFile(folder), "This job's folder has no job.yaml.", "Write one, or remove the folder.");
         }
+
+        return null;
     }
 
     [GeneratedRegex("^jobs/[0-9]{4}/[a-z0-9]+(-[a-z0-9]+)*/job[.]yaml\\z")]

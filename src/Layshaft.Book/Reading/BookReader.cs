@@ -62,20 +62,26 @@ public static class BookReader
     /// <returns>Those that could be read, by day of receipt, then number.</returns>
     internal static IReadOnlyList<Job> ReadJobs(IBookFiles files, IReadOnlyList<string> paths, ProblemList problems, NodeMemory? memory)
     {
-        // Each with its own list of problems, which then come in the order of the files.
-        var read = new (Job? Job, ProblemList Problems)[paths.Count];
-        Parallel.For(0, paths.Count, i =>
+        var jobs = ReadAll(paths, (path, own) => ReadJob(files, path, own, memory), problems).OfType<Job>();
+        return [.. jobs.OrderBy(j => j.Received).ThenBy(j => j.Number, StringComparer.Ordinal)];
+    }
+
+    // Files side by side, each with its own list of problems, which then come in the order of the files.
+    private static IEnumerable<T?> ReadAll<T>(IReadOnlyList<string> paths, Func<string, ProblemList, T?> readOne, ProblemList problems)
+        where T : class
+    {
+        var read = new (T? Record, ProblemList Problems)[paths.Count];
+        Parallel.For(0, read.Length, i =>
         {
             var own = new ProblemList();
-            read[i] = (ReadJob(files, paths[i], own, memory), own);
+            read[i] = (readOne(paths[i], own), own);
         });
         foreach (var (_, own) in read)
         {
             problems.Add(own);
         }
 
-        var jobs = read.Select(r => r.Job).OfType<Job>();
-        return [.. jobs.OrderBy(j => j.Received).ThenBy(j => j.Number, StringComparer.Ordinal)];
+        return read.Select(r => r.Record);
     }
 
     private static Job? ReadJob(IBookFiles files, string path, ProblemList problems, NodeMemory? memory)
@@ -89,13 +95,12 @@ public static class BookReader
     private static Shelf<T> ReadShelf<T>(IBookFiles files, string folder, RecordShape<T> shape, Func<T, string, T> name, ProblemList problems, NodeMemory? memory)
         where T : class
     {
-        var names = new List<string>();
+        string[] paths = [.. BookLayout.FilesIn(files, folder)];
+        string[] names = [.. paths.Select(p => Path.GetFileNameWithoutExtension(p))];
         var records = new SortedDictionary<string, T>(StringComparer.Ordinal);
-        foreach (var path in BookLayout.FilesIn(files, folder))
+        foreach (var (id, record) in names.Zip(ReadAll(paths, (path, own) => ReadFile(files, path, shape, own, memory), problems)))
         {
-            var id = Path.GetFileNameWithoutExtension(path);
-            names.Add(id);
-            if (ReadFile(files, path, shape, problems, memory) is { } record)
+            if (record is not null)
             {
                 records[id] = name(record, id);
             }
