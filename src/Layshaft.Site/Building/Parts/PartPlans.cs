@@ -20,6 +20,9 @@ namespace Layshaft.Site.Building.Parts;
 /// <param name="memory">What is known from the publish before.</param>
 internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEngine engine, BookHashes hashes, PlanInput site, PublishMemory memory)
 {
+    // Of these what was read is kept until their files are made: after a change of one job there is one.
+    private const int MostHeld = 4;
+
     private readonly ConcurrentDictionary<Place, Problem> _damaged = new();
     private readonly KeptOutputs _kept = new(memory.Register);
     private int _partsRead;
@@ -48,12 +51,12 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
             memory.Files.Keep(file);
         }
 
-        return (record, Planned(part, mark, _kept.Of(known)));
+        return (record, Planned(part, mark, _kept.Of(known), null));
     }
 
     private (PartRecord Record, IEnumerable<PlannedOutput> Outputs)? Read(PartOutline part, ContentHash? mark)
     {
-        Interlocked.Increment(ref _partsRead);
+        var isHeld = Interlocked.Increment(ref _partsRead) <= MostHeld;
         var problems = new ProblemList();
         if (reader.Read(part, problems) is not { } composition)
         {
@@ -70,13 +73,13 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
             [.. book.Jobs.Where(j => ShopContext.IsOnTheBench(j, book)).Select(j => $"{j.Folder}/job.yaml")],
             BookDay.OfJobs(book.Jobs),
             problems.InOrder());
-        return (PartRecord.Of(mark, outputs.Length, ShopTally.Of(composition.Assessment), rest), Planned(part, mark, outputs));
+        return (PartRecord.Of(mark, outputs.Length, ShopTally.Of(composition.Assessment), rest), Planned(part, mark, outputs, isHeld ? composition : null));
     }
 
-    // What was read is let go here, and read again when the first of the files is to be made. The outputs are not held either.
-    private IEnumerable<PlannedOutput> Planned(PartOutline part, ContentHash? mark, IEnumerable<(string Path, ContentHash Key)> outputs)
+    // What was read of many parts is let go here, and read again when the first of the files is to be made. The outputs are not held either.
+    private IEnumerable<PlannedOutput> Planned(PartOutline part, ContentHash? mark, IEnumerable<(string Path, ContentHash Key)> outputs, Composition? held)
     {
-        var scope = new PageScope(part.Name, [], () => reader.ReadAgain(part));
+        var scope = new PageScope(part.Name, [], () => Interlocked.Exchange(ref held, null) ?? reader.ReadAgain(part));
         var maker = new PartOutputs(scope, () => FilesOf(scope.Composition, part, scope));
         var group = scope.Group with { Mark = mark };
         return outputs.Select((o, i) => new PlannedOutput(o.Path, o.Key, maker) { Group = group, Turn = i });
