@@ -7,7 +7,8 @@ namespace Layshaft.Book.Reading;
 /// <summary>The files of a book in a folder. Links are not followed; names that begin with a dot are left alone.</summary>
 public sealed class FolderBookFiles : IBookFiles
 {
-    private const int DeepestFolder = 8;
+    /// <summary>In how many others a folder may lie.</summary>
+    public const int DeepestFolder = 8;
 
     private readonly string root;
     private readonly Dictionary<string, BookFile> byPath;
@@ -22,6 +23,11 @@ public sealed class FolderBookFiles : IBookFiles
 
     /// <inheritdoc/>
     public IReadOnlyList<BookFile> All { get; }
+
+    /// <summary>The files of a folder that was looked through already.</summary>
+    /// <param name="folder">The book's folder.</param>
+    /// <param name="files">All files that a look at it would find, in any order.</param>
+    public static FolderBookFiles Of(string folder, IEnumerable<BookFile> files) => new(Path.GetFullPath(folder), [.. files]);
 
     /// <summary>Looks through a folder.</summary>
     /// <param name="folder">The book's folder.</param>

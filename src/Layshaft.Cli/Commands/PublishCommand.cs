@@ -38,7 +38,7 @@ internal static class PublishCommand
     private static int Publish(PublishWatch? watch, DirectoryInfo book, DirectoryInfo folder, TextWriter output, TextWriter errors)
     {
         using var progress = new PublishProgressLines(errors);
-        var publish = SitePublish.Run(book.FullName, folder.FullName, new PublishOptions { Book = book.FullName, Progress = progress });
+        var publish = SitePublish.Run(book.FullName, folder.FullName, new PublishOptions { Book = book.FullName, Progress = progress }, files: watch?.BookFiles());
         progress.Finish();
         if (publish.Result is { } result)
         {

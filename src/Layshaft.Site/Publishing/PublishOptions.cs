@@ -17,8 +17,8 @@ public sealed record PublishOptions
     /// </summary>
     public string ManifestPath { get; init; } = "shop/layshaft-manifest.json";
 
-    /// <summary>What the last publish recorded, where it was read already.</summary>
-    internal SiteRegister? Known { get; init; }
+    /// <summary>What the last publish recorded, where somebody else needs it too.</summary>
+    internal Lazy<SiteRegister>? Known { get; init; }
 
     /// <summary>The step in which the disk keeps the times of folders; a test may know a finer one.</summary>
     internal TimeSpan FolderClock { get; init; } = DiskClock.Coarsest;

@@ -3,10 +3,11 @@ using Layshaft.Site.Publishing.Register;
 namespace Layshaft.Site.Publishing;
 
 /// <summary>One publish, from looking at the old site to clearing it away.</summary>
-internal sealed class PublishRun(
-    SitePlan plan, StateFolder state, PublishOptions options, IFileWork files, List<PublishProblem> warnings)
+internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOptions options, IFileWork files)
 {
-    private readonly FolderSwap _swap = new(state, options.ManifestPath, files, options.Parallelism) { FolderClock = options.FolderClock };
+    private readonly StateFolder _state = opened.State;
+    private readonly List<PublishProblem> _warnings = opened.Warnings;
+    private readonly FolderSwap _swap = new(opened.State, options.ManifestPath, files, options.Parallelism) { FolderClock = options.FolderClock };
 
     internal PublishResult Run(CancellationToken cancel)
     {
@@ -14,7 +15,7 @@ internal sealed class PublishRun(
         Strangers strangers;
         try
         {
-            old = OldSite.Look(state.Output, options.ManifestPath, options.Known ?? RegisterFile.Read(state.Register), out var problem);
+            (old, var problem) = opened.Look();
             if (old is null)
             {
                 return PublishResult.Refused(problem!);
@@ -24,7 +25,7 @@ internal sealed class PublishRun(
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return PublishResult.Refused(new PublishProblem(state.Output, $"The old site cannot be read: {e.Message}"));
+            return PublishResult.Refused(new PublishProblem(_state.Output, $"The old site cannot be read: {e.Message}"));
         }
 
         var inTheWay = strangers.InTheWayOf(plan.Paths, options.ManifestPath).ToList();
@@ -33,7 +34,7 @@ internal sealed class PublishRun(
 
     private PublishResult StageAndSwap(OldSite old, Strangers strangers, CancellationToken cancel)
     {
-        var stage = new Staging(plan, state, old, options, files);
+        var stage = new Staging(plan, _state, old, options, files);
         var swapped = false;
         try
         {
@@ -42,7 +43,7 @@ internal sealed class PublishRun(
             var (result, list) = (Compare(old, strangers, register, staged), old.Register.List);
             if (result.Outcome == PublishOutcome.Published)
             {
-                list = stage.Complete(staged, register, strangers, warnings);
+                list = stage.Complete(staged, register, strangers, _warnings);
                 cancel.ThrowIfCancellationRequested();
                 _swap.Exchange();
                 swapped = true;
@@ -53,17 +54,17 @@ internal sealed class PublishRun(
                 _swap.Discard();
             }
 
-            Tidy(() => RegisterFile.Write(files, state.Register, register, list!.Value, old.HasFreshTimes ? null : old.Register.Hash));
-            return result with { Warnings = [.. warnings], Site = SiteAsLeft.Of(state.Output, register, strangers, options.ManifestPath, list!.Value, DiskClock.FreshFrom()) };
+            Tidy(() => RegisterFile.Write(files, _state.Register, register, list!.Value, old.HasFreshTimes ? null : old.Register.Hash));
+            return result with { Warnings = [.. _warnings], Site = SiteAsLeft.Of(_state.Output, register, strangers, options.ManifestPath, list!.Value, DiskClock.FreshFrom()) };
         }
         catch (StagingException e)
         {
-            return PublishResult.Failed(e.Path, e.Message) with { Warnings = [.. warnings] };
+            return PublishResult.Failed(e.Path, e.Message) with { Warnings = [.. _warnings] };
         }
         catch (Exception e) when (!swapped && e is IOException or UnauthorizedAccessException)
         {
             var problem = $"The new site could not be put in place; the old one is as it was. {e.Message}";
-            return PublishResult.Failed(state.Output, problem) with { Warnings = [.. warnings] };
+            return PublishResult.Failed(_state.Output, problem) with { Warnings = [.. _warnings] };
         }
         finally
         {
@@ -85,7 +86,7 @@ internal sealed class PublishRun(
         var restored = now.Paths.Texts(staged.Where(i => IsTheSame(i) && !old.IsIntact(was[i])));
         int[] left = [.. Enumerable.Range(0, before.Count).Where(i => before.Paths.PlaceIn(now.Paths, i) < 0)];
         var same = added.Count + changed.Count + restored.Count + left.Length == 0 && SiteManifest.HashOf(now.Files()) == before.List;
-        warnings.AddRange(strangers.Edited.Select(path => new PublishProblem(
+        _warnings.AddRange(strangers.Edited.Select(path => new PublishProblem(
             path, "This file of ours has left the site, but was changed by hand; it was left alone and is no longer ours.")));
         return new(same ? PublishOutcome.Unchanged : PublishOutcome.Published, [])
         {
@@ -102,8 +103,8 @@ internal sealed class PublishRun(
     /// <summary>The new site is in place: from here on nothing fails, it is only told.</summary>
     private void AfterSwap(PublishResult result, OldSite old, SiteRegister now, bool hasFolderTimes)
     {
-        Tidy(() => _swap.Settle(warnings, old, now, hasFolderTimes));
-        Tidy(() => files.Replace(state.Changes, stream => WriteChanges(result, stream)));
+        Tidy(() => _swap.Settle(_warnings, old, now, hasFolderTimes));
+        Tidy(() => files.Replace(_state.Changes, stream => WriteChanges(result, stream)));
     }
 
     private void Tidy(Action step)
@@ -114,7 +115,7 @@ internal sealed class PublishRun(
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            warnings.Add(new(state.Root, $"Something could not be cleared away; the next publish tries again. {e.Message}"));
+            _warnings.Add(new(_state.Root, $"Something could not be cleared away; the next publish tries again. {e.Message}"));
         }
     }
 

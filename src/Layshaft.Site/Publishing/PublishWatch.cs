@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
+using Layshaft.Book.Reading;
 using Layshaft.Site.Templates;
 
 namespace Layshaft.Site.Publishing;
@@ -17,10 +18,11 @@ public sealed class PublishWatch
     private readonly StateFolder _state;
     private readonly string _book;
     private readonly LookNumber _inputs;
+    private readonly SeenFiles _seen;
     private readonly IReadOnlyList<(string Path, string Sha256)>? _fresh;
 
-    private PublishWatch(StateFolder state, string book, LookNumber inputs, IReadOnlyList<(string Path, string Sha256)>? fresh) =>
-        (_state, _book, _inputs, _fresh) = (state, book, inputs, fresh);
+    private PublishWatch(StateFolder state, string book, LookNumber inputs, IReadOnlyList<(string Path, string Sha256)>? fresh, SeenFiles seen) =>
+        (_state, _book, _inputs, _fresh, _seen) = (state, book, inputs, fresh, seen);
 
     /// <summary>Looks at everything that a site is made from; before anything of it is read.</summary>
     /// <param name="book">The book's folder.</param>
@@ -37,16 +39,27 @@ public sealed class PublishWatch
             var state = new StateFolder(OutputFolder.RealPath(output));
             var from = DiskClock.FreshFrom();
             var root = OutputFolder.RealPath(book);
-            var ofBook = TreeDigest.Of(root, state.Output, hidden: false, from);
+            var seen = new SeenFiles();
+            var ofBook = TreeDigest.Of(root, state.Output, hidden: false, from, seen);
             var ofTemplates = TreeDigest.Of(templates.Ours, null, hidden: true, from);
             var inputs = ofBook.Value + LookNumber.Of(string.Create(
                 CultureInfo.InvariantCulture, $"{ProgramMark.Value}\n{root}\n{ofTemplates.Value.High:x16}{ofTemplates.Value.Low:x16}"));
-            return new PublishWatch(state, root, inputs, Contents([.. ofBook.Fresh, .. ofTemplates.Fresh]));
+            return new PublishWatch(state, root, inputs, Contents([.. ofBook.Fresh, .. ofTemplates.Fresh]), seen);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or AggregateException)
         {
             return null;
         }
+    }
+
+    /// <summary>
+    /// The book's files as the watch saw them; null where the book has to be looked through once more, because something in it is worth a word.
+    /// </summary>
+    public FolderBookFiles? BookFiles()
+    {
+        // A site within its book was left out of the look.
+        var isApart = !_state.Output.StartsWith(_book + Path.DirectorySeparatorChar, StringComparison.OrdinalIgnoreCase);
+        return isApart && !_seen.HasLinks && _seen.Depth < FolderBookFiles.DeepestFolder ? FolderBookFiles.Of(_book, _seen.All()) : null;
     }
 
     /// <summary>What the last publish had to say, if nothing at all has changed since; null otherwise.</summary>

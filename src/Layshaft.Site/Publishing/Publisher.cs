@@ -1,3 +1,5 @@
+using Layshaft.Site.Publishing.Register;
+
 namespace Layshaft.Site.Publishing;
 
 /// <summary>
@@ -39,29 +41,56 @@ public sealed class Publisher
             return PublishResult.Refused(problems);
         }
 
-        if (OutputFolder.ProblemWith(folder, _options.Book) is { } problem)
+        using var opened = TryOpen(folder, out var refused);
+        return opened is null ? PublishResult.Refused(refused!) : new PublishRun(plan, opened, _options, _files).Run(cancel);
+    }
+
+    /// <summary>Opens a site that stands, so that it is looked at while the plan is drawn up.</summary>
+    /// <param name="folder">The output folder.</param>
+    /// <returns>Null where there is no site yet, or it cannot be opened now; <see cref="Publish(SitePlan, string, CancellationToken)"/> tells why.</returns>
+    internal OpenedSite? Open(string folder) => File.Exists(new StateFolder(OutputFolder.RealPath(folder)).Register) ? TryOpen(folder, out _) : null;
+
+    /// <summary>Publishes a plan into a site that was opened.</summary>
+    /// <param name="plan">The site to be.</param>
+    /// <param name="opened">The site.</param>
+    internal PublishResult Publish(SitePlan plan, OpenedSite opened) => ProblemsOf(plan) is { Count: > 0 } problems
+        ? PublishResult.Refused(problems)
+        : new PublishRun(plan, opened, _options, _files).Run(CancellationToken.None);
+
+    private OpenedSite? TryOpen(string folder, out PublishProblem? refused)
+    {
+        refused = OutputFolder.ProblemWith(folder, _options.Book);
+        if (refused is not null)
         {
-            return PublishResult.Refused(problem);
+            return null;
         }
 
         var state = new StateFolder(OutputFolder.RealPath(folder));
-        using var held = TryLock(state, folder, out var notHeld);
-        return held is null ? PublishResult.Refused(notHeld!) : PublishLocked(plan, state, cancel);
-    }
+        var held = TryLock(state, folder, out refused);
+        if (held is null)
+        {
+            return null;
+        }
 
-    private PublishResult PublishLocked(SitePlan plan, StateFolder state, CancellationToken cancel)
-    {
         var warnings = new List<PublishProblem>();
         try
         {
             new FolderSwap(state, _options.ManifestPath, _files, _options.Parallelism) { FolderClock = _options.FolderClock }.Mend(warnings);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e)
         {
-            return PublishResult.Refused(new PublishProblem(state.Root, $"What an interrupted publish left cannot be cleared: {e.Message}"));
+            held.Dispose();
+            if (e is not (IOException or UnauthorizedAccessException))
+            {
+                throw;
+            }
+
+            refused = new PublishProblem(state.Root, $"What an interrupted publish left cannot be cleared: {e.Message}");
+            return null;
         }
 
-        return new PublishRun(plan, state, _options, _files, warnings).Run(cancel);
+        return new OpenedSite(state, held, warnings, () => (
+            OldSite.Look(state.Output, _options.ManifestPath, _options.Known?.Value ?? RegisterFile.Read(state.Register), out var problem), problem));
     }
 
     // The list of files takes a place in the site like any other.

@@ -15,12 +15,13 @@ internal sealed class TreeDigest
     private readonly string? _without;
     private readonly bool _hidden;
     private readonly long _freshFrom;
+    private readonly SeenFiles? _seen;
     private readonly Lock _gate = new();
     private readonly List<string> _fresh = [];
     private LookNumber _sum;
 
-    private TreeDigest(string root, string? without, bool hidden, long freshFrom) =>
-        (_root, _without, _hidden, _freshFrom) = (root, without, hidden, freshFrom);
+    private TreeDigest(string root, string? without, bool hidden, long freshFrom, SeenFiles? seen) =>
+        (_root, _without, _hidden, _freshFrom, _seen) = (root, without, hidden, freshFrom, seen);
 
     /// <summary>The number.</summary>
     public LookNumber Value => _sum;
@@ -35,9 +36,10 @@ internal sealed class TreeDigest
     /// <param name="without">A folder below it to leave out, or null.</param>
     /// <param name="hidden">Whether names that begin with a point count.</param>
     /// <param name="freshFrom">From this time on (UTC ticks) a file is fresh.</param>
-    public static TreeDigest Of(string root, string? without, bool hidden, long freshFrom)
+    /// <param name="seen">Receives the files; null where nobody will ask for them.</param>
+    public static TreeDigest Of(string root, string? without, bool hidden, long freshFrom, SeenFiles? seen = null)
     {
-        var digest = new TreeDigest(Path.TrimEndingDirectorySeparator(Path.GetFullPath(root)), without, hidden, freshFrom);
+        var digest = new TreeDigest(Path.TrimEndingDirectorySeparator(Path.GetFullPath(root)), without, hidden, freshFrom, seen);
         if (Directory.Exists(digest._root))
         {
             // The two upper floors one by one, what lies below them side by side.
@@ -53,6 +55,7 @@ internal sealed class TreeDigest
     private List<string> Add(string folder, bool deep)
     {
         var (sum, fresh, folders) = (default(LookNumber), new List<string>(), new List<string>());
+        var seen = _seen is null ? null : new SeenFiles();
         var options = new EnumerationOptions { AttributesToSkip = 0, RecurseSubdirectories = deep, IgnoreInaccessible = false };
 
         // Of objects, though there are none to give: the walk over those comes compiled with the framework.
@@ -69,7 +72,7 @@ internal sealed class TreeDigest
                     fresh.Add(entry.ToFullPath());
                 }
 
-                sum += Number(ref entry);
+                sum += Number(ref entry, seen);
                 return null;
             },
             options)
@@ -88,6 +91,10 @@ internal sealed class TreeDigest
         {
             _sum += sum;
             _fresh.AddRange(fresh);
+            if (seen is not null)
+            {
+                _seen!.Add(seen);
+            }
         }
 
         return folders;
@@ -101,7 +108,7 @@ internal sealed class TreeDigest
 
     // What a link points to is no part of it: its own size and time tell when it is set anew. To ask each file whether it is a
     // link would cost a call to the system more.
-    private LookNumber Number(ref FileSystemEntry entry)
+    private LookNumber Number(ref FileSystemEntry entry, SeenFiles? seen)
     {
         var folder = entry.Directory[_root.Length..];
         var (size, time) = entry.IsDirectory ? (IsLink(ref entry) ? -2 : SizeOfFolder, 0) : (entry.Length, entry.LastWriteTimeUtc.UtcTicks);
@@ -111,6 +118,33 @@ internal sealed class TreeDigest
         folder.CopyTo(text);
         text[folder.Length] = '/';
         entry.FileName.CopyTo(text[(folder.Length + 1)..]);
-        return LookNumber.Of(text, size, time);
+        var number = LookNumber.Of(text, size, time);
+        if (seen is not null)
+        {
+            Note(ref entry, text[1..], size, time, seen);
+        }
+
+        return number;
+    }
+
+    private static void Note(ref FileSystemEntry entry, scoped Span<char> path, long size, long time, SeenFiles seen)
+    {
+        if (Path.DirectorySeparatorChar != '/')
+        {
+            path.Replace(Path.DirectorySeparatorChar, '/');
+        }
+
+        if (IsLink(ref entry))
+        {
+            seen.AddLink();
+        }
+        else if (entry.IsDirectory)
+        {
+            seen.AddFolder(path);
+        }
+        else
+        {
+            seen.Add(path, size, time);
+        }
     }
 }

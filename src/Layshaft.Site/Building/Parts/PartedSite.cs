@@ -37,15 +37,16 @@ public sealed class PartedSite
     /// <summary>Prepares the site of the book in a folder.</summary>
     /// <param name="folder">The folder.</param>
     /// <param name="memory">What is known from the publish before.</param>
+    /// <param name="files">Its files, where they were looked through just now; null to look.</param>
     /// <returns>Null when a problem stops it: then the book is to be read as a whole, which tells of all problems.</returns>
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
-    public static PartedSite? Of(string folder, PublishMemory memory)
+    public static PartedSite? Of(string folder, PublishMemory memory, FolderBookFiles? files = null)
     {
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(memory);
         var began = DateTime.UtcNow.Ticks;
         var problems = new ProblemList();
-        if (StandingBook.Read(FolderBookFiles.Look(folder, problems), problems, memory.Nodes) is not { } standing)
+        if (StandingBook.Read(files ?? FolderBookFiles.Look(folder, problems), problems, memory.Nodes) is not { } standing)
         {
             return null;
         }

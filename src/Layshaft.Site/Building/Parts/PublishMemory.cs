@@ -21,12 +21,17 @@ public sealed record PublishMemory(string Output, FileMemory Files, NodeMemory N
     internal PublishOptions With(PublishOptions options)
     {
         ArgumentNullException.ThrowIfNull(options);
-        return options with { Known = Register };
+        return options with { Known = _register };
     }
 
     /// <summary>The memory that is kept beside a site.</summary>
     /// <param name="output">The site's folder.</param>
-    public static PublishMemory Beside(string output) => new(output, FileMemory.Beside(output), NodeFile.Read(output), PartMemory.Beside(output));
+    public static PublishMemory Beside(string output)
+    {
+        var (files, nodes) = (Task.Run(() => FileMemory.Beside(output)), Task.Run(() => NodeFile.Read(output)));
+        var parts = PartMemory.Beside(output);
+        return new(output, files.GetAwaiter().GetResult(), nodes.GetAwaiter().GetResult(), parts);
+    }
 
     /// <summary>Keeps what was seen, once the site is in place.</summary>
     public void Save()

@@ -1,4 +1,5 @@
 using Layshaft.Book.Problems;
+using Layshaft.Book.Reading;
 using Layshaft.Book.Yaml;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Publishing;
@@ -18,25 +19,31 @@ public sealed record SitePublish(PublishResult? Result, IReadOnlyList<Problem> P
     /// <param name="output">The site's folder.</param>
     /// <param name="options">How to publish.</param>
     /// <param name="nodes">What the files were parsed to when the whole book was last read; null to parse each.</param>
+    /// <param name="files">The book's files, where they were looked through just now; null to look.</param>
     /// <exception cref="DirectoryNotFoundException">There is no such book.</exception>
-    public static SitePublish Run(string book, string output, PublishOptions options, NodeMemory? nodes = null)
+    public static SitePublish Run(string book, string output, PublishOptions options, NodeMemory? nodes = null, FolderBookFiles? files = null)
     {
         ArgumentNullException.ThrowIfNull(options);
         var memory = PublishMemory.Beside(output);
-        if (PartedSite.Of(book, memory) is { } parted)
+        var publisher = new Publisher(memory.With(options));
+        using var opened = publisher.Open(memory.Output);
+        if (PartedSite.Of(book, memory, files) is { } parted)
         {
-            return Carry(parted.Plan, parted.Own, parted.AllProblems, memory, options);
+            return Carry(parted.Plan, parted.Own, parted.AllProblems, memory, publisher, opened);
         }
 
         var whole = SitePreparation.Of(BookReview.OfFolder(book, nodes), book);
-        return whole.Builder is { } builder ? Carry(builder.Plan(), whole.Own!, whole.AllProblems, memory, options) : new SitePublish(null, whole.Problems);
+        return whole.Builder is { } builder
+            ? Carry(builder.Plan(), whole.Own!, whole.AllProblems, memory, publisher, opened)
+            : new SitePublish(null, whole.Problems);
     }
 
-    private static SitePublish Carry(SitePlan plan, OwnHand own, Func<IReadOnlyList<Problem>> problems, PublishMemory memory, PublishOptions options)
+    private static SitePublish Carry(
+        SitePlan plan, OwnHand own, Func<IReadOnlyList<Problem>> problems, PublishMemory memory, Publisher publisher, OpenedSite? opened)
     {
         try
         {
-            var result = new Publisher(memory.With(options)).Publish(plan, memory.Output);
+            var result = opened is null ? publisher.Publish(plan, memory.Output) : publisher.Publish(plan, opened);
             if (result.Outcome is PublishOutcome.Published or PublishOutcome.Unchanged)
             {
                 memory.Save();

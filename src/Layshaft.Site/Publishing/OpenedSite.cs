@@ -1,0 +1,37 @@
+namespace Layshaft.Site.Publishing;
+
+/// <summary>
+/// A site's folder that nobody else can publish into: what a killed publish left is mended, and a look at it goes on in the background
+/// while the plan is drawn up.
+/// </summary>
+internal sealed class OpenedSite : IDisposable
+{
+    private readonly FileStream _lock;
+    private readonly Task<(OldSite? Old, PublishProblem? Problem)> _look;
+
+    /// <summary>An opened site.</summary>
+    /// <param name="state">The folder beside it.</param>
+    /// <param name="held">What keeps others out.</param>
+    /// <param name="warnings">What was worth a word so far.</param>
+    /// <param name="look">Looks at the site.</param>
+    internal OpenedSite(StateFolder state, FileStream held, List<PublishProblem> warnings, Func<(OldSite? Old, PublishProblem? Problem)> look) =>
+        (State, _lock, Warnings, _look) = (state, held, warnings, Task.Run(look));
+
+    /// <summary>The folder beside it.</summary>
+    internal StateFolder State { get; }
+
+    /// <summary>What was worth a word so far.</summary>
+    internal List<PublishProblem> Warnings { get; }
+
+    /// <summary>The site as it stands, or why it cannot be published into.</summary>
+    /// <exception cref="IOException">It cannot be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
+    internal (OldSite? Old, PublishProblem? Problem) Look() => _look.GetAwaiter().GetResult();
+
+    /// <summary>Lets others in, once the look has ended.</summary>
+    public void Dispose()
+    {
+        ((IAsyncResult)_look).AsyncWaitHandle.WaitOne();
+        _lock.Dispose();
+    }
+}
