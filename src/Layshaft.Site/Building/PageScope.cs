@@ -12,10 +12,10 @@ namespace Layshaft.Site.Building;
 public sealed class PageScope
 {
     private readonly Func<Composition> _compose;
-    private readonly Dictionary<string, object> _made = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Lazy<object>> _made = new(StringComparer.Ordinal);
+    private readonly Dictionary<int, (string Key, object Value)> _latest = [];
     private readonly Lock _gate = new();
     private Composition? _composition;
-    private (string Key, object Value)? _latest;
 
     /// <summary>A scope.</summary>
     /// <param name="name">Its name, none like another's.</param>
@@ -58,32 +58,41 @@ public sealed class PageScope
         where T : class
     {
         ArgumentNullException.ThrowIfNull(make);
+        Lazy<object>? value;
         lock (_gate)
         {
-            if (!_made.TryGetValue(key, out var value))
+            if (!_made.TryGetValue(key, out value))
             {
-                _made[key] = value = make();
+                _made[key] = value = new(make);
             }
-
-            return (T)value;
         }
+
+        return (T)value.Value;
     }
 
-    /// <summary>Something large that files made one after the other share: kept only until another takes its place.</summary>
+    /// <summary>Something large that files made one after the other share: kept only until another takes its place on the same thread.</summary>
     public T Latest<T>(string key, Func<T> make)
         where T : class
     {
         ArgumentNullException.ThrowIfNull(make);
+        var thread = Environment.CurrentManagedThreadId;
         lock (_gate)
         {
-            if (_latest?.Key != key)
+            if (_latest.TryGetValue(thread, out var latest) && latest.Key == key)
             {
-                _latest = null;
-                _latest = (key, make());
+                return (T)latest.Value;
             }
 
-            return (T)_latest.Value.Value;
+            _latest.Remove(thread);
         }
+
+        var value = make();
+        lock (_gate)
+        {
+            _latest[thread] = (key, value);
+        }
+
+        return value;
     }
 
     private void Release()
@@ -91,7 +100,7 @@ public sealed class PageScope
         lock (_gate)
         {
             _composition = null;
-            _latest = null;
+            _latest.Clear();
             _made.Clear();
         }
     }

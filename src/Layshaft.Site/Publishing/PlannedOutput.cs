@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
 
@@ -28,13 +29,13 @@ public sealed class PlannedOutput
     /// <param name="path">Where it goes.</param>
     /// <param name="inputs">What it depends on.</param>
     /// <param name="maker">Makes it.</param>
-    public PlannedOutput(string path, IReadOnlyList<PlanInput> inputs, IOutputMaker maker) => (Path, Inputs, _maker) = (path, inputs, maker);
+    public PlannedOutput(string path, IReadOnlyList<PlanInput> inputs, IOutputMaker maker) => (Place, Inputs, _maker) = (new(path), inputs, maker);
 
     /// <summary>An output whose inputs are known by their key alone.</summary>
-    internal PlannedOutput(string path, ContentHash key, IOutputMaker maker) => (Path, Inputs, _key, _maker) = (path, [], key, maker);
+    internal PlannedOutput(PlacedPath path, ContentHash key, IOutputMaker maker) => (Place, Inputs, _key, _maker) = (path, [], key, maker);
 
     /// <summary>Where it goes.</summary>
-    public string Path { get; }
+    public string Path => Place.Text;
 
     /// <summary>What it depends on besides the program itself; empty where only their key is known.</summary>
     public IReadOnlyList<PlanInput> Inputs { get; }
@@ -52,6 +53,9 @@ public sealed class PlannedOutput
     public static PlannedOutput OfText(string path, IReadOnlyList<PlanInput> inputs, Func<string> text) =>
         new(path, inputs, stream => stream.Write(Encoding.UTF8.GetBytes(text())));
 
+    /// <summary>Where it goes, as it is known.</summary>
+    internal PlacedPath Place { get; }
+
     /// <summary>Its key, where it is known by that alone.</summary>
     internal ContentHash? KnownKey => _key;
 
@@ -59,7 +63,7 @@ public sealed class PlannedOutput
     internal bool IsLike(PlannedOutput other) => KnownKey is not null && other._maker == _maker && other.Group == Group;
 
     /// <summary>Another output that is made by the same maker in the same group.</summary>
-    internal PlannedOutput With(string path, ContentHash key, int turn) => new(path, key, _maker) { Group = Group, Turn = turn };
+    internal PlannedOutput With(PlacedPath path, ContentHash key, int turn) => new(path, key, _maker) { Group = Group, Turn = turn };
 
     /// <summary>Writes its bytes.</summary>
     /// <returns>Whether the next publish shall make it again although its inputs are the same.</returns>

@@ -18,7 +18,7 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
 
     public PlannedOutput this[int index] => _columns[index] is var column && column.Key == default
         ? _samples[column.Sample]
-        : _samples[column.Sample].With(Paths.TextOf(index), column.Key, column.Turn);
+        : _samples[column.Sample].With(new(Paths, index), column.Key, column.Turn);
 
     /// <summary>Their paths.</summary>
     internal PathTable Paths { get; }
@@ -36,7 +36,7 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
         var paths = PathTable.Of(outputs.Select(Noted), before, out var order);
         return new(paths, [.. order.Select(i => columns[i])], samples);
 
-        string Noted(PlannedOutput output)
+        PlacedPath Noted(PlannedOutput output)
         {
             // Neighbours of one group differ by path, key and turn alone.
             if (output.KnownKey is null || samples is not [.., var last] || !last.IsLike(output))
@@ -45,7 +45,7 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
             }
 
             columns.Add(new(output.KnownKey ?? default, samples.Count - 1, output.Turn));
-            return output.Path;
+            return output.Place;
         }
     }
 

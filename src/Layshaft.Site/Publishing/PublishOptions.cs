@@ -20,6 +20,9 @@ public sealed record PublishOptions
     /// <summary>What the last publish recorded, where somebody else needs it too.</summary>
     internal Lazy<SiteRegister>? Known { get; init; }
 
+    /// <summary>Called once the new site is in place or turned out to be the same; from any thread.</summary>
+    internal Action? InPlace { get; init; }
+
     /// <summary>The step in which the disk keeps the times of folders; a test may know a finer one.</summary>
     internal TimeSpan FolderClock { get; init; } = DiskClock.Coarsest;
 

@@ -47,6 +47,17 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
                 cancel.ThrowIfCancellationRequested();
                 _swap.Exchange();
                 swapped = true;
+            }
+
+            // None of these waits for another.
+            SiteAsLeft? site = null;
+            Action[] ends = [
+                Beside(() => RegisterFile.Write(files, _state.Register, register, list!.Value, old.HasFreshTimes ? null : old.Register.Hash)),
+                Beside(() => site = SiteAsLeft.Of(_state.Output, register, strangers, options.ManifestPath, list!.Value, DiskClock.FreshFrom())),
+                Beside(() => options.InPlace?.Invoke()),
+            ];
+            if (swapped)
+            {
                 AfterSwap(result, old, register, stage.HasFolderTimes);
             }
             else
@@ -54,8 +65,12 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
                 _swap.Discard();
             }
 
-            Tidy(() => RegisterFile.Write(files, _state.Register, register, list!.Value, old.HasFreshTimes ? null : old.Register.Hash));
-            return result with { Warnings = [.. _warnings], Site = SiteAsLeft.Of(_state.Output, register, strangers, options.ManifestPath, list!.Value, DiskClock.FreshFrom()) };
+            foreach (var end in ends)
+            {
+                end();
+            }
+
+            return result with { Warnings = [.. _warnings], Site = site };
         }
         catch (StagingException e)
         {
@@ -105,6 +120,18 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
     {
         Tidy(() => _swap.Settle(_warnings, old, now, hasFolderTimes));
         Tidy(() => files.Replace(_state.Changes, stream => WriteChanges(result, stream)));
+    }
+
+    // Begins a step on another thread, if there is to be any; what is given back ends it.
+    private Action Beside(Action step)
+    {
+        if (options.Parallelism == 1)
+        {
+            return () => Tidy(step);
+        }
+
+        var task = Task.Run(step);
+        return () => Tidy(() => task.GetAwaiter().GetResult());
     }
 
     private void Tidy(Action step)

@@ -18,7 +18,7 @@ public sealed class PublishWatch
     private readonly StateFolder _state;
     private readonly string _book;
     private readonly LookNumber _inputs;
-    private readonly SeenFiles _seen;
+    private SeenFiles? _seen;
     private readonly IReadOnlyList<(string Path, string Sha256)>? _fresh;
 
     private PublishWatch(StateFolder state, string book, LookNumber inputs, IReadOnlyList<(string Path, string Sha256)>? fresh, SeenFiles seen) =>
@@ -53,13 +53,14 @@ public sealed class PublishWatch
     }
 
     /// <summary>
-    /// The book's files as the watch saw them; null where the book has to be looked through once more, because something in it is worth a word.
+    /// The book's files as the watch saw them, once; null where the book has to be looked through once more, because something in it is worth a word.
     /// </summary>
     public FolderBookFiles? BookFiles()
     {
         // A site within its book was left out of the look.
         var isApart = !_state.Output.StartsWith(_book + Path.DirectorySeparatorChar, StringComparison.OrdinalIgnoreCase);
-        return isApart && !_seen.HasLinks && _seen.Depth < FolderBookFiles.DeepestFolder ? FolderBookFiles.Of(_book, _seen.All()) : null;
+        var seen = Interlocked.Exchange(ref _seen, null);
+        return isApart && seen is { HasLinks: false, Depth: < FolderBookFiles.DeepestFolder } ? FolderBookFiles.Of(_book, seen.All()) : null;
     }
 
     /// <summary>What the last publish had to say, if nothing at all has changed since; null otherwise.</summary>

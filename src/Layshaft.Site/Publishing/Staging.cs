@@ -107,18 +107,18 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
     private void MakeAll(int[] open, StagedFiles staged, CancellationToken cancel)
     {
         var done = 0;
-        IGrouping<string, int>[] groups = [.. open.GroupBy(i => plan.GroupOf(i) is { } group ? group.Queue ?? group.Name : plan.Paths.TextOf(i), StringComparer.Ordinal)];
         try
         {
-            Workers.ForEach(groups, options.Parallelism, group =>
+            Workers.ForEach(Batch.Of(plan, open, options.Parallelism), options.Parallelism, batch =>
             {
                 OutputGroup? last = null;
-                foreach (var (i, output) in group.Select(i => (i, plan.Outputs[i])).OrderBy(o => o.Item2.Turn))
+                foreach (var i in batch.Outputs)
                 {
+                    var output = plan.Outputs[i];
                     cancel.ThrowIfCancellationRequested();
                     if (last?.Name != output.Group?.Name)
                     {
-                        last?.Finished();
+                        batch.Finish(last);
                     }
 
                     last = output.Group;
@@ -126,7 +126,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
                     options.Progress?.Report(new(Interlocked.Increment(ref done), open.Length, output.Path));
                 }
 
-                last?.Finished();
+                batch.Finish(last);
                 FreedMemory.GiveBack();
             }, cancel);
         }

@@ -36,5 +36,5 @@ internal sealed class KeptOutputs
 
     /// <summary>The files of a part with their keys, in order of path; each is made when it is asked for.</summary>
     /// <param name="mark">The mark of the part.</param>
-    public IEnumerable<(string Path, ContentHash Key)> Of(ContentHash mark) => _outputs[mark].Select(i => (_register.Paths.TextOf(i), _register[i].Key!.Value));
+    public IEnumerable<(PlacedPath Path, ContentHash Key)> Of(ContentHash mark) => _outputs[mark].Select(i => (new PlacedPath(_register.Paths, i), _register[i].Key!.Value));
 }

@@ -7,6 +7,7 @@ using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.ShopPages;
 using Layshaft.Site.Pages.ShopPages.Tallies;
 using Layshaft.Site.Publishing;
+using Layshaft.Site.Publishing.Register;
 using Layshaft.Site.Templates;
 
 namespace Layshaft.Site.Building.Parts;
@@ -67,7 +68,7 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
         var inputs = BookParts.InputsOf(book, composition.Pictures, hashes, files, site);
         var key = PlannedOutput.KeyOf(ProgramMark.Value, inputs);
         var scope = new PageScope(part.Name, inputs, () => composition);
-        (string, ContentHash)[] outputs = [.. FilesOf(composition, part, scope).Select(f => (f.Path, f.Inputs is { } own ? PlannedOutput.KeyOf(ProgramMark.Value, own) : key))];
+        (PlacedPath, ContentHash)[] outputs = [.. FilesOf(composition, part, scope).Select(f => (new PlacedPath(f.Path), f.Inputs is { } own ? PlannedOutput.KeyOf(ProgramMark.Value, own) : key))];
         var rest = new PartRest(
             [.. book.Jobs.Select(j => new KnownJob(hashes.OfFile($"{j.Folder}/job.yaml").ToString(), JobLinks.Of(j)))],
             [.. book.Jobs.Where(j => ShopContext.IsOnTheBench(j, book)).Select(j => $"{j.Folder}/job.yaml")],
@@ -77,7 +78,7 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
     }
 
     // What was read of many parts is let go here, and read again when the first of the files is to be made. The outputs are not held either.
-    private IEnumerable<PlannedOutput> Planned(PartOutline part, ContentHash? mark, IEnumerable<(string Path, ContentHash Key)> outputs, Composition? held)
+    private IEnumerable<PlannedOutput> Planned(PartOutline part, ContentHash? mark, IEnumerable<(PlacedPath Path, ContentHash Key)> outputs, Composition? held)
     {
         var scope = new PageScope(part.Name, [], () => Interlocked.Exchange(ref held, null) ?? reader.ReadAgain(part));
         var maker = new PartOutputs(scope, () => FilesOf(scope.Composition, part, scope));

@@ -44,9 +44,9 @@ internal sealed class PartRecord
     public static PartRecord Of(ContentHash? mark, int outputs, ShopTally tally, PartRest rest) => new(
         mark,
         outputs,
-        Pack(tally.Units, PartText.Default.IReadOnlyListUnitTally),
-        Pack(tally.Jobs, PartText.Default.IReadOnlyListJobTally),
-        Pack(tally.Lives, PartText.Default.IReadOnlyListLifeTally),
+        Pack(tally.Units, TallyText.Default.IReadOnlyListUnitTally),
+        Pack(tally.Jobs, TallyText.Default.IReadOnlyListJobTally),
+        Pack(tally.Lives, TallyText.Default.IReadOnlyListLifeTally),
         JsonSerializer.SerializeToUtf8Bytes(rest, PartText.Default.PartRest),
         rest);
 

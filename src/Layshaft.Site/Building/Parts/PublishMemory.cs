@@ -16,12 +16,12 @@ public sealed record PublishMemory(string Output, FileMemory Files, NodeMemory N
     /// <summary>Of the files of the site.</summary>
     internal SiteRegister Register => _register.Value;
 
-    /// <summary>How to publish with what is known.</summary>
+    /// <summary>How to publish with what is known, and keep what was seen for the next time.</summary>
     /// <param name="options">How to publish.</param>
     internal PublishOptions With(PublishOptions options)
     {
         ArgumentNullException.ThrowIfNull(options);
-        return options with { Known = _register };
+        return options with { Known = _register, InPlace = Save };
     }
 
     /// <summary>The memory that is kept beside a site.</summary>
@@ -36,7 +36,6 @@ public sealed record PublishMemory(string Output, FileMemory Files, NodeMemory N
     /// <summary>Keeps what was seen, once the site is in place.</summary>
     public void Save()
     {
-        Files.Save();
-        Parts.Save();
+        Parallel.Invoke(Files.Save, Parts.Save);
     }
 }

@@ -43,13 +43,7 @@ public sealed record SitePublish(PublishResult? Result, IReadOnlyList<Problem> P
     {
         try
         {
-            var result = opened is null ? publisher.Publish(plan, memory.Output) : publisher.Publish(plan, opened);
-            if (result.Outcome is PublishOutcome.Published or PublishOutcome.Unchanged)
-            {
-                memory.Save();
-            }
-
-            return new SitePublish(result, problems());
+            return new SitePublish(opened is null ? publisher.Publish(plan, memory.Output) : publisher.Publish(plan, opened), problems());
         }
         catch (PageException failed)
         {

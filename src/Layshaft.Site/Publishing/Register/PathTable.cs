@@ -52,16 +52,16 @@ internal sealed class PathTable
     /// <param name="paths">The paths in any order; gone through once.</param>
     /// <param name="like">A table that may be the same.</param>
     /// <param name="order">Which of them each of the table is.</param>
-    internal static PathTable Of(IEnumerable<string> paths, PathTable like, out int[] order)
+    internal static PathTable Of(IEnumerable<PlacedPath> paths, PathTable like, out int[] order)
     {
         var (places, others) = (new List<int>(like.Count), new List<string>());
         foreach (var path in paths)
         {
-            var place = like.IndexOf(path);
+            var place = path.PlaceIn(like);
             places.Add(place >= 0 ? place : ~others.Count);
             if (place < 0)
             {
-                others.Add(path);
+                others.Add(path.Text);
             }
         }
 
