@@ -154,6 +154,23 @@ public class LifeChartsTests
     }
 
     [Theory]
+    [InlineData(0.46, 0.84, 0.66, 0.82)]
+    [InlineData(0.5, 0.5, 0.5, 0.5)]
+    [InlineData(0.5, 0.98, 0.6, 0.98)]
+    public void Words_that_were_asked_for_at_one_place_do_not_cover_each_other(double x1, double y1, double x2, double y2)
+    {
+        var input = Samples.Photo() with
+        {
+            Callouts = [new Callout(0.34, 0.57, null, "Old: corners gone", x1, y1), new Callout(0.79, 0.54, null, "New: square corners", x2, y2)],
+        };
+        var words = new Drawing(PhotoCallouts.Draw(input, ChartSize.Compact)).Elements("callout-text").ToList();
+
+        Assert.Equal(2, words.Count);
+        Assert.False(DrawnText.Overlap(words[0], words[1]));
+        Assert.All(words, w => Assert.InRange(DrawnText.Number(w, "y"), 10, 270));
+    }
+
+    [Theory]
     [InlineData(1.01, 0.5)]
     [InlineData(0.5, -0.01)]
     [InlineData(double.NaN, 0.5)]

@@ -35,16 +35,17 @@ public static class PhotoCallouts
         var frame = input.Frame with { Description = string.Join("; ", [input.Frame.Description, .. words]) };
         return ChartSheet.Picture(frame, size, height, "callouts", svg =>
         {
+            List<Box> taken = [];
             foreach (var callout in input.Callouts)
             {
-                DrawOne(svg, callout, width, height);
+                DrawOne(svg, callout, width, height, taken);
             }
         });
     }
 
     private static bool Inside(double fraction) => fraction is >= 0 and <= 1;
 
-    private static void DrawOne(SvgWriter svg, Callout callout, double width, double height)
+    private static void DrawOne(SvgWriter svg, Callout callout, double width, double height, List<Box> taken)
     {
         var (x, y) = (callout.X * width, callout.Y * height);
         var radius = callout.Radius * width ?? 0;
@@ -57,11 +58,28 @@ public static class PhotoCallouts
         var wishY = callout.LabelY * height ?? (y - gap - tall > 4 ? y - gap : y + gap);
         var labelX = Clamp(callout.LabelX * width ?? x, half, width - half);
         var labelY = Clamp(wishY, tall, height - tall);
+        if (callout.Label.Length > 0)
+        {
+            labelY = Free(Box.Round(labelX, labelY, half, tall), Box.Round(x, y, radius + 4, radius + 4), height, taken);
+            taken.Add(Box.Round(labelX, labelY, half, tall));
+        }
+
         DrawPointer(svg, x, y, radius, labelX, labelY, tall);
         for (var i = 0; i < lines.Count && callout.Label.Length > 0; i++)
         {
             svg.Label("callout-text", labelX, labelY - tall + 14 + (i * LineHeight), lines[i], Anchor.Middle);
         }
+    }
+
+    // The nearest height at which the words cover neither words that are there already nor their own spot; where there is none, the wish.
+    private static double Free(Box words, Box spot, double height, List<Box> taken)
+    {
+        Box[] beside = [.. taken.Append(spot).Where(t => words.Left < t.Right && words.Right > t.Left)];
+        var tall = (words.Bottom - words.Top) / 2;
+        bool IsFree(double y) => y >= tall && y <= height - tall && beside.All(t => y + tall <= t.Top || y - tall >= t.Bottom);
+        var wish = words.Top + tall;
+        double[] free = [.. beside.SelectMany(t => new[] { t.Top - tall, t.Bottom + tall }).Where(IsFree)];
+        return free.Length == 0 || taken.TrueForAll(t => !t.Meets(words)) ? wish : free.MinBy(y => Math.Abs(y - wish));
     }
 
     private static void DrawPointer(SvgWriter svg, double x, double y, double radius, double labelX, double labelY, double tall)
@@ -92,6 +110,13 @@ public static class PhotoCallouts
 
         svg.Path("callout-edge", line.ToString());
         svg.Path("callout-line", line.ToString());
+    }
+
+    private readonly record struct Box(double Left, double Top, double Right, double Bottom)
+    {
+        public static Box Round(double x, double y, double half, double tall) => new(x - half, y - tall, x + half, y + tall);
+
+        public bool Meets(Box other) => Left < other.Right && Right > other.Left && Top < other.Bottom && Bottom > other.Top;
     }
 
     private static double Clamp(double value, double low, double high) => high < low ? (low + high) / 2 : Math.Clamp(value, low, high);
