@@ -1,4 +1,6 @@
+using System.Globalization;
 using CsCheck;
+using Layshaft.Site.Charts;
 using Layshaft.Site.Charts.Drawing;
 
 namespace Layshaft.Site.Tests.Charts;
@@ -37,6 +39,16 @@ public class DrawingPartsTests
     public void A_tick_at_three_tenths_is_written_without_a_tail()
     {
         Assert.Contains(0.3, NiceTicks.Between(0, 1, 10));
+    }
+
+    [Fact]
+    public void Ticks_that_stand_together_have_as_many_decimals()
+    {
+        var axis = new Axis("size, mm", _ => "?") { WithDecimals = (v, decimals) => v.ToString($"F{decimals}", CultureInfo.InvariantCulture) };
+
+        Assert.Equal(["0.08", "0.10", "0.12"], axis.Labels([0.08, 0.1, 0.12]));
+        Assert.Equal(["0", "1", "2"], axis.Labels([0, 1, 2]));
+        Assert.Equal(["a", "a"], new Axis("share", _ => "a").Labels([0.1, 0.12]));
     }
 
     [Fact]

@@ -77,6 +77,16 @@ public class GearingChartsTests
     }
 
     [Fact]
+    public void The_engine_speed_after_a_shift_is_written_as_it_was_worked_out()
+    {
+        var input = Samples.SpeedPerGear();
+        var gears = input.Gears.Select((g, i) => i == 0 ? g with { Lands = 6543 } : g).ToList();
+        Drawing drawing = new(SpeedPerGearChart.Draw(input with { Gears = gears }, ChartSize.Wide));
+
+        Assert.Equal(Samples.Whole(6543), drawing.Elements("label quiet").First().Value);
+    }
+
+    [Fact]
     public void A_gear_without_two_points_is_refused()
     {
         var input = Samples.SpeedPerGear() with { Gears = [new GearLine("1", [new ChartPoint(0, 0)], null)] };

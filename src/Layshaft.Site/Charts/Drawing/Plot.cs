@@ -31,15 +31,16 @@ internal sealed class Plot
         var top = Row + 8 + (request.SecondX is null ? 0 : Row);
         var bottom = request.Height - (2 * Row) - 6;
         var yTicks = NiceTicks.Between(request.YFrom, request.YTo, (int)((bottom - top) / 38));
-        var left = Math.Ceiling(TextWidth.Widest(yTicks.Select(t => request.Y.Format(t)))) + 8;
+        var yLabels = request.Y.Labels(yTicks);
+        var left = Math.Ceiling(TextWidth.Widest(yLabels)) + 8;
         var right = width - Math.Max(8, request.RightMargin);
         Plot plot = new(new Scale(request.XFrom, request.XTo, left, right), new Scale(request.YFrom, request.YTo, bottom, top));
 
-        foreach (var tick in yTicks)
+        for (var i = 0; i < yTicks.Count; i++)
         {
-            var y = plot.Y.At(tick);
+            var y = plot.Y.At(yTicks[i]);
             svg.Line("grid", left, y, right, y);
-            svg.Label("tick", left - 5, y + 4.5, request.Y.Format(tick), Anchor.End);
+            svg.Label("tick", left - 5, y + 4.5, yLabels[i], Anchor.End);
         }
 
         foreach (var (x, label) in FittingTicks(plot.X, request.X.Format, 1))

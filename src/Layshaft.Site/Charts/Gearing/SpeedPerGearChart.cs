@@ -84,7 +84,7 @@ public static class SpeedPerGearChart
             if (i > 0)
             {
                 ChartPoint landed = new(from, Polyline.At(gears[i].Points, from));
-                landings.Add((landed, plot.At(landed)));
+                landings.Add((landed with { Y = gears[i - 1].Lands ?? landed.Y }, plot.At(landed)));
             }
 
             run.AddRange(Polyline.Between(gears[i].Points, from, to));

@@ -21,4 +21,5 @@ public sealed record SpeedPerGearInput(
 /// <param name="Label">Written at the line's end, for example "3".</param>
 /// <param name="Points">Speed and engine speed, speed rising; two points make a straight line, more show tyre growth.</param>
 /// <param name="UpshiftSpeed">Road speed at which the next gear is taken; null where this gear is kept to its end.</param>
-public sealed record GearLine(string Label, IReadOnlyList<ChartPoint> Points, double? UpshiftSpeed);
+/// <param name="Lands">Engine speed in the next gear then, to be written there; null reads it off the next gear's line.</param>
+public sealed record GearLine(string Label, IReadOnlyList<ChartPoint> Points, double? UpshiftSpeed, double? Lands = null);

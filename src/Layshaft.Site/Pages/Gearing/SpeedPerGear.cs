@@ -26,7 +26,8 @@ internal static class SpeedPerGear
             [.. table.Rows.Select(row => new GearLine(
                 row.Name,
                 [.. Enumerable.Range(0, Steps + 1).Select(i => At(table, row.Number, limit * ((double)i / Steps), scale))],
-                row.StepToNext is null || row.Number == top?.Gear ? null : scale.At(table.SpeedAt(row.Number, upshifts is null ? limit : upshifts[row.Number - 1].At))))],
+                row.StepToNext is null || row.Number == top?.Gear ? null : scale.At(table.SpeedAt(row.Number, upshifts is null ? limit : upshifts[row.Number - 1].At)),
+                row.StepToNext is null ? null : (upshifts is null ? row.EngineSpeedAfterUpshift : upshifts[row.Number - 1].Lands)?.RevolutionsPerMinute))],
             scale.Axis,
             scale.Second,
             new Axis(composition.Say("gearing.axis.rpm"), v => composition.Figures.Number(v).Text),

@@ -37,7 +37,7 @@ internal static class TrendDrawing
             frame,
             [.. trend.Readings.Select(r => Point(r, unit))],
             new Axis(composition.Say("history.axis.use", ("unit", UseWords.AxisUnit(trend.UseNow.Measure, composition))), v => composition.Figures.Number(v, v == Math.Floor(v) ? 0 : 1).Text),
-            new Axis(composition.Say("history.axis.size", ("measure", trend.Measure.Name), ("unit", unit.Symbol)), v => composition.Figures.Number(v, Decimals(v)).Text),
+            new Axis(composition.Say("history.axis.size", ("measure", trend.Measure.Name), ("unit", unit.Symbol)), v => composition.Figures.Number(v, 4).Text) { WithDecimals = (v, decimals) => composition.Figures.Number(v, decimals).Text },
             new NamedPoints([new(0, Shown(line.ValueAt(0))), new(far, Shown(line.ValueAt(far)))], string.Empty),
             band.All(b => b is { Lower: not null, Upper: not null })
                 ? new Band(
@@ -64,18 +64,5 @@ internal static class TrendDrawing
         string Use(double amount) => UseWords.Of(trend.UseNow with { Amount = Math.Round(amount) }, composition);
         double? Within(double? bound) => bound is { } b && b <= far && b >= 0 ? b : null;
         return new BoundedMark(line.UseAtLimit, Within(line.UseAtLimitBounds.Lower), Within(line.UseAtLimitBounds.Upper), composition.Say("history.trend.crossing", ("use", Use(line.UseAtLimit))));
-    }
-
-    private static int Decimals(double value)
-    {
-        for (var decimals = 0; decimals < 4; decimals++)
-        {
-            if (Math.Abs(value - Math.Round(value, decimals)) < 1e-9)
-            {
-                return decimals;
-            }
-        }
-
-        return 4;
     }
 }
