@@ -54,6 +54,25 @@ public class ReferencePageTests
     }
 
     [Fact]
+    public void On_paper_each_choice_names_the_tyre_where_there_are_several()
+    {
+        foreach (var subject in s_subjects)
+        {
+            var page = ReferenceComposer.Page(s_demo, subject);
+            Assert.All(page.Combinations, c => Assert.Equal(
+                subject.Tyres.Count > 1,
+                c.Rests?.Contains(subject.Tyres[int.Parse(c.Classes[^1..], System.Globalization.CultureInfo.InvariantCulture)].Words, StringComparison.Ordinal) ?? false));
+        }
+    }
+
+    [Fact]
+    public void The_words_for_damage_are_found_from_the_first_page_and_lead_back()
+    {
+        Assert.Equal("terms.html", ReferenceComposer.Index(s_demo, s_subjects).Terms.Address);
+        Assert.Equal("index.html", Assert.Single(TermsPage.Compose(s_demo).Head.Links).Address);
+    }
+
+    [Fact]
     public void The_figures_on_a_page_are_those_of_the_calculation()
     {
         var subject = s_subjects.Single(s => s.Id == "car-saloon-44");

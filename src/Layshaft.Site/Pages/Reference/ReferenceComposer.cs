@@ -28,6 +28,7 @@ public static class ReferenceComposer
             Links("gearbox-"),
             Links("car-"),
             [.. subjects.SelectMany(s => WallLinks(page, s, withName: true, composition))],
+            new LinkView(Addresses.Link(page, Addresses.Terms), composition.Say("term.page.heading")),
             PageFrame.PlainFoot(composition));
     }
 
@@ -41,7 +42,6 @@ public static class ReferenceComposer
         string?[] lines =
         [
             subject.Description,
-            composition.Say("reference.how"),
             subject.Tyres.Count == 1 ? composition.Say("reference.one_tyre", ("tyre", subject.Tyres[0].Words)) : null,
             composition.Say("reference.limit", ("rpm", composition.Figures.Rpm(subject.Limit).Text)),
             composition.Say("reference.manual"),
@@ -82,10 +82,21 @@ public static class ReferenceComposer
         return new Combination(
             choice.Classes,
             heading,
+            Rests(choice, subject, composition),
             table is null ? null : SpeedPerGearChart.Draw(
                 SpeedPerGear.Input(new ChartFrame(choice.Id, heading, composition.Say("reference.chart_words", ("gears", gears))), table, null, null, composition),
                 ChartSize.Compact),
             [.. train.Gears.Select((g, i) => Row(g, i + 1, train, table, composition))]);
+    }
+
+    private static string? Rests(Choice choice, ReferenceSubject subject, Composition composition)
+    {
+        string?[] parts =
+        [
+            subject.Boxes.Count > 1 ? composition.Say("reference.chosen_set", ("set", subject.Boxes[choice.Set].Set.Name)) : null,
+            subject.Tyres.Count > 1 ? composition.Say("reference.one_tyre", ("tyre", subject.Tyres[choice.Tyre].Words)) : null,
+        ];
+        return parts.Any(p => p is not null) ? string.Join(' ', parts.OfType<string>()) : null;
     }
 
     private static ReferenceRow Row(Eng.Gear gear, int number, Eng.Drivetrain train, Eng.SpeedTable? table, Composition composition)

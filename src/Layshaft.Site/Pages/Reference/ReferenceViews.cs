@@ -8,9 +8,10 @@ namespace Layshaft.Site.Pages.Reference;
 /// <param name="Gearboxes">Links to the gearboxes.</param>
 /// <param name="Cars">Links to the cars.</param>
 /// <param name="Walls">Links to the wall charts.</param>
+/// <param name="Terms">Link to the words for damage.</param>
 /// <param name="Foot">Foot of the page.</param>
 public sealed record ReferenceIndex(
-    PageHead Head, IReadOnlyList<LinkView> Gearboxes, IReadOnlyList<LinkView> Cars, IReadOnlyList<LinkView> Walls, PageFoot Foot);
+    PageHead Head, IReadOnlyList<LinkView> Gearboxes, IReadOnlyList<LinkView> Cars, IReadOnlyList<LinkView> Walls, LinkView Terms, PageFoot Foot);
 
 /// <summary>A page on which gears, final drive and tyre are chosen and the speeds follow.</summary>
 /// <param name="Head">Head of the page.</param>
@@ -46,9 +47,10 @@ public sealed record ChoiceOption(string Id, string Words, bool IsChosen);
 /// <summary>The speeds of one choice.</summary>
 /// <param name="Classes">The classes by which the page's styles hide it until it is chosen.</param>
 /// <param name="Heading">The choice in words.</param>
+/// <param name="Rests">Its set and tyre, for paper, which leaves out what can be chosen; null where there is one of each.</param>
 /// <param name="Chart">Engine speed against road speed; null where no tyre is known.</param>
 /// <param name="Rows">One row for each gear.</param>
-public sealed record Combination(string Classes, string Heading, RawHtml? Chart, IReadOnlyList<ReferenceRow> Rows);
+public sealed record Combination(string Classes, string Heading, string? Rests, RawHtml? Chart, IReadOnlyList<ReferenceRow> Rows);
 
 /// <summary>One gear of a choice.</summary>
 /// <param name="Gear">Its name.</param>

@@ -26,7 +26,8 @@ public sealed record TermsPage(PageHead Head, string Heading, string Lead, IRead
                 composition,
                 Addresses.Terms,
                 composition.Say("term.page.title", ("shop", composition.Shop.Name)),
-                composition.Say("term.page.description")),
+                composition.Say("term.page.description"),
+                links: new LinkView(Addresses.Link(Addresses.Terms, Addresses.ReferenceIndex), composition.Say("reference.to_index"))),
             composition.Say("term.page.heading"),
             composition.Say("term.page.lead"),
             [
