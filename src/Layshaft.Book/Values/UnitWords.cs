@@ -78,6 +78,7 @@ public static class UnitWords
         "7800 rpm",
         new("rpm", v => UnitsNet.RotationalSpeed.FromRevolutionsPerMinute(v)),
         new("1/min", v => UnitsNet.RotationalSpeed.FromRevolutionsPerMinute(v)),
+        new("U/min", v => UnitsNet.RotationalSpeed.FromRevolutionsPerMinute(v)),
         new("min⁻¹", v => UnitsNet.RotationalSpeed.FromRevolutionsPerMinute(v)));
 
     /// <summary>Powers.</summary>

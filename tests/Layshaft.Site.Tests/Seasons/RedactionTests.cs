@@ -47,11 +47,11 @@ public sealed class RedactionTests
         Assert.All(Under("customers/key-a-0/"), f =>
         {
             Assert.DoesNotContain("Second Owner", f.Value, StringComparison.Ordinal);
-            Assert.DoesNotContain("60 h", f.Value, StringComparison.Ordinal);
+            Assert.DoesNotContain("60\u202Fh", f.Value, StringComparison.Ordinal);
             Assert.DoesNotContain("2025-11", f.Value, StringComparison.Ordinal);
             Assert.DoesNotContain("November 2025", f.Value, StringComparison.Ordinal);
         });
-        Assert.Contains("40 h", Site.Value["customers/key-a-0/index.html"], StringComparison.Ordinal);
+        Assert.Contains("40\u202Fh", Site.Value["customers/key-a-0/index.html"], StringComparison.Ordinal);
     }
 
     [Fact]

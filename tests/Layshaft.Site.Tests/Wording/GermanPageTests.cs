@@ -50,7 +50,7 @@ public partial class GermanPageTests
         var report = ReportWith("language: de\nnumbers: {decimals: point, thousands: mark}\ndates: iso\nunits: {speed: mph, length: in, torque: lbf·ft}\n");
         Assert.Contains("2026-06-08", report, StringComparison.Ordinal);
         Assert.Contains("92.5 h", report, StringComparison.Ordinal);
-        Assert.Matches(@"\d,\d{3} 1/min", report);
+        Assert.Matches(@"\d,\d{3} U/min", report);
         Assert.Matches(@"0\.\d{4,5} in\b", report);
         Assert.Matches(@"\d lbf·ft", report);
         Assert.Matches(@"\d mph", report);

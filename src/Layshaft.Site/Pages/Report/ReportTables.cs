@@ -80,7 +80,7 @@ public static class ReportTables
         var composition = report.Composition;
         return new TableDraft(
             "settings",
-            composition.Say("history.settings.caption"),
+            composition.Say("settings.caption"),
             [composition.Say("history.setting"), composition.Say("history.found"), composition.Say("history.built"), composition.Say("life.data.least"), composition.Say("life.data.most")],
             report.Job.Settings.Select(s => (Set: s, Asked: report.Gearbox.SettingOf(s.Setting)!)).Select(s => (IReadOnlyList<Cell>)
             [
@@ -94,7 +94,7 @@ public static class ReportTables
         var shown = report.IsOwn && composition.Shop.ShowPrices && report.Job.Finished is not null;
         return new TableDraft(
             "charged",
-            composition.Say("money.caption", ("currency", composition.Shop.Currency)),
+            composition.Say("report.money"),
             [composition.Say("money.what"), composition.Say("money.quantity"), composition.Say("money.price"), composition.Say("money.amount")],
             (shown ? Account.Of(Account.Charged(report.Job), report.Gearbox, composition.Shop).Lines : []).Select(l => Line(l, report)));
     }
