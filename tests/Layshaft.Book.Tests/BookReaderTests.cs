@@ -23,6 +23,31 @@ public class BookReaderTests
         var problem = Assert.Single(BookReader.Read(new MemoryBookFiles(files)).Problems);
 
         Assert.Equal(("use-goes-back", "jobs/2026/0002/job.yaml", 3), (problem.Code, problem.Place.File, problem.Place.Line));
+        Assert.Matches(@"\(12 h\) than in job 0001 \([0-9.]+ h\)", problem.Message);
+    }
+
+    [Fact]
+    public void Two_units_of_a_gearbox_with_one_serial_are_a_problem_at_the_later_one()
+    {
+        var files = Books.SmallFiles();
+        files["units/0002.yaml"] = files["units/0001.yaml"];
+
+        var problem = Assert.Single(BookReader.Read(new MemoryBookFiles(files)).Problems);
+
+        Assert.Equal(("duplicate-serial", "units/0002.yaml"), (problem.Code, problem.Place.File));
+        Assert.Contains("'0001'", problem.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_file_with_an_unfit_name_is_told_a_fit_one()
+    {
+        var files = Books.SmallFiles();
+        files["customers/Miller & Sons.yaml"] = files["customers/first-customer.yaml"];
+        files["customers/jones.yml"] = files["customers/first-customer.yaml"];
+
+        Assert.Equal(
+            ["Rename it, for example to 'miller-sons.yaml'.", "Rename it to 'jones.yaml'."],
+            BookReader.Read(new MemoryBookFiles(files)).Problems.Select(p => p.Remedy));
     }
 
     [Fact]

@@ -19,6 +19,43 @@ public class ShapeTests
         Assert.Contains("'telephone'", problem.Remedy, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("[0,78 mm, 0.76 mm]", "comma-in-list", "Write 0.78 mm.")]
+    [InlineData("[0.76 mm, 0,78 mm]", "comma-in-list", "Write 0.78 mm.")]
+    [InlineData("[78, 0.76 mm]", "bad-quantity", "Write 78 mm or 78 in.")]
+    public void A_comma_in_a_number_of_a_list_is_told_as_such(string list, string code, string remedy)
+    {
+        var problems = new ProblemList();
+        var root = NodeReader.Read("a.yaml", list, problems);
+
+        new Shapes.ListShape<UnitsNet.IQuantity>(Shapes.Quantities.Measured).TryRead(root!, new Shapes.Reading("a.yaml", problems), out var read);
+
+        var problem = Assert.Single(problems.InOrder());
+        Assert.Equal((code, remedy), (problem.Code, problem.Remedy));
+        Assert.Single(read!);
+    }
+
+    [Theory]
+    [InlineData("name: Ada\nemail:\n", "Write some text, or take the line out.")]
+    [InlineData("name:\n", "Write some text.")]
+    public void An_empty_field_is_taken_out_only_where_it_may_be(string text, string remedy)
+    {
+        var problems = new ProblemList();
+        var root = NodeReader.Read("customers/a.yaml", text, problems);
+
+        Customer.Shape.TryRead(root!, new Shapes.Reading("customers/a.yaml", problems), out _);
+
+        var problem = Assert.Single(problems.InOrder());
+        Assert.Equal(("nothing-written", remedy), (problem.Code, problem.Remedy));
+    }
+
+    [Theory]
+    [InlineData("1,135 kg", "Write 1135 kg or 1.135 kg, whichever is meant.")]
+    [InlineData("1,1 kg", "Write 1.1 kg.")]
+    [InlineData("012 kg", "Write 12 kg.")]
+    public void A_number_that_is_written_wrongly_is_written_right_with_its_unit(string text, string remedy) =>
+        Assert.Equal(remedy, Values.UnitWords.Mass.Parse(text).Remedy);
+
     [Fact]
     public void Every_field_of_every_file_has_a_meaning_in_the_schema()
     {

@@ -41,6 +41,8 @@ internal static class BookChecks
         {
             UnitChecks.Run(checker, unit);
         }
+
+        UnitChecks.Serials(checker);
     }
 
     /// <summary>Checks the jobs: all of a book, or all of the units that are of interest.</summary>

@@ -22,7 +22,7 @@ internal sealed class Checker(Draft draft, ProblemList problems)
         {
             if (!seen.Add(id(item)))
             {
-                Problems.Add("duplicate-id", item.Origin.At(key), $"Two {what} have the name '{id(item)}'.", "Give one of them another.");
+                Problems.Add("duplicate-id", item.Origin.At(key), $"'{id(item)}' is the {key} of two {what}.", "Give one of them another.");
             }
         }
     }

@@ -23,7 +23,7 @@ internal static class JobSequenceChecks
             {
                 if (unit is not null && job.Use.Unit == unit.UseAtStart.Unit && job.Use.Amount < least)
                 {
-                    check.Problems.Add("use-goes-back", job.Origin.At("use"), $"The unit has run less ({job.Use}) than {since} ({least.ToString(System.Globalization.CultureInfo.InvariantCulture)}).", "Write what it has run in all, not since the last job.");
+                    check.Problems.Add("use-goes-back", job.Origin.At("use"), $"The unit has run less ({job.Use}) than {since} ({job.Use with { Amount = least }}).", "Write what it has run in all, not since the last job.");
                     continue;
                 }
 

@@ -33,6 +33,19 @@ internal static class UnitChecks
         }
     }
 
+    /// <summary>Units of one gearbox are told apart by their serials: a file copied for the next unit keeps the old one easily.</summary>
+    public static void Serials(Checker check)
+    {
+        foreach (var same in check.Draft.Units.Records.Values.GroupBy(u => (u.Gearbox, u.Serial)))
+        {
+            Unit[] units = [.. same.OrderBy(u => u.Id, StringComparer.Ordinal)];
+            foreach (var unit in units.Skip(1))
+            {
+                check.Problems.Add("duplicate-serial", unit.Origin.At("serial"), $"Unit '{units[0].Id}' has the serial '{unit.Serial}' too.", "Read it off the case again: of one type each has its own.");
+            }
+        }
+    }
+
     /// <summary>One unit's running is counted in one thing only.</summary>
     public static void CountsAlike(Checker check, Unit unit, Use use, Place place)
     {

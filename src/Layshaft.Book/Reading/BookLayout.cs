@@ -30,7 +30,7 @@ public static partial class BookLayout
     {
         if (!files.Has(ShopFile))
         {
-            problems.Add("no-shop-file", Place.WholeFile(ShopFile), "A book needs the file shop.yaml in its folder.", "Give the folder that holds it, or begin a book there.");
+            problems.Add("no-shop-file", Place.WholeFile(ShopFile), "A book needs the file shop.yaml in its folder.", "Give the folder that holds it, or begin a book with 'layshaft new-book FOLDER'.");
         }
 
         string[] known = [.. Folders, "jobs"];
@@ -53,7 +53,7 @@ public static partial class BookLayout
 
             if (file.Path.EndsWith(".yml", StringComparison.OrdinalIgnoreCase) && slash > 0)
             {
-                problems.Add("wrong-ending", Place.WholeFile(file.Path), "Files of a book end in .yaml.", "Rename it.");
+                problems.Add("wrong-ending", Place.WholeFile(file.Path), "Files of a book end in .yaml.", $"Rename it to '{Path.GetFileNameWithoutExtension(file.Path)}.yaml'.");
             }
 
             // Nearly all files lie in the folder of a job beside others.
@@ -64,11 +64,17 @@ public static partial class BookLayout
 
             if (Folders.Contains(top) && file.Path.EndsWith(".yaml", StringComparison.Ordinal) && !IdName().IsMatch(file.Path[(slash + 1)..^5]))
             {
-                problems.Add("bad-name", Place.WholeFile(file.Path), "A file's name is its short name in the book: lower-case letters, digits and hyphens.", "Rename it, for example to 'ring-2.yaml'.");
+                problems.Add("bad-name", Place.WholeFile(file.Path), "A file's name is its short name in the book: lower-case letters, digits and hyphens.", $"Rename it, for example to '{ShortName(file.Path[(slash + 1)..^5])}.yaml'.");
             }
 
             Device(file.Path, problems);
         }
+    }
+
+    private static string ShortName(string name)
+    {
+        var words = NotInNames().Split(name.ToLowerInvariant()).Where(w => w.Length > 0);
+        return string.Join('-', words) is { Length: > 0 } made ? made : "ring-2";
     }
 
     // The name becomes that of a page or a folder, which Windows then could not make.
@@ -114,6 +120,9 @@ public static partial class BookLayout
 
     [GeneratedRegex("^jobs/[0-9]{4}/[a-z0-9]+(-[a-z0-9]+)*\\z")]
     private static partial Regex JobFolder();
+
+    [GeneratedRegex("[^a-z0-9]+")]
+    private static partial Regex NotInNames();
 
     [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*\\z")]
     private static partial Regex IdName();

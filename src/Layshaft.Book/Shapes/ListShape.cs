@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
+using Layshaft.Book.Problems;
 using Layshaft.Book.Values;
 using Layshaft.Book.Yaml;
 using UnitsNet;
@@ -35,9 +36,14 @@ public sealed class ListShape<T>(Shape<T> item, int atLeast = 0, int atMost = 20
 
         var items = new T[list.Items.Count];
         var good = 0;
-        foreach (var child in list.Items)
+        for (var i = 0; i < list.Items.Count; i++)
         {
-            if (item.TryRead(child, reading, out var read))
+            if (SplitByComma(list.Items, i) is { } meant && !item.TryRead(list.Items[i], reading with { Problems = new ProblemList() }, out _))
+            {
+                reading.Report(list.Items[i], "comma-in-list", $"In a list the comma of '{meant}' ends the item.", $"Write {meant.Replace(',', '.')}.");
+                i++;
+            }
+            else if (item.TryRead(list.Items[i], reading, out var read))
             {
                 items[good++] = read;
             }
@@ -46,6 +52,15 @@ public sealed class ListShape<T>(Shape<T> item, int atLeast = 0, int atMost = 20
         value = Kept(good == items.Length ? items : items[..good]);
         return good >= atLeast && (!whole || good == list.Items.Count);
     }
+
+    // "[0,78 mm]" is two items to YAML: digits, and right behind their comma more of them.
+    private static string? SplitByComma(IReadOnlyList<Node> items, int i) =>
+        i + 1 < items.Count
+        && items[i] is ScalarNode { Plain: true, Text.Length: > 0 } first && first.Text.All(char.IsAsciiDigit)
+        && items[i + 1] is ScalarNode { Plain: true } second && second.Text is [>= '0' and <= '9', ..]
+        && second.Line == first.Line && second.Column == first.Column + first.Text.Length + 1
+            ? $"{first.Text},{second.Text}"
+            : null;
 
     private static IReadOnlyList<T> Kept(T[] items) => items is IQuantity[] values ? (IReadOnlyList<T>)ValueList.Of(values) : items;
 

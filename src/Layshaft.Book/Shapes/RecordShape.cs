@@ -143,7 +143,12 @@ public sealed class Fields
             return default!;
         }
 
-        if (shape.TryRead(entry.Value, reading, out var value))
+        // Here, and not where the value is read, since this line can't be taken out.
+        if (entry.Value is ScalarNode { IsNothing: true })
+        {
+            reading.Report(entry.Value, "nothing-written", "Nothing is written here.", $"Write {shape.Words}.");
+        }
+        else if (shape.TryRead(entry.Value, reading, out var value))
         {
             return value;
         }

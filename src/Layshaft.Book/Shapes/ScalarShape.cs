@@ -27,7 +27,7 @@ public sealed class ScalarShape<T>(string words, string code, Func<string, Parse
 
         if (scalar.IsNothing)
         {
-            reading.Report(node, "nothing-written", $"Nothing is written here, but {words} is expected.", "Write it, or take the line out.");
+            reading.Report(node, "nothing-written", "Nothing is written here.", $"Write {words}, or take the line out.");
             return false;
         }
 

@@ -63,13 +63,18 @@ public static class Figure
                 : $"'{shown}' is not a number.";
     }
 
-    private static string? Suggest(string unsigned)
+    private static string Suggest(string unsigned) => WithoutComma(unsigned) ?? "Write it like 12, 0.35 or -4.";
+
+    /// <summary>What to write for a number with a comma: with a point, or without a mark where it may have stood between thousands; null for others.</summary>
+    /// <param name="number">The number.</param>
+    /// <param name="unit">What follows it, with its space.</param>
+    internal static string? WithoutComma(string number, string unit = "")
     {
-        var parts = unsigned.Split(',');
-        return parts.Length == 2 && parts.All(p => p.Length > 0 && p.All(char.IsAsciiDigit))
-            ? parts[1].Length == 3
-                ? $"Write {parts[0]}{parts[1]} or {parts[0]}.{parts[1]}, whichever is meant."
-                : $"Write {parts[0]}.{parts[1]}."
-            : "Write it like 12, 0.35 or -4.";
+        var parts = number.Split(',');
+        return parts.Length != 2 || !parts.All(p => p.Length > 0 && p.All(char.IsAsciiDigit))
+            ? null
+            : parts[1].Length == 3
+                ? $"Write {parts[0]}{parts[1]}{unit} or {parts[0]}.{parts[1]}{unit}, whichever is meant."
+                : $"Write {parts[0]}.{parts[1]}{unit}.";
     }
 }

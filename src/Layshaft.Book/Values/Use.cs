@@ -39,7 +39,7 @@ public readonly record struct Use(decimal Amount, UseUnit Unit)
 
         var figure = Figure.ParseExact(number);
         return figure.Wrong is not null
-            ? Parsed.Bad<Use>(figure.Wrong, figure.Remedy)
+            ? Parsed.Bad<Use>(figure.Wrong, Figure.WithoutComma(number, $" {unit}") ?? figure.Remedy)
             : figure.Value < 0
                 ? Parsed.Bad<Use>($"'{text}' is less than nothing.", "Write what the unit has run, 0 or more.")
                 : Parsed.Good(new Use(figure.Value, counted.Value));

@@ -48,7 +48,7 @@ public sealed class NodeReader
             parser.Consume<StreamStart>();
             if (!parser.TryConsume<DocumentStart>(out _))
             {
-                problems.Add("empty-file", Place.WholeFile(file), "There is nothing in this file.");
+                problems.Add("empty-file", Place.WholeFile(file), "There is nothing in this file.", "Fill it, or remove it.");
                 return null;
             }
 
@@ -73,7 +73,7 @@ public sealed class NodeReader
         catch (Exception bad) when (bad is ArgumentException or InvalidOperationException or IndexOutOfRangeException or OverflowException)
         {
             // The parser has faults of its own: some broken texts make it reach beyond its buffer.
-            problems.Add("not-yaml", Place.WholeFile(file), "This file can't be read as YAML.", "Check quotes, brackets and indentation in what was written last.");
+            problems.Add(YamlMistake.Explain(file, text));
             return null;
         }
     }
