@@ -86,7 +86,7 @@ public class BenchTests
 
     [Theory]
     [InlineData("--trial-pack", "0.50", "has no unit")]
-    [InlineData("--measured", "0,16 mm", "")]
+    [InlineData("--measured", "0,16 mm", "Write 0.16 mm.")]
     [InlineData("--target", "0.10 to 0.05 mm", "begins above its end")]
     [InlineData("--target", "at most 0.10 mm", "needs two lengths")]
     [InlineData("--stock", "0.10 mm", "has no count")]

@@ -33,6 +33,21 @@ public class CommandTests : IDisposable
         Assert.Equal(string.Empty, errors);
     }
 
+    [Theory]
+    [InlineData("Did you mean 'publish'?", "publsh")]
+    [InlineData("Did you mean '--out'?", "publish", "--output", "x")]
+    [InlineData("Did you mean '--every-place'?", "check", ".", "--every")]
+    [InlineData("See 'layshaft check --help'.", "check", ".", "--colour")]
+    [InlineData("See 'layshaft --help'.", "what-not")]
+    [InlineData("There is no option '--every'.", "check", "--every")]
+    public void A_mistyped_command_or_option_is_told_the_nearest(string told, params string[] arguments)
+    {
+        var (code, _, errors) = Run(arguments);
+
+        Assert.Equal(ExitCode.WrongUse, code);
+        Assert.Contains(told, errors, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_problem_gives_exit_code_1_and_a_line_with_its_place()
     {

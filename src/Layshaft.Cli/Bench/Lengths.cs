@@ -25,6 +25,15 @@ internal static class Lengths
             return Parsed.Bad<IReadOnlyList<Length>>($"{option} is missing.", $"Write {option} \"{example}\".");
         }
 
+        for (var i = 1; i < items.Length; i++)
+        {
+            // "0,50 mm" is a number with a comma, not a list: nothing stands before the unit but digits.
+            if (items[i - 1].All(char.IsAsciiDigit) && char.IsAsciiDigit(items[i][0]) && text!.Contains($"{items[i - 1]},{items[i]}", StringComparison.Ordinal))
+            {
+                return Parsed.Bad<IReadOnlyList<Length>>($"{option}: in a list the comma of '{items[i - 1]},{items[i]}' ends the item.", $"Write {items[i - 1]}.{items[i]}.");
+            }
+        }
+
         var lengths = items.Select(i => (Text: i, Read: UnitWords.Length.Parse(i))).ToArray();
         var bad = Array.Find(lengths, l => l.Read.Wrong is not null);
         return bad.Text is not null

@@ -19,7 +19,8 @@ internal static class BookArgument
             return true;
         }
 
-        errors.WriteLine($"There is no folder '{book}'.");
+        var written = book.ToString();
+        errors.WriteLine(written.StartsWith('-') ? $"There is no option '{written}'. 'layshaft COMMAND --help' shows those of a command." : $"There is no folder '{written}'.");
         return false;
     }
 }

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
+using Layshaft.Book.Problems;
 
 namespace Layshaft.Cli.Commands;
 
@@ -36,7 +38,7 @@ public static class Entry
                 errors.WriteLine(error.Message);
             }
 
-            errors.WriteLine("See 'layshaft --help'.");
+            Advise(parsed, errors);
             return ExitCode.WrongUse;
         }
 
@@ -55,5 +57,21 @@ public static class Entry
             errors.WriteLine($"This is a fault of Layshaft's, not of the book: {e}");
             return ExitCode.Problems;
         }
+    }
+
+    private static void Advise(ParseResult parsed, TextWriter errors)
+    {
+        var command = parsed.CommandResult.Command;
+        // A mistyped option may have been taken for the argument.
+        foreach (var word in parsed.UnmatchedTokens.Concat(parsed.Tokens.Where(t => t.Type == TokenType.Argument && t.Value.StartsWith("--", StringComparison.Ordinal)).Select(t => t.Value)).Distinct())
+        {
+            string[] known = [.. word.StartsWith('-') ? command.Options.Select(o => o.Name) : command.Subcommands.Select(c => c.Name)];
+            if ((Array.Find(known, k => k.StartsWith(word, StringComparison.Ordinal)) ?? NearestWord.Of(word, known)) is { } near)
+            {
+                errors.WriteLine($"Did you mean '{near}'?");
+            }
+        }
+
+        errors.WriteLine($"See 'layshaft {(command is RootCommand ? string.Empty : $"{command.Name} ")}--help'.");
     }
 }

@@ -41,6 +41,7 @@ internal static class GearCommand
         if (review.Assessment is not { } assessment)
         {
             ProblemLines.Write(review.Problems.Where(p => p.Severity == Severity.Stops), folder, errors);
+            errors.WriteLine("The book has problems, so no gears were ranked. Correct them first.");
             return ExitCode.Problems;
         }
 
@@ -62,7 +63,7 @@ internal static class GearCommand
         }
         else
         {
-            GearingLines.Write(answer, output);
+            new GearingLines(assessment.Book.Shop.Units.Speed).Write(answer, output);
         }
 
         return ExitCode.Fine;

@@ -125,7 +125,9 @@ internal static class HandoverCommand
         errors.WriteLine(shop.SiteAddress is { } site
             ? $"The link works once the site is published and customers/ is uploaded to {site.Text}"
             : "shop.yaml names no site_address, so the draft holds no link. Add it, or put the link in by hand.");
-        return Save(folder, handover.DraftName, draft.ToBytes(), output);
+        var saved = Save(folder, handover.DraftName, draft.ToBytes(), output);
+        output.WriteLine("Open it with your mail program, look it over and send it.");
+        return saved;
     }
 
     // Whole or not at all: a mail program must not find half a draft.

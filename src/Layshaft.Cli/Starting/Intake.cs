@@ -57,7 +57,7 @@ internal sealed record Intake(string? Path, JobDraft? Draft, IReadOnlyList<Probl
         var last = book.JobsOf(unit.Id).LastOrDefault();
         if (last is { Stage: not (JobStage.Finished or JobStage.Declined) })
         {
-            return Refused($"{unit.Serial} is in already: job {last.Number}, received {YamlWord.Of(last.Received)}, is not finished.");
+            return Refused($"{unit.Serial} is in already: job {last.Number}, received {YamlWord.Of(last.Received)}, is not finished. Go on in {last.Folder}/job.yaml.");
         }
 
         if (last is not null && last.Received > asked.Received)

@@ -1,16 +1,18 @@
 using System.Globalization;
+using Layshaft.Book.Records;
 using Layshaft.Site.Assessment.Gearing;
 using Eng = Layshaft.Engineering.Gearing;
 
 namespace Layshaft.Cli.Terminal;
 
 /// <summary>Writes a ranking of gears as a table with its reasons.</summary>
-internal static class GearingLines
+/// <param name="speed">Which unit of speed comes first.</param>
+internal sealed class GearingLines(SpeedUnit speed)
 {
     private const int FirstRows = 12;
-    private static readonly string[] s_head = ["place", "drop gears", "final drive", "lost a lap", "to the ideal", "top speed", "where", "engine", "limiter", "shifts", "corners between gears"];
+    private static readonly string[] s_head = ["place", "drop gears", "final drive", "lost per lap", "to the ideal", "top speed", "where", "engine", "limiter", "shifts", "corners between gears"];
 
-    public static void Write(GearingAnswer answer, TextWriter output)
+    public void Write(GearingAnswer answer, TextWriter output)
     {
         var ranked = answer.Ranking.Candidates;
         output.WriteLine($"{answer.Case.Setup.Car.Name} at {answer.Case.Venue.Name}, {answer.Case.Box.Gearbox.Name} ({answer.Case.Unit.Serial}), air of {Number(answer.Case.Air.Air.Density.KilogramsPerCubicMeter, "0.000")} kg/m³ ({Source(answer.Case.Air)})");
@@ -31,22 +33,22 @@ internal static class GearingLines
         }
     }
 
-    private static string[] Row(string place, Eng.GearingCandidate c, GearingAnswer answer) =>
+    private string[] Row(string place, Eng.GearingCandidate c, GearingAnswer answer) =>
     [
         place,
         Pair(c.DropPair),
         Final(c.FinalDrive),
         c.IsFinished ? Number(answer.LossSeconds(c), "0.000") + " s" : "does not get round",
         c.IsFinished ? Number(c.LossToIdeal.Seconds, "0.000") + " s" : "",
-        $"{Number(c.TopSpeed.KilometersPerHour, "0")} km/h ({Number(c.TopSpeed.MilesPerHour, "0")} mph)",
+        Quantity(c.TopSpeed),
         $"{c.TopSpeedStraight}, gear {c.TopSpeedGear}",
         Number(c.EngineSpeedAtTop.RevolutionsPerMinute, "0") + " rpm",
         Number(c.OnLimiter.Seconds, "0.00") + " s",
         Number(c.ShiftsPerLap, "0"),
-        string.Join(", ", c.CornersBetweenGears.Select(s => Course.CornerBefore(answer.Case.Venue, s)).OfType<string>()),
+        string.Join(", ", c.CornersBetweenGears.Select(s => Course.CornerBefore(answer.Case.Venue, s)).OfType<string>()) is { Length: > 0 } corners ? corners : "none",
     ];
 
-    private static IEnumerable<string> Reasons(GearingAnswer answer)
+    private IEnumerable<string> Reasons(GearingAnswer answer)
     {
         var ranking = answer.Ranking;
         yield return $"Recommended: {Gears(answer.Recommended)}, within {Number(Recommendation.Tie.Seconds, "0.000")} s a lap of the fastest; so close, the fitted final drive and the least time on the limiter decide.";
@@ -72,7 +74,7 @@ internal static class GearingLines
         yield return "The makers' manuals and the event's regulations come first.";
     }
 
-    private static string Words(Eng.GearingCaution caution) => caution.Kind switch
+    private string Words(Eng.GearingCaution caution) => caution.Kind switch
     {
         Eng.GearingCautionKind.TyreSpeed => $"{Quantity(caution.Figure)} is more than the tyre's speed symbol stands for, {Quantity(caution.Limit)}.",
         Eng.GearingCautionKind.TyreSpeedOpenEnded => $"{Quantity(caution.Figure)}: the tyre's symbol says only more than {Quantity(caution.Limit)}; ask its maker.",
@@ -84,8 +86,9 @@ internal static class GearingLines
         _ => $"the air corrects the torque by {Quantity(caution.Figure)}; the standard is meant for up to {Quantity(caution.Limit)}.",
     };
 
-    private static string Quantity(UnitsNet.IQuantity? quantity) => quantity switch
+    private string Quantity(UnitsNet.IQuantity? quantity) => quantity switch
     {
+        UnitsNet.Speed v when speed == SpeedUnit.MilesPerHour => $"{Number(v.MilesPerHour, "0")} mph ({Number(v.KilometersPerHour, "0")} km/h)",
         UnitsNet.Speed v => $"{Number(v.KilometersPerHour, "0")} km/h ({Number(v.MilesPerHour, "0")} mph)",
         UnitsNet.RotationalSpeed n => Number(n.RevolutionsPerMinute, "0") + " rpm",
         UnitsNet.Scalar s => Number(s.Amount, "0.00"),
