@@ -76,6 +76,13 @@ public class GearingSectionTests
         Assert.Contains(section.Ranked.Rows, r => r.Name.Contains("fitted as it left us", StringComparison.Ordinal) && r.Pair.Contains("27 driving 33", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData(0.0002, "less than 0.001 s")]
+    [InlineData(0.0006, "0.001 s")]
+    [InlineData(0.0304, "0.030 s")]
+    public void A_loss_too_small_to_be_written_is_not_written_as_none(double seconds, string words) =>
+        Assert.Equal(words, GearingVerdict.Small(UnitsNet.Duration.FromSeconds(seconds), s_demo).Replace('\u202F', ' '));
+
     [Fact]
     public void A_gearing_outside_the_stock_can_be_tried()
     {

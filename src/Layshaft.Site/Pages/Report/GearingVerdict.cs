@@ -20,8 +20,13 @@ internal static class GearingVerdict
                 gearing.Best.FinalDrive == fastest.FinalDrive ? "gearing.why_limiter" : "gearing.why_final",
                 ("choices", gearing.Ranking.Candidates.Count),
                 ("gears", GearingWords.Gears(fastest, composition)),
-                ("loss", composition.Figures.Seconds(gearing.LossOf(gearing.Best), 3).Text));
+                ("loss", Small(gearing.LossOf(gearing.Best), composition)));
     }
+
+    // Thousandths are as fine as the table has them; a smaller loss would read as none.
+    internal static string Small(Duration loss, Composition composition) => loss.Seconds < 0.0005
+        ? composition.Say("gearing.less_than", ("time", composition.Figures.Seconds(Duration.FromMilliseconds(1), 3).Text))
+        : composition.Figures.Seconds(loss, 3).Text;
 
     private static string? Chosen(EventGearing gearing, Composition composition)
     {
@@ -54,7 +59,7 @@ internal static class GearingVerdict
         var second = gearing.Ranking.Candidates.FirstOrDefault(c => c.IsFinished && !EventGearing.IsSame(c, gearing.Best) && c.FinalDrive == gearing.Best.FinalDrive);
         return second is null
             ? null
-            : composition.Say("gearing.runner_up", ("gears", GearingWords.Gears(second, composition)), ("loss", composition.Figures.Seconds(gearing.LossOf(second), 3).Text));
+            : composition.Say("gearing.runner_up", ("gears", GearingWords.Gears(second, composition)), ("loss", Small(gearing.LossOf(second), composition)));
     }
 
     private static string Changed(EventGearing gearing, Composition composition)
@@ -74,11 +79,11 @@ internal static class GearingVerdict
         Duration? worst = losses.Contains(null) ? null : losses.OfType<Duration>().MaxBy(d => d.Seconds);
         var least = gearing.Ranking.WorstRegretOfRobust;
         return worst is { } risk && risk - least <= Recommendation.Tie
-            ? composition.Say("gearing.robust_same", ("loss", composition.Figures.Seconds(risk, 3).Text))
+            ? composition.Say("gearing.robust_same", ("loss", Small(risk, composition)))
             : composition.Say(
                 "gearing.robust",
                 ("gears", GearingWords.Gears(gearing.Ranking.Robust, composition)),
-                ("loss", composition.Figures.Seconds(least, 3).Text));
+                ("loss", Small(least, composition)));
     }
 }
 
