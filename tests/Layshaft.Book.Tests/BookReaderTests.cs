@@ -27,14 +27,14 @@ public class BookReaderTests
     }
 
     [Fact]
-    public void Two_units_of_a_gearbox_with_one_serial_are_a_problem_at_the_later_one()
+    public void Two_units_of_a_gearbox_with_one_serial_are_worth_a_note_at_the_later_one()
     {
         var files = Books.SmallFiles();
         files["units/0002.yaml"] = files["units/0001.yaml"];
 
         var problem = Assert.Single(BookReader.Read(new MemoryBookFiles(files)).Problems);
 
-        Assert.Equal(("duplicate-serial", "units/0002.yaml"), (problem.Code, problem.Place.File));
+        Assert.Equal(("duplicate-serial", "units/0002.yaml", Severity.Notice), (problem.Code, problem.Place.File, problem.Severity));
         Assert.Contains("'0001'", problem.Message, StringComparison.Ordinal);
     }
 

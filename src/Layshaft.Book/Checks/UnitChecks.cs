@@ -33,7 +33,7 @@ internal static class UnitChecks
         }
     }
 
-    /// <summary>Units of one gearbox are told apart by their serials: a file copied for the next unit keeps the old one easily.</summary>
+    /// <summary>Units of one gearbox are told apart by their serials: a file copied for the next unit keeps the old one easily. No more than a note, since a worn case may not show its own.</summary>
     public static void Serials(Checker check)
     {
         foreach (var same in check.Draft.Units.Records.Values.GroupBy(u => (u.Gearbox, u.Serial)))
@@ -41,7 +41,7 @@ internal static class UnitChecks
             Unit[] units = [.. same.OrderBy(u => u.Id, StringComparer.Ordinal)];
             foreach (var unit in units.Skip(1))
             {
-                check.Problems.Add("duplicate-serial", unit.Origin.At("serial"), $"Unit '{units[0].Id}' has the serial '{unit.Serial}' too.", "Read it off the case again: of one type each has its own.");
+                check.Problems.Note("duplicate-serial", unit.Origin.At("serial"), $"Unit '{units[0].Id}' has the serial '{unit.Serial}' too.", "Read it off the case again, if it can still be read.");
             }
         }
     }
