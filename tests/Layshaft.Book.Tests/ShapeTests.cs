@@ -20,6 +20,21 @@ public class ShapeTests
     }
 
     [Theory]
+    [InlineData("nmae: Ada\n", "unknown-key")]
+    [InlineData("email: ada@shop.example\n", "missing-field")]
+    [InlineData("nmae: Ada\nzzz: 1\n", "unknown-key unknown-key")]
+    [InlineData("zzz: 1\n", "missing-field unknown-key")]
+    public void A_slip_in_the_name_of_a_needed_field_is_told_once(string text, string codes)
+    {
+        var problems = new ProblemList();
+        var root = NodeReader.Read("customers/a.yaml", text, problems);
+
+        Assert.False(Customer.Shape.TryRead(root!, new Shapes.Reading("customers/a.yaml", problems), out _));
+
+        Assert.Equal(codes, string.Join(' ', problems.InOrder().Select(p => p.Code).Order(StringComparer.Ordinal)));
+    }
+
+    [Theory]
     [InlineData("[0,78 mm, 0.76 mm]", "comma-in-list", "Write 0.78 mm.")]
     [InlineData("[0.76 mm, 0,78 mm]", "comma-in-list", "Write 0.78 mm.")]
     [InlineData("[78, 0.76 mm]", "bad-quantity", "Write 78 mm or 78 in.")]

@@ -46,7 +46,7 @@ public sealed class RecordShape<T>(string what, string meaning, Func<Fields, T> 
 
         var fields = new Fields(map, reading, what);
         var value = build(fields);
-        fields.ReportUnknown();
+        fields.ReportUnknownAndMissing();
         return (value, !fields.Failed);
     }
 
@@ -106,6 +106,7 @@ public sealed class Fields
     private readonly string what = string.Empty;
     private readonly List<FieldDescription> described = [];
     private readonly List<string> known = [];
+    private readonly List<(string Key, string Words)> missing = [];
 
     internal Fields()
     {
@@ -138,7 +139,7 @@ public sealed class Fields
 
         if (Find(key) is not { } entry)
         {
-            reading.Report(map, "missing-field", $"'{key}' is missing from {what}.", $"Add '{key}: …' ({shape.Words}).");
+            missing.Add((key, shape.Words));
             Failed = true;
             return default!;
         }
@@ -175,18 +176,26 @@ public sealed class Fields
     public IReadOnlyList<T> List<T>(string key, Shape<T> item, string meaning) =>
         TryGet(key, new ListShape<T>(item), meaning, out var value) ? value : [];
 
-    internal void ReportUnknown()
+    internal void ReportUnknownAndMissing()
     {
         foreach (var entry in map!.Entries)
         {
             if (!known.Contains(entry.Key))
             {
+                // A slip in the name of a field that must be there is one mistake, not two.
+                var meant = NearestWord.Of(entry.Key, [.. known.Where(k => Find(k) is null)]);
+                missing.RemoveAll(m => m.Key == meant);
                 reading!.Problems.Add(
                     "unknown-key",
                     new Place(reading.File, entry.KeyLine, entry.KeyColumn),
                     $"'{(entry.Key.Length > 60 ? entry.Key[..60] + "…" : entry.Key)}' is not a field of {what}.",
                     NearestWord.Advice(entry.Key, [.. known.Where(k => Find(k) is null)]));
             }
+        }
+
+        foreach (var (key, words) in missing)
+        {
+            reading!.Report(map, "missing-field", $"'{key}' is missing from {what}.", $"Add '{key}: …' ({words}).");
         }
     }
 
