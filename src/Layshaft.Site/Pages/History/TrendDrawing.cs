@@ -27,6 +27,10 @@ internal static class TrendDrawing
         var crossing = line.UseAtLimit <= far && line.UseAtLimit > 0 ? Crossing(trend, far, composition) : null;
         double[] grid = [.. Enumerable.Range(0, BandPoints + 1).Select(i => far * i / BandPoints)];
         Bounds[] band = [.. grid.Select(line.PredictionAt)];
+
+        // The line's band knows no bounds, a gap or a thickness cannot be less than none.
+        var least = Math.Min(unit.Of(trend.Measure.New), unit.Of(trend.Measure.Limit)) >= 0 ? 0 : double.NegativeInfinity;
+        double InBounds(double si) => Math.Max(least, Shown(si));
         var decimals = Math.Max(Measured.DecimalsWritten(trend.Measure.New), Measured.DecimalsWritten(trend.Measure.Limit));
         var id = string.Concat($"trend-{trend.Part.Id}-{trend.Measure.Id}".Select(c => char.IsAsciiLetterOrDigit(c) || c == '-' ? c : '-'));
         var frame = new ChartFrame(
@@ -41,8 +45,8 @@ internal static class TrendDrawing
             new NamedPoints([new(0, Shown(line.ValueAt(0))), new(far, Shown(line.ValueAt(far)))], string.Empty),
             band.All(b => b is { Lower: not null, Upper: not null })
                 ? new Band(
-                    [.. band.Select((b, i) => new ChartPoint(grid[i], Shown(b.Upper!.Value)))],
-                    [.. band.Select((b, i) => new ChartPoint(grid[i], Shown(b.Lower!.Value)))],
+                    [.. band.Select((b, i) => new ChartPoint(grid[i], InBounds(b.Upper!.Value)))],
+                    [.. band.Select((b, i) => new ChartPoint(grid[i], InBounds(b.Lower!.Value)))],
                     string.Empty)
                 : null,
             new LevelMark(unit.Of(trend.Measure.Limit), composition.Say("history.trend.limit", ("limit", Measured.Figure(trend.Measure.Limit, decimals, composition.Figures).Text))),
