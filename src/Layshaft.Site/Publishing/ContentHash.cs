@@ -53,10 +53,14 @@ public readonly record struct ContentHash(UInt128 High, UInt128 Low)
     }
 
     /// <summary>64 hexadecimal digits in lower case.</summary>
-    public override string ToString()
+    public override string ToString() => string.Create(2 * Bytes, this, (text, hash) => hash.WriteTo(text));
+
+    /// <summary>Writes 64 hexadecimal digits in lower case.</summary>
+    /// <param name="to">Where to.</param>
+    internal void WriteTo(Span<char> to)
     {
         Span<byte> bytes = stackalloc byte[Bytes];
         CopyTo(bytes);
-        return Convert.ToHexStringLower(bytes);
+        _ = Convert.TryToHexStringLower(bytes, to, out _);
     }
 }

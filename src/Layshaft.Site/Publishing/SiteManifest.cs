@@ -58,10 +58,19 @@ public sealed class SiteManifest
         {
             var separator = "{\n\"format\": 1,\n\"files\": [\n";
             var any = false;
+            Span<char> text = stackalloc char[2 * ContentHash.Bytes];
             foreach (var entry in entries)
             {
                 writer.Write(any ? ",\n" : separator);
-                writer.Write(string.Create(CultureInfo.InvariantCulture, $"{{\"path\": \"{entry.Path}\", \"size\": {entry.Size}, \"sha256\": \"{entry.Sha256}\"}}"));
+                writer.Write("{\"path\": \"");
+                writer.Write(entry.Path);
+                writer.Write("\", \"size\": ");
+                _ = entry.Size.TryFormat(text, out var length, default, CultureInfo.InvariantCulture);
+                writer.Write(text[..length]);
+                writer.Write(", \"sha256\": \"");
+                entry.Sha256.WriteTo(text);
+                writer.Write(text);
+                writer.Write("\"}");
                 any = true;
             }
 
