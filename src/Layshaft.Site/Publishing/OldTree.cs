@@ -110,7 +110,8 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
             }
         }
 
-        _left = leave ? new(now, [.. old.Folders.UnionBy(Seen?.Others.Folders ?? [], f => f.Path, StringComparer.Ordinal)], Enumerable.Range(0, kept.Length).All(i => kept[i] || Changes?.Contains(now.Paths.TextOf(i)) == true)) : null;
+        var isWhole = Enumerable.Range(0, kept.Length).All(i => kept[i] || Changes?.Contains(now.Paths.TextOf(i)) == true);
+        _left = leave ? new(now, [.. old.Folders.UnionBy(Seen?.Others.Folders ?? [], f => f.Path, StringComparer.Ordinal)], isWhole) : null;
         return old;
     }
 

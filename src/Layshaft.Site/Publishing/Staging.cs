@@ -12,6 +12,8 @@ internal sealed class StagingException(string path, Exception inner)
 /// <summary>Builds the tree that is to become the site.</summary>
 internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, PublishOptions options, IFileWork files)
 {
+    private const int ManyMade = 10_000;
+
     /// <summary>Whether the disk is known to set a folder's time when a name comes into it or leaves it: the spare's note was right.</summary>
     internal bool HasFolderTimes { get; private set; }
 
@@ -129,6 +131,11 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
                 batch.Finish(last);
                 FreedMemory.GiveBack();
             }, cancel);
+            if (open.Length > ManyMade)
+            {
+                // What so many pages left behind would stay beside all that is still to come.
+                GC.Collect();
+            }
         }
         catch (AggregateException e)
         {

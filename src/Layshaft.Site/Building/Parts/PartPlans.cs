@@ -21,11 +21,9 @@ namespace Layshaft.Site.Building.Parts;
 /// <param name="memory">What is known from the publish before.</param>
 internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEngine engine, BookHashes hashes, PlanInput site, PublishMemory memory)
 {
-    // Of these what was read is kept until their files are made: after a change of one job there is one.
-    private const int MostHeld = 4;
-
     private readonly ConcurrentDictionary<Place, Problem> _damaged = new();
     private readonly KeptOutputs _kept = new(memory.Register);
+    private readonly HeldParts _held = new();
     private int _partsRead;
 
     /// <summary>The pictures that turned out to be damaged when files of the site were made from them.</summary>
@@ -52,12 +50,12 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
             memory.Files.Keep(file);
         }
 
-        return (record, Planned(part, mark, _kept.Of(known), null));
+        return (record, Planned(part, mark, _kept.Of(known)));
     }
 
     private (PartRecord Record, IEnumerable<PlannedOutput> Outputs)? Read(PartOutline part, ContentHash? mark)
     {
-        var isHeld = Interlocked.Increment(ref _partsRead) <= MostHeld;
+        Interlocked.Increment(ref _partsRead);
         var problems = new ProblemList();
         if (reader.Read(part, problems) is not { } composition)
         {
@@ -69,18 +67,19 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
         var key = PlannedOutput.KeyOf(ProgramMark.Value, inputs);
         var scope = new PageScope(part.Name, inputs, () => composition);
         (PlacedPath, ContentHash)[] outputs = [.. FilesOf(composition, part, scope).Select(f => (new PlacedPath(f.Path), f.Inputs is { } own ? PlannedOutput.KeyOf(ProgramMark.Value, own) : key))];
+        _held.Hold(part.Name, composition);
         var rest = new PartRest(
             [.. book.Jobs.Select(j => new KnownJob(hashes.OfFile($"{j.Folder}/job.yaml").ToString(), JobLinks.Of(j)))],
             [.. book.Jobs.Where(j => ShopContext.IsOnTheBench(j, book)).Select(j => $"{j.Folder}/job.yaml")],
             BookDay.OfJobs(book.Jobs),
             problems.InOrder());
-        return (PartRecord.Of(mark, outputs.Length, ShopTally.Of(composition.Assessment), rest), Planned(part, mark, outputs, isHeld ? composition : null));
+        return (PartRecord.Of(mark, outputs.Length, ShopTally.Of(composition.Assessment), rest), Planned(part, mark, outputs));
     }
 
     // What was read of many parts is let go here, and read again when the first of the files is to be made. The outputs are not held either.
-    private IEnumerable<PlannedOutput> Planned(PartOutline part, ContentHash? mark, IEnumerable<(PlacedPath Path, ContentHash Key)> outputs, Composition? held)
+    private IEnumerable<PlannedOutput> Planned(PartOutline part, ContentHash? mark, IEnumerable<(PlacedPath Path, ContentHash Key)> outputs)
     {
-        var scope = new PageScope(part.Name, [], () => Interlocked.Exchange(ref held, null) ?? reader.ReadAgain(part));
+        var scope = new PageScope(part.Name, [], () => _held.Take(part.Name) ?? reader.ReadAgain(part));
         var maker = new PartOutputs(scope, () => FilesOf(scope.Composition, part, scope));
         var group = scope.Group with { Mark = mark };
         return outputs.Select((o, i) => new PlannedOutput(o.Path, o.Key, maker) { Group = group, Turn = i });
