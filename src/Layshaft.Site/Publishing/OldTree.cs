@@ -123,21 +123,9 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
         var freshFrom = DiskClock.FreshFrom(seen.Began, FolderClock);
         var times = FolderTimes.Of(root, [.. folders.Select(f => f.Path)], parallelism);
         string[] restless = [.. folders.Where((f, i) => times[i] != f.Modified || f.Modified >= freshFrom).Select(f => f.Path)];
-        var ours = seen.Register.Paths;
-        for (var i = 0; i < kept.Length; i++)
-        {
-            kept[i] = now.Paths.PlaceIn(ours, i) is >= 0 and var was && seen.IsAsNoted(was);
-        }
-
-        foreach (var i in changes.Paths.Select(p => now.Paths.IndexOf(p)).Concat(restless.SelectMany(now.Paths.In)).Where(i => i >= 0))
-        {
-            kept[i] = false;
-        }
-
-        string[] unsure = [
-            .. Enumerable.Range(0, ours.Count).Where(i => ours.PlaceIn(now.Paths, i) is var place && (place < 0 || !kept[place])).Select(ours.TextOf),
-            .. seen.Others.Entries.Where(e => e.Kind != TreeKind.Folder).Select(e => e.Path),
-        ];
+        Array.Fill(kept, true);
+        var unsure = SecondNames.Unsure(seen, now.Paths, kept, changes, restless)
+            .Concat(seen.Others.Entries.Where(e => e.Kind != TreeKind.Folder).Select(e => e.Path));
         return SiteTree.LookAt(root, unsure.Append(manifestPath).Distinct(StringComparer.Ordinal), restless, folders.Select(f => f.Path).ToHashSet(StringComparer.Ordinal), isOther);
     }
 

@@ -88,22 +88,15 @@ internal sealed class SpareReview
             : null;
     }
 
-    // Notes what the spare has for certain, and gives what is to be looked at there: files that the site to be does not keep, or that were
-    // written to.
+    // Notes what the spare has for certain, and gives what is to be looked at there.
     private static IEnumerable<string> Unsure(OldSite site, SpareChanges changes, StagedFiles staged, IReadOnlyList<string> young, bool[] has)
     {
-        var ours = site.Register.Paths;
         foreach (var i in staged.Where(i => !staged.IsStaged(i)))
         {
-            has[i] = staged.Paths.PlaceIn(ours, i) is >= 0 and var was && site.IsAsNoted(was);
+            has[i] = true;
         }
 
-        foreach (var i in changes.Paths.Select(p => staged.Paths.IndexOf(p)).Concat(young.SelectMany(staged.Paths.In)).Where(i => i >= 0))
-        {
-            has[i] = false;
-        }
-
-        return [.. Enumerable.Range(0, site.Register.Count).Where(i => ours.PlaceIn(staged.Paths, i) is var now && (now < 0 || !has[now])).Select(ours.TextOf)];
+        return SecondNames.Unsure(site, staged.Paths, has, changes, young);
     }
 
     private void Leave(TreeEntry entry) => (IsOurs(entry) ? _ours : _strange).Add(entry.Path);
