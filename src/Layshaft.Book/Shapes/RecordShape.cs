@@ -183,13 +183,14 @@ public sealed class Fields
             if (!known.Contains(entry.Key))
             {
                 // A slip in the name of a field that must be there is one mistake, not two.
-                var meant = NearestWord.Of(entry.Key, [.. known.Where(k => Find(k) is null)]);
+                string[] unset = [.. known.Where(k => Find(k) is null)];
+                var meant = NearestWord.Of(entry.Key, unset);
                 missing.RemoveAll(m => m.Key == meant);
                 reading!.Problems.Add(
                     "unknown-key",
                     new Place(reading.File, entry.KeyLine, entry.KeyColumn),
                     $"'{(entry.Key.Length > 60 ? entry.Key[..60] + "…" : entry.Key)}' is not a field of {what}.",
-                    NearestWord.Advice(entry.Key, [.. known.Where(k => Find(k) is null)]));
+                    NearestWord.Advice(entry.Key, unset));
             }
         }
 

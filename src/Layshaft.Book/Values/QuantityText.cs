@@ -46,7 +46,7 @@ public sealed class QuantityText<T>(string name, string example, params UnitWord
 
         var figure = Figure.Parse(number);
         return figure.Wrong is { } wrong
-            ? Parsed.Bad<T>(wrong, Figure.WithoutComma(number, $" {unit}") is { } meant ? meant : figure.Remedy is { } r && r.StartsWith("Write ", StringComparison.Ordinal) && !r.Contains(" like ", StringComparison.Ordinal) ? $"{r.TrimEnd('.')} {unit}." : $"Write {name} like {example}.")
+            ? Parsed.Bad<T>(wrong, Figure.WithoutComma(number, $" {unit}") ?? (figure.Remedy is { } r && r.StartsWith("Write ", StringComparison.Ordinal) && !r.Contains(" like ", StringComparison.Ordinal) ? $"{r.TrimEnd('.')} {unit}." : $"Write {name} like {example}."))
             : Parsed.Good(word.Make(figure.Value));
     }
 

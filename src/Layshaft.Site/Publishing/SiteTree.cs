@@ -27,15 +27,15 @@ internal sealed class SiteTree
 
     private readonly PathIndex<TreeEntry> _entries;
 
-    private SiteTree(IEnumerable<TreeEntry> entries, long rootModified) => (_entries, RootModified) = (new(entries, e => e.Path), rootModified);
+    // Of the folder itself, from before what is in it was looked at.
+    private readonly long _rootModified;
+
+    private SiteTree(IEnumerable<TreeEntry> entries, long rootModified) => (_entries, _rootModified) = (new(entries, e => e.Path), rootModified);
 
     internal IReadOnlyCollection<TreeEntry> Entries => _entries;
 
-    /// <summary>The time of the folder itself, from before what is in it was looked at.</summary>
-    internal long RootModified { get; }
-
     /// <summary>Its folders, that itself too (an empty path), in order of path.</summary>
-    internal IEnumerable<TreeEntry> Folders => _entries.Where(e => e.Kind == TreeKind.Folder).Prepend(new(string.Empty, TreeKind.Folder, 0, RootModified));
+    internal IEnumerable<TreeEntry> Folders => _entries.Where(e => e.Kind == TreeKind.Folder).Prepend(new(string.Empty, TreeKind.Folder, 0, _rootModified));
 
     internal TreeEntry? Find(string path) => _entries.Find(path);
 
@@ -86,14 +86,9 @@ internal sealed class SiteTree
             }
         }
 
-        foreach (var entry in places.Where(p => !found.ContainsKey(p)).Select(p => EntryAt(root, p)).OfType<TreeEntry>())
+        // A folder at a file's place has changed the time of the one that it is in.
+        foreach (var entry in places.Where(p => !found.ContainsKey(p)).Select(p => EntryAt(root, p)).OfType<TreeEntry>().Where(e => e.Kind != TreeKind.Folder))
         {
-            // A folder at a file's place has changed the time of the one that it is in.
-            if (entry.Kind == TreeKind.Folder)
-            {
-                continue;
-            }
-
             if (entry.Kind == TreeKind.Link || choice?.Invoke(entry.Path, entry.Size, entry.Modified) != false)
             {
                 found[entry.Path] = entry;

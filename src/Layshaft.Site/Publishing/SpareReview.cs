@@ -60,13 +60,13 @@ internal sealed class SpareReview
             return !stays;
         }
 
-        var known = note is not null ? KnownFolders(state, site, note, parallelism) : null;
-        var tree = known is { } quiet
-            ? SiteTree.LookAt(state.Spare, Unsure(site, changes, staged, quiet.Young, has).Append(manifestPath), quiet.Young, quiet.Folders.ToHashSet(StringComparer.Ordinal), Leaves)
-            : SiteTree.Walk(state.Spare, Leaves);
+        var known = note is null ? null : KnownFolders(state, site, note, parallelism);
+        var tree = note is null || known is null
+            ? SiteTree.Walk(state.Spare, Leaves)
+            : SiteTree.LookAt(state.Spare, Unsure(site, changes, staged, note.Young, has).Append(manifestPath), note.Young, known, Leaves);
         var review = new SpareReview(state, site, changes, manifestPath)
         {
-            Folders = [.. tree.Entries.Where(e => e.Kind == TreeKind.Folder).Select(e => e.Path).Union(known?.Folders ?? [], StringComparer.Ordinal).Order(StringComparer.Ordinal)],
+            Folders = [.. tree.Entries.Where(e => e.Kind == TreeKind.Folder).Select(e => e.Path).Union(known ?? [], StringComparer.Ordinal).Order(StringComparer.Ordinal)],
             Lacking = [.. staged.Where(i => !has[i] && !staged.IsStaged(i))],
             IsByNote = known is not null,
         };
@@ -78,13 +78,13 @@ internal sealed class SpareReview
         return review;
     }
 
-    // Its folders, but for that itself, if they all have the times that were noted, and those of them whose times tell nothing.
-    private static (IReadOnlyList<string> Folders, IReadOnlyList<string> Young)? KnownFolders(StateFolder state, OldSite site, SpareNote note, int parallelism)
+    // Its folders, but for that itself, if they all have the times that were noted.
+    private static HashSet<string>? KnownFolders(StateFolder state, OldSite site, SpareNote note, int parallelism)
     {
         string[] folders = [.. site.Others.Folders.Select(f => f.Path).Union(note.More, StringComparer.Ordinal)];
         var times = FolderTimes.Of(state.Spare, folders, parallelism);
         return FolderTimes.NumberOf(folders, times) == note.Folders
-            ? ([.. folders.Where((f, i) => times[i] != FolderTimes.None && f.Length > 0)], note.Young)
+            ? folders.Where((f, i) => times[i] != FolderTimes.None && f.Length > 0).ToHashSet(StringComparer.Ordinal)
             : null;
     }
 

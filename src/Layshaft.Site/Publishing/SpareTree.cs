@@ -20,10 +20,10 @@ internal sealed class SpareTree(StateFolder state, OldSite site, string manifest
         }
 
         // From here on it may be another than the note says.
-        var note = site.Register.List is { } ofList ? SpareNote.Read(state.SpareNote, ofList) : null;
+        var (note, changes) = site.Register.List is { } list ? (SpareNote.Read(state.SpareNote, list), SpareChanges.Read(state.SpareChanges, list)) : default;
         files.DeleteFile(state.SpareNote);
         var isLink = new DirectoryInfo(state.Spare).LinkTarget is not null;
-        if (isLink || site.Register.List is not { } list || SpareChanges.Read(state.SpareChanges, list) is not { HasSecondNames: true } changes)
+        if (isLink || changes is not { HasSecondNames: true })
         {
             Drop(isLink, warnings);
             return null;
