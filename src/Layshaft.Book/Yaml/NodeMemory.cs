@@ -1,3 +1,4 @@
+using System.Buffers.Binary;
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Text;
@@ -13,8 +14,8 @@ public sealed class NodeMemory
 {
     private const int HashBytes = 32;
 
-    private readonly ConcurrentDictionary<UInt128, ReadOnlyMemory<byte>> seen = new();
-    private Dictionary<UInt128, ReadOnlyMemory<byte>> known = [];
+    private readonly ConcurrentDictionary<Key, ReadOnlyMemory<byte>> seen = new();
+    private Dictionary<Key, ReadOnlyMemory<byte>> known = [];
 
     /// <summary>Whether files were seen since that were not known, or known ones were not seen.</summary>
     public bool HasNews => seen.Count != known.Count || seen.Keys.Any(k => !known.ContainsKey(k));
@@ -76,10 +77,10 @@ public sealed class NodeMemory
         }
 
         var count = reader.ReadInt32();
-        memory.known = new Dictionary<UInt128, ReadOnlyMemory<byte>>(count);
+        memory.known = new Dictionary<Key, ReadOnlyMemory<byte>>(count);
         for (; count > 0; count--)
         {
-            var key = new UInt128(reader.ReadUInt64(), reader.ReadUInt64());
+            var key = new Key(reader.ReadUInt64(), reader.ReadUInt64());
             var length = reader.ReadInt32();
             memory.known[key] = bytes.AsMemory(HashBytes + (int)reader.BaseStream.Position, length);
             reader.BaseStream.Position += length;
@@ -97,10 +98,10 @@ public sealed class NodeMemory
         using var writer = new BinaryWriter(stream, Encoding.UTF8);
         writer.Write(mark);
         writer.Write(seen.Count);
-        foreach (var (key, bytes) in seen.OrderBy(s => s.Key))
+        foreach (var (key, bytes) in seen.OrderBy(s => s.Key.First).ThenBy(s => s.Key.Second))
         {
-            writer.Write((ulong)(key >> 64));
-            writer.Write(unchecked((ulong)key));
+            writer.Write(key.First);
+            writer.Write(key.Second);
             writer.Write(bytes.Length);
             writer.Write(bytes.Span);
         }
@@ -111,10 +112,13 @@ public sealed class NodeMemory
         return all;
     }
 
-    private static UInt128 KeyOf(ReadOnlySpan<byte> content)
+    private static Key KeyOf(ReadOnlySpan<byte> content)
     {
         Span<byte> hash = stackalloc byte[HashBytes];
         SHA256.HashData(content, hash);
-        return System.Buffers.Binary.BinaryPrimitives.ReadUInt128BigEndian(hash);
+        return new Key(BinaryPrimitives.ReadUInt64BigEndian(hash), BinaryPrimitives.ReadUInt64BigEndian(hash[sizeof(ulong)..]));
     }
+
+    // Half a hash. Not as one wide number: what takes or gives such cannot be compiled ahead.
+    private readonly record struct Key(ulong First, ulong Second);
 }

@@ -11,9 +11,9 @@ public sealed class FileMemoryTests : IDisposable
     private static readonly long LongAgo = DateTime.UtcNow.AddDays(-1).Ticks;
     private static readonly BookFile Text = new("jobs/2026/1/job.yaml", 10, LongAgo);
     private static readonly BookFile Photo = new("jobs/2026/1/photos/Öl.jpg", 20, LongAgo);
-    private static readonly ContentHash Hash = new(1, 2);
+    private static readonly ContentHash Hash = new(0, 1, 0, 2);
 
-    private static readonly UsablePicture Picture = new(Photo.Path, (1600, 1200), (320, 240)) { Middle = (800, 600), Hash = new ContentHash(3, 4).ToString() };
+    private static readonly UsablePicture Picture = new(Photo.Path, (1600, 1200), (320, 240)) { Middle = (800, 600), Hash = new ContentHash(0, 3, 0, 4).ToString() };
 
     private readonly TempFolder _temp = new();
 
@@ -36,7 +36,7 @@ public sealed class FileMemoryTests : IDisposable
         var memory = FileMemory.Beside(Site);
         Assert.Equal(Hash, memory.HashOf(Text));
         Assert.Equal(Picture, memory.Recall(Photo));
-        Assert.Equal(new ContentHash(3, 4), memory.HashOf(Photo));
+        Assert.Equal(new ContentHash(0, 3, 0, 4), memory.HashOf(Photo));
         Assert.Null(memory.HashOf(Text with { Length = 11 }));
         Assert.Null(memory.HashOf(Text with { Modified = LongAgo + 1 }));
         Assert.Null(memory.HashOf(Text with { Path = "jobs/2026/2/job.yaml" }));
@@ -59,10 +59,10 @@ public sealed class FileMemoryTests : IDisposable
     {
         var memory = FileMemory.Beside(Site);
         var later = Text with { Modified = LongAgo + 1 };
-        memory.Note(later, new ContentHash(5, 6));
-        Assert.Equal(new ContentHash(5, 6), memory.HashOf(later));
+        memory.Note(later, new ContentHash(0, 5, 0, 6));
+        Assert.Equal(new ContentHash(0, 5, 0, 6), memory.HashOf(later));
         memory.Save();
-        Assert.Equal(new ContentHash(5, 6), FileMemory.Beside(Site).HashOf(later));
+        Assert.Equal(new ContentHash(0, 5, 0, 6), FileMemory.Beside(Site).HashOf(later));
         Assert.Null(FileMemory.Beside(Site).HashOf(Text));
         Assert.Null(FileMemory.Beside(Site).Recall(Photo));
     }

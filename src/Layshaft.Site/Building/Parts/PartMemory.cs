@@ -98,7 +98,7 @@ public sealed class PartMemory
         using var writer = new BinaryWriter(stream, Encoding.UTF8, leaveOpen: true);
         writer.Write(ProgramMark.Value);
         writer.Write(_seen.Count);
-        foreach (var part in _seen.OrderBy(s => s.Key.High).ThenBy(s => s.Key.Low).Select(s => s.Value))
+        foreach (var part in _seen.OrderBy(s => s.Key.First).ThenBy(s => s.Key.Second).Select(s => s.Value))
         {
             part.Write(writer);
         }

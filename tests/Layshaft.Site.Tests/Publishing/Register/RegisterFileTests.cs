@@ -6,16 +6,16 @@ namespace Layshaft.Site.Tests.Publishing.Register;
 /// <summary>The register comes back as it was kept, or not at all.</summary>
 public sealed class RegisterFileTests : IDisposable
 {
-    private static readonly ContentHash List = new(3, 4);
+    private static readonly ContentHash List = new(0, 3, 0, 4);
 
     private static readonly SiteRegister Written = new(
         PathTable.Of(["a.html", "d/b.html", "d/c.html"], out _),
         [
-            new() { Sha256 = new(1, 2), Key = new(3, UInt128.MaxValue), Size = 7, Modified = 638_000_000_000_000_000, Group = 1 },
-            new() { Sha256 = new(5, 6), Size = 0, Modified = 1 },
-            new() { Sha256 = new(5, 6), Key = new(8, 9), Size = long.MaxValue, Group = 2 },
+            new() { Sha256 = new(0, 1, 0, 2), Key = new(0, 3, 0, ulong.MaxValue), Size = 7, Modified = 638_000_000_000_000_000, Group = 1 },
+            new() { Sha256 = new(0, 5, 0, 6), Size = 0, Modified = 1 },
+            new() { Sha256 = new(0, 5, 0, 6), Key = new(0, 8, 0, 9), Size = long.MaxValue, Group = 2 },
         ],
-        [new(10, 11), new(12, 13)]);
+        [new(0, 10, 0, 11), new(0, 12, 0, 13)]);
 
     private readonly TempFolder _temp = new();
 
@@ -29,7 +29,7 @@ public sealed class RegisterFileTests : IDisposable
         RegisterFile.Write(new DiskWork(), File, Written, List);
         var read = RegisterFile.Read(File);
         Assert.Equal(Rows(Written), Rows(read));
-        Assert.Equal([new(10, 11), null, new ContentHash(12, 13)], Enumerable.Range(0, 3).Select(read.MarkOf));
+        Assert.Equal([new(0, 10, 0, 11), null, new ContentHash(0, 12, 0, 13)], Enumerable.Range(0, 3).Select(read.MarkOf));
         Assert.Equal((List, System.IO.File.GetLastWriteTimeUtc(File).Ticks), (read.List, read.Noted));
         Assert.Null(read[1].Key);
         Assert.Null(read.Find("d"));
@@ -45,8 +45,8 @@ public sealed class RegisterFileTests : IDisposable
         var hash = RegisterFile.Read(File).Hash;
         RegisterFile.Write(new DiskWork(), File, Written, List, hash);
         Assert.Equal(long_ago, System.IO.File.GetLastWriteTimeUtc(File));
-        RegisterFile.Write(new DiskWork(), File, Written, new(0, 1), hash);
-        Assert.Equal(new ContentHash(0, 1), RegisterFile.Read(File).List);
+        RegisterFile.Write(new DiskWork(), File, Written, new(0, 0, 0, 1), hash);
+        Assert.Equal(new ContentHash(0, 0, 0, 1), RegisterFile.Read(File).List);
     }
 
     [Fact]
@@ -70,10 +70,10 @@ public sealed class RegisterFileTests : IDisposable
     [Fact]
     public void Of_a_site_with_another_list_only_files_with_the_same_bytes_are_known()
     {
-        var manifest = new SiteManifest([new("a.html", 7, new(1, 2)), new("d/c.html", 7, new(5, 6)), new("e.html", 7, new(1, 2))]);
+        var manifest = new SiteManifest([new("a.html", 7, new(0, 1, 0, 2)), new("d/c.html", 7, new(0, 5, 0, 6)), new("e.html", 7, new(0, 1, 0, 2))]);
         var register = SiteRegister.Of(manifest, List, Written);
-        Assert.Equal([Written[0], new() { Sha256 = new(5, 6), Size = 7 }, new() { Sha256 = new(1, 2), Size = 7 }], Rows(register).Select(r => r.Row));
-        Assert.Equal((List, new ContentHash(10, 11)), (register.List, register.MarkOf(0)));
+        Assert.Equal([Written[0], new() { Sha256 = new(0, 5, 0, 6), Size = 7 }, new() { Sha256 = new(0, 1, 0, 2), Size = 7 }], Rows(register).Select(r => r.Row));
+        Assert.Equal((List, new ContentHash(0, 10, 0, 11)), (register.List, register.MarkOf(0)));
         Assert.Equal(manifest.Entries, register.Files());
     }
 
