@@ -13,6 +13,9 @@ public sealed class ProblemList
     /// <summary>Whether one of them stops a publish.</summary>
     public bool HasStops => problems.Any(p => p.Severity == Severity.Stops);
 
+    /// <summary>All of them, in the order in which they were found.</summary>
+    public IReadOnlyList<Problem> All => problems;
+
     /// <summary>Adds a problem.</summary>
     public void Add(Problem problem) => problems.Add(problem);
 

@@ -58,6 +58,21 @@ public static class BookReader
         return (draft, isComplete);
     }
 
+    /// <summary>All but the jobs, where nothing is wrong in it: the shop is read, of the rest each record when it is asked for.</summary>
+    internal static Draft RecallStanding(IBookFiles files, NodeMemory? memory)
+    {
+        var problems = new ProblemList();
+        return new Draft(
+            files,
+            Root(files, BookLayout.ShopFile, problems, memory) is { } root ? Shop.Shape.ReadWhatIsThere(root, new Shapes.Reading(BookLayout.ShopFile, problems)).Value : null,
+            RecallShelf(files, "customers", Customer.Shape, (r, id) => r with { Id = id }, memory),
+            RecallShelf(files, "gearboxes", Gearbox.Shape, (r, id) => r with { Id = id }, memory),
+            RecallShelf(files, "cars", Car.Shape, (r, id) => r with { Id = id }, memory),
+            RecallShelf(files, "venues", Venue.Shape, (r, id) => r with { Id = id }, memory),
+            RecallShelf(files, "units", Unit.Shape, (r, id) => r with { Id = id }, memory),
+            []);
+    }
+
     /// <summary>Reads jobs, side by side.</summary>
     /// <returns>Those that could be read, by day of receipt, then number.</returns>
     internal static IReadOnlyList<Job> ReadJobs(IBookFiles files, IReadOnlyList<string> paths, ProblemList problems, NodeMemory? memory)
@@ -107,6 +122,15 @@ public static class BookReader
         }
 
         return new Shelf<T>(folder, names, records);
+    }
+
+    private static Shelf<T> RecallShelf<T>(IBookFiles files, string folder, RecordShape<T> shape, Func<T, string, T> name, NodeMemory? memory)
+        where T : class
+    {
+        string[] names = [.. BookLayout.FilesIn(files, folder).Select(p => Path.GetFileNameWithoutExtension(p)).Order(StringComparer.Ordinal)];
+        return new Shelf<T>(folder, names, new RecordsOnDemand<T>(names, id => ReadFile(files, $"{folder}/{id}.yaml", shape, new ProblemList(), memory) is { } record
+            ? name(record, id)
+            : throw new IOException("The book was changed while its site was made; publish again.")));
     }
 
     private static T? ReadFile<T>(IBookFiles files, string path, RecordShape<T> shape, ProblemList problems, NodeMemory? memory)

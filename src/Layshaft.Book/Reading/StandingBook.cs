@@ -31,17 +31,37 @@ public sealed class StandingBook
 
     /// <summary>Reads it.</summary>
     /// <param name="files">The book's files.</param>
-    /// <param name="problems">What was already found; receives what is wrong.</param>
+    /// <param name="problems">What was already found; receives what is wrong with where files are.</param>
+    /// <param name="found">Receives what is wrong in them.</param>
     /// <param name="memory">What files were parsed to before; null to parse each.</param>
     /// <returns>Null when something stops it.</returns>
-    public static StandingBook? Read(IBookFiles files, ProblemList problems, NodeMemory? memory)
+    public static StandingBook? Read(IBookFiles files, ProblemList problems, ProblemList found, NodeMemory? memory)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        ArgumentNullException.ThrowIfNull(problems);
+        ArgumentNullException.ThrowIfNull(found);
+        BookLayout.Check(files, problems);
+        var (draft, isComplete) = BookReader.ReadStanding(files, found, memory);
+        BookChecks.Standing(draft, found);
+        return !problems.HasStops && !found.HasStops && isComplete && draft.Shop is { } shop ? new StandingBook(draft, shop) : null;
+    }
+
+    /// <summary>
+    /// The book that was read and checked before, of which no file but those of jobs has changed since: each of its records is read when it
+    /// is asked for, and nothing is checked once more.
+    /// </summary>
+    /// <param name="files">The book's files.</param>
+    /// <param name="problems">Receives what is wrong with where files are; nothing else is told.</param>
+    /// <param name="memory">What files were parsed to before; null to parse each.</param>
+    /// <returns>Null when something stops it.</returns>
+    /// <remarks>A record that is asked for and can be read no longer is an <see cref="IOException"/>.</remarks>
+    public static StandingBook? Recall(IBookFiles files, ProblemList problems, NodeMemory? memory)
     {
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(problems);
         BookLayout.Check(files, problems);
-        var (draft, isComplete) = BookReader.ReadStanding(files, problems, memory);
-        BookChecks.Standing(draft, problems);
-        return !problems.HasStops && isComplete && draft.Shop is { } shop ? new StandingBook(draft, shop) : null;
+        var draft = BookReader.RecallStanding(files, memory);
+        return !problems.HasStops && draft.Shop is { } shop ? new StandingBook(draft, shop) : null;
     }
 
     /// <summary>Reads jobs without asking whether they fit the book.</summary>

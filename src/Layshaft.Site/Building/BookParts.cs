@@ -30,7 +30,8 @@ internal sealed class BookParts(Composition whole, IBookFiles files, string fing
         var paths = files.All.Select(f => f.Path)
             .Where(p => BookHashes.IsText(p) && !p.StartsWith("jobs/", StringComparison.Ordinal) && !p.StartsWith("customers/", StringComparison.Ordinal));
         var part = whole.Book with { Jobs = [], Customers = new Dictionary<string, Customer>() };
-        return new PageScope("reference", [new PlanInput("public part of the book", _hashes.Of(paths, PicturesIn(PicturesOf(part)))), _site], () => Within(part, LifeAssessment.None(part)));
+        PlanInput[] inputs = [new("public part of the book", _hashes.Of(paths, PicturesIn(PicturesOf(part)))), _site];
+        return new PageScope("reference", inputs, () => Within(part, LifeAssessment.None(part))) { Mark = PlannedOutput.KeyOf(ProgramMark.Value, inputs) };
     }
 
     /// <summary>The units of each cluster with their jobs: all that their owners' pages may quote.</summary>
@@ -46,7 +47,11 @@ internal sealed class BookParts(Composition whole, IBookFiles files, string fing
 
     /// <summary>The name of a part.</summary>
     /// <param name="units">Its units.</param>
-    public static string NameOf(IReadOnlyList<Unit> units) => $"unit {units[0].Id}";
+    public static string NameOf(IReadOnlyList<Unit> units) => NameOf(units[0].Id);
+
+    /// <summary>The name of a part.</summary>
+    /// <param name="firstUnit">The id of the first of its units.</param>
+    public static string NameOf(string firstUnit) => $"unit {firstUnit}";
 
     /// <summary>What stands for everything in a part.</summary>
     /// <param name="part">The part with its jobs.</param>

@@ -22,7 +22,11 @@ public sealed class FileMemory
     private readonly bool[] _seen;
     private readonly ConcurrentDictionary<string, Row> _new = new(StringComparer.Ordinal);
 
-    private FileMemory(string path, PathTable paths, Row[] known) => (_path, _paths, _known, _seen) = (path, paths, known, new bool[known.Length]);
+    private FileMemory(string path, PathTable paths, Row[] known, ContentHash? whole) =>
+        (_path, _paths, _known, _seen, Whole) = (path, paths, known, new bool[known.Length], whole);
+
+    /// <summary>Stands for all that is known, as it was read and, once it is saved, as it is kept; null where nothing is.</summary>
+    internal ContentHash? Whole { get; private set; }
 
     /// <summary>The memory that is kept beside a site.</summary>
     /// <param name="output">The site's folder.</param>
@@ -36,7 +40,7 @@ public sealed class FileMemory
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or FormatException or ArgumentException or OverflowException)
         {
-            return new(path, PathTable.None, []);
+            return new(path, PathTable.None, [], null);
         }
     }
 
@@ -47,7 +51,12 @@ public sealed class FileMemory
     internal ContentHash? HashOf(BookFile file) => Find(file)?.Hash;
 
     /// <summary>Keeps what is known of a file, if anything is, for the next publish too.</summary>
-    internal void Keep(BookFile file) => Find(file);
+    /// <returns>Whether anything is: then it is as it was when it was noted.</returns>
+    internal bool Keep(BookFile file) => Find(file) is not null;
+
+    /// <summary>The paths below a folder of which something is known, and no file was asked for that is so.</summary>
+    /// <param name="folder">The folder.</param>
+    internal IEnumerable<string> Unseen(string folder) => _paths.Below(folder).Where(i => !_seen[i]).Select(_paths.TextOf);
 
     /// <summary>Notes a picture in which nothing was wrong.</summary>
     internal void Note(BookFile file, UsablePicture picture)
@@ -89,18 +98,19 @@ public sealed class FileMemory
         {
             if (!_new.IsEmpty || _seen.Contains(false))
             {
-                HashedFile.Write(new DiskWork(), _path, Write);
+                Whole = HashedFile.Write(new DiskWork(), _path, Write);
             }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             // The next publish opens the files again.
+            Whole = null;
         }
     }
 
     private static FileMemory Read(string file)
     {
-        using var reader = new BinaryReader(HashedFile.OpenWhole(file, out _), Encoding.UTF8);
+        using var reader = new BinaryReader(HashedFile.OpenWhole(file, out var whole), Encoding.UTF8);
         if (reader.ReadString() != Mark)
         {
             throw new FormatException();
@@ -108,7 +118,7 @@ public sealed class FileMemory
 
         var known = new Row[reader.ReadInt32()];
         var paths = PathTable.Of(Paths(), out var order);
-        return new(file, paths, [.. order.Select(i => known[i])]);
+        return new(file, paths, [.. order.Select(i => known[i])], whole);
 
         IEnumerable<string> Paths()
         {

@@ -41,6 +41,13 @@ public sealed class PageScope
         init => Group = Group with { Queue = value };
     }
 
+    /// <summary>Stands for all that decides which pages it has and what they say, see <see cref="OutputGroup.Mark"/>; null where that is not known.</summary>
+    public ContentHash? Mark
+    {
+        get => Group.Mark;
+        init => Group = Group with { Mark = value };
+    }
+
     /// <summary>What its pages are composed from.</summary>
     public Composition Composition
     {

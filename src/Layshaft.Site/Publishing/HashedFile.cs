@@ -10,14 +10,15 @@ internal static class HashedFile
     /// <param name="path">Where to.</param>
     /// <param name="write">Writes what follows the hash: twice, the same each time.</param>
     /// <param name="there">The hash of the one that is there; null to write it in any case.</param>
-    internal static void Write(IFileWork files, string path, Action<Stream> write, ContentHash? there = null)
+    /// <returns>The hash.</returns>
+    internal static ContentHash Write(IFileWork files, string path, Action<Stream> write, ContentHash? there = null)
     {
         using var counted = new HashingStream(Stream.Null);
         write(counted);
         var hash = counted.Hash();
         if (hash == there && File.Exists(path))
         {
-            return;
+            return hash;
         }
 
         files.Replace(path, stream =>
@@ -27,6 +28,7 @@ internal static class HashedFile
             stream.Write(head);
             write(stream);
         });
+        return hash;
     }
 
     /// <summary>Opens a file behind its hash.</summary>

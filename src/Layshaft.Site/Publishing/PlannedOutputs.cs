@@ -17,8 +17,8 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
     public int Count => _columns.Length;
 
     public PlannedOutput this[int index] => _columns[index] is var column && column.Key == default
-        ? _samples[column.Sample]
-        : _samples[column.Sample].With(new(Paths, index), column.Key, column.Turn);
+        ? SampleOf(column)
+        : SampleOf(column).With(new(Paths, index), column.Key, column.Turn);
 
     /// <summary>Their paths.</summary>
     internal PathTable Paths { get; }
@@ -27,16 +27,16 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
-    /// <summary>Outputs in any order.</summary>
+    /// <summary>Outputs in any order, beside those that the site keeps.</summary>
     /// <param name="outputs">The outputs; gone through once.</param>
-    /// <param name="before">The paths of the site that stands, which are mostly the same ones.</param>
-    internal static PlannedOutputs Of(IEnumerable<PlannedOutput> outputs, PathTable before)
+    /// <param name="kept">What is kept as it is.</param>
+    /// <param name="before">The site that stands; its paths are mostly the same ones.</param>
+    internal static PlannedOutputs Of(IEnumerable<PlannedOutput> outputs, IReadOnlyList<KeptGroup> kept, SiteRegister before)
     {
-        var (columns, samples) = (new List<Column>(before.Count), new List<PlannedOutput>());
-        var paths = PathTable.Of(outputs.Select(Noted), before, out var order);
-        return new(paths, [.. order.Select(i => columns[i])], samples);
-
-        PlacedPath Noted(PlannedOutput output)
+        var samples = new List<PlannedOutput>();
+        var columns = Kept(kept, before, samples);
+        var others = new List<(string Path, Column Column)>();
+        foreach (var output in outputs)
         {
             // Neighbours of one group differ by path, key and turn alone.
             if (output.KnownKey is null || samples is not [.., var last] || !last.IsLike(output))
@@ -44,9 +44,18 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
                 samples.Add(output);
             }
 
-            columns.Add(new(output.KnownKey ?? default, samples.Count - 1, output.Turn));
-            return output.Place;
+            var column = new Column(output.KnownKey ?? default, samples.Count, output.Turn);
+            if (output.Place.PlaceIn(before.Paths) is >= 0 and var place && !columns[place].IsThere)
+            {
+                columns[place] = column;
+            }
+            else
+            {
+                others.Add((output.Path, column));
+            }
         }
+
+        return others.Count == 0 && columns.All(c => c.IsThere) ? new(before.Paths, columns, samples) : Merged(columns, others, before.Paths, samples);
     }
 
     /// <summary>The key of an output, where it is known by that.</summary>
@@ -55,7 +64,47 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
 
     /// <summary>The group of an output; null where it has none.</summary>
     /// <param name="index">Which.</param>
-    internal OutputGroup? GroupOf(int index) => _samples[_columns[index].Sample].Group;
+    internal OutputGroup? GroupOf(int index) => SampleOf(_columns[index]).Group;
 
-    private readonly record struct Column(ContentHash Key, int Sample, int Turn);
+    private PlannedOutput SampleOf(Column column) => _samples[column.Sample - 1];
+
+    private static Column[] Kept(IReadOnlyList<KeptGroup> kept, SiteRegister before, List<PlannedOutput> samples)
+    {
+        var (sampleOf, turns, byMark) = (new int[before.Marks.Count + 1], new int[before.Marks.Count + 1], new Dictionary<ContentHash, int>());
+        foreach (var group in kept)
+        {
+            samples.Add(new PlannedOutput(new PlacedPath(string.Empty), default(ContentHash), group.Maker) { Group = group.Group });
+            byMark[group.Group.Mark!.Value] = samples.Count;
+        }
+
+        for (var number = 1; number < sampleOf.Length; number++)
+        {
+            sampleOf[number] = byMark.GetValueOrDefault(before.Marks[number - 1]);
+        }
+
+        var columns = new Column[before.Count];
+        for (var i = 0; i < columns.Length; i++)
+        {
+            var row = before[i];
+            if (sampleOf[row.Group] > 0)
+            {
+                columns[i] = new(row.Key!.Value, sampleOf[row.Group], turns[row.Group]++);
+            }
+        }
+
+        return columns;
+    }
+
+    private static PlannedOutputs Merged(Column[] columns, List<(string Path, Column Column)> others, PathTable before, IReadOnlyList<PlannedOutput> samples)
+    {
+        int[] there = [.. Enumerable.Range(0, columns.Length).Where(i => columns[i].IsThere)];
+        var paths = before.With(there, others.Select(o => o.Path), out var order);
+        return new(paths, [.. order.Select(o => o < there.Length ? columns[there[o]] : others[o - there.Length].Column)], samples);
+    }
+
+    // Which sample it is like, counted from one.
+    private readonly record struct Column(ContentHash Key, int Sample, int Turn)
+    {
+        internal bool IsThere => Sample > 0;
+    }
 }

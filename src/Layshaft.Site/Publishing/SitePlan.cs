@@ -20,16 +20,17 @@ public sealed class SitePlan
 
     /// <summary>A plan of the given outputs.</summary>
     /// <param name="outputs">The outputs in any order; gone through once.</param>
-    public static SitePlan Of(IEnumerable<PlannedOutput> outputs) => Of(outputs, PathTable.None);
+    public static SitePlan Of(IEnumerable<PlannedOutput> outputs) => Of(outputs, [], SiteRegister.None);
 
     /// <summary>A plan of the given outputs for a site that stands.</summary>
     /// <param name="outputs">The outputs in any order; gone through once.</param>
-    /// <param name="before">The paths of that site. Among them nothing was wrong.</param>
-    internal static SitePlan Of(IEnumerable<PlannedOutput> outputs, PathTable before)
+    /// <param name="kept">Groups that it has whole already, and that are no other now.</param>
+    /// <param name="before">What is recorded of that site. Among its paths nothing was wrong.</param>
+    internal static SitePlan Of(IEnumerable<PlannedOutput> outputs, IReadOnlyList<KeptGroup> kept, SiteRegister before)
     {
         ArgumentNullException.ThrowIfNull(outputs);
-        var planned = PlannedOutputs.Of(outputs, before);
-        return new(planned, ReferenceEquals(planned.Paths, before) ? [] : [.. PathClashes.In(planned.Paths).Distinct()]);
+        var planned = PlannedOutputs.Of(outputs, kept, before);
+        return new(planned, ReferenceEquals(planned.Paths, before.Paths) ? [] : [.. PathClashes.In(planned.Paths).Distinct()]);
     }
 
     /// <summary>What is wrong with one more path beside those of the plan.</summary>

@@ -154,7 +154,8 @@ internal sealed class EditedBook : IDisposable
         WriteBytes(path, Pictures[value % Pictures.Length]);
     }
 
-    private string Text(string path) => System.Text.Encoding.UTF8.GetString(_files[path]);
+    /// <summary>The text of a file of the book.</summary>
+    public string Text(string path) => System.Text.Encoding.UTF8.GetString(_files[path]);
 
     private void Replace(string path, string from, string to)
     {
@@ -193,6 +194,20 @@ internal sealed class EditedBook : IDisposable
 
     /// <summary>Writes a file of the book.</summary>
     public void Write(string path, string text) => WriteBytes(path, System.Text.Encoding.UTF8.GetBytes(text));
+
+    /// <summary>Gives a file a time.</summary>
+    public void Touch(string path, DateTime time) => File.SetLastWriteTimeUtc(_folder.At($"book/{path}"), time);
+
+    /// <summary>Changes a file and leaves it its size and time.</summary>
+    public void WriteUnnoticed(string path, string from, string to)
+    {
+        var file = _folder.At($"book/{path}");
+        var time = File.GetLastWriteTimeUtc(file);
+        Assert.Contains(from, Text(path), StringComparison.Ordinal);
+        Assert.Equal(from.Length, to.Length);
+        File.WriteAllText(file, Text(path).Replace(from, to, StringComparison.Ordinal));
+        File.SetLastWriteTimeUtc(file, time);
+    }
 
     // As if each change lay an hour after the one before: what was seen then is trusted now.
     private void WriteBytes(string path, byte[] bytes)

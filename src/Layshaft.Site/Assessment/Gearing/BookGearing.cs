@@ -14,19 +14,22 @@ namespace Layshaft.Site.Assessment.Gearing;
 public sealed class BookGearing
 {
     private readonly ShopBook book;
-    private readonly Dictionary<string, CarSetup> cars = new(StringComparer.Ordinal);
-    private readonly Dictionary<(string Gearbox, string Set), GearboxStock> boxes = [];
+    private readonly Lazy<GearingFigures> figures;
+    private readonly IBookFiles? files;
     private readonly Dictionary<(string Venue, string Car), Eng.Venue> courses = [];
     private readonly Dictionary<string, GearingCase> cases = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<EventGearing?>> events = new(StringComparer.Ordinal);
 
-    private BookGearing(ShopBook book) => this.book = book;
+    private BookGearing(ShopBook book, GearingFigures figures) => (this.book, this.figures) = (book, new(figures));
+
+    private BookGearing(ShopBook book, IBookFiles files) =>
+        (this.book, this.files, figures) = (book, files, new(() => GearingFigures.Of(book, files, new ProblemList())));
 
     /// <summary>The cars whose figures can be used, by id.</summary>
-    public IReadOnlyDictionary<string, CarSetup> Cars => cars;
+    public IReadOnlyDictionary<string, CarSetup> Cars => figures.Value.Cars;
 
     /// <summary>The ratio sets whose gears can be used, by gearbox and set.</summary>
-    public IReadOnlyDictionary<(string Gearbox, string Set), GearboxStock> Boxes => boxes;
+    public IReadOnlyDictionary<(string Gearbox, string Set), GearboxStock> Boxes => figures.Value.Boxes;
 
     /// <summary>Takes a book over and checks every figure that gearing needs.</summary>
     /// <param name="book">The book.</param>
@@ -51,24 +54,17 @@ public sealed class BookGearing
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(problems);
-        var gearing = new BookGearing(book);
-        foreach (var car in book.Cars.Values)
-        {
-            if (CarSetup.Of(car, files, problems) is { } setup)
-            {
-                gearing.cars[car.Id] = setup;
-            }
-        }
+        return new BookGearing(book, GearingFigures.Of(book, files, problems));
+    }
 
-        foreach (var (box, set) in book.Gearboxes.Values.SelectMany(b => b.RatioSets.Select(s => (b, s))))
-        {
-            if (GearboxStock.Of(box, set, problems) is { } stock)
-            {
-                gearing.boxes[(box.Id, set.Id)] = stock;
-            }
-        }
-
-        return gearing;
+    /// <summary>The same for a book whose figures were checked before: they are taken over when somebody asks, of a part those of the part alone.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="files">Its files, for torque curves.</param>
+    public static BookGearing OnDemand(ShopBook book, IBookFiles files)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(files);
+        return new BookGearing(book, files);
     }
 
     /// <summary>The gearing of the events of a part of the book whose jobs were not looked at before.</summary>
@@ -87,20 +83,7 @@ public sealed class BookGearing
     public BookGearing Within(ShopBook part)
     {
         ArgumentNullException.ThrowIfNull(part);
-        var within = new BookGearing(part);
-        foreach (var id in part.Cars.Keys)
-        {
-            if (cars.TryGetValue(id, out var setup))
-            {
-                within.cars[id] = setup;
-            }
-        }
-
-        foreach (var (set, stock) in boxes.Where(b => part.Gearboxes.ContainsKey(b.Key.Gearbox)))
-        {
-            within.boxes[set] = stock;
-        }
-
+        var within = files is null || figures.IsValueCreated ? new BookGearing(part, figures.Value.Within(part)) : new BookGearing(part, files);
         foreach (var at in part.Venues.Keys.SelectMany(v => part.Cars.Keys.Select(c => (v, c))))
         {
             if (courses.TryGetValue(at, out var course))
@@ -140,7 +123,7 @@ public sealed class BookGearing
         ArgumentNullException.ThrowIfNull(unit);
         ArgumentNullException.ThrowIfNull(venue);
         ArgumentNullException.ThrowIfNull(problems);
-        return unit.Car is { } id && cars.TryGetValue(id, out var setup) && boxes.TryGetValue((unit.Gearbox, unit.RatioSet), out var box)
+        return unit.Car is { } id && Cars.TryGetValue(id, out var setup) && Boxes.TryGetValue((unit.Gearbox, unit.RatioSet), out var box)
             && CourseOf(venue, setup, problems) is { } course
                 ? GearingCase.Of(unit, box, setup, venue, plan, course, problems)
                 : null;
@@ -162,7 +145,7 @@ public sealed class BookGearing
         foreach (var job in book.Jobs.Where(j => j.NextEvent is not null))
         {
             var (unit, venue) = (book.Units[job.Unit], book.Venues[job.NextEvent!.Venue]);
-            if (IsOthersCar(unit, job) || unit.Car is not { } car || !cars.TryGetValue(car, out var setup) || !boxes.ContainsKey((unit.Gearbox, unit.RatioSet)))
+            if (IsOthersCar(unit, job) || unit.Car is not { } car || !Cars.TryGetValue(car, out var setup) || !Boxes.ContainsKey((unit.Gearbox, unit.RatioSet)))
             {
                 continue;
             }

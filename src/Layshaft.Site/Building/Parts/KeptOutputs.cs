@@ -3,38 +3,32 @@ using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Building.Parts;
 
-/// <summary>Which files each part has in the site that stands, by the part's mark.</summary>
+/// <summary>How many files each part has in the site that stands, by the part's mark.</summary>
 internal sealed class KeptOutputs
 {
-    private readonly SiteRegister _register;
-    private readonly Dictionary<ContentHash, List<int>> _outputs = [];
+    private readonly Dictionary<ContentHash, int> _numbers = [];
+    private readonly int[] _counts;
 
     /// <summary>The files of a site.</summary>
     /// <param name="register">What the last publish recorded.</param>
     public KeptOutputs(SiteRegister register)
     {
-        _register = register;
+        for (var number = 1; number <= register.Marks.Count; number++)
+        {
+            _numbers[register.Marks[number - 1]] = number;
+        }
+
+        _counts = new int[register.Marks.Count + 1];
         for (var i = 0; i < register.Count; i++)
         {
-            if (register.MarkOf(i) is not { } mark || register[i].Key is null)
+            if (register[i].Key is not null)
             {
-                continue;
+                _counts[register[i].Group]++;
             }
-
-            if (!_outputs.TryGetValue(mark, out var outputs))
-            {
-                _outputs[mark] = outputs = [];
-            }
-
-            outputs.Add(i);
         }
     }
 
-    /// <summary>How many files a part has; 0 when none are known.</summary>
+    /// <summary>How many files a part has that are not to be made in any case; 0 when none are known.</summary>
     /// <param name="mark">The mark of the part.</param>
-    public int CountOf(ContentHash mark) => _outputs.GetValueOrDefault(mark)?.Count ?? 0;
-
-    /// <summary>The files of a part with their keys, in order of path; each is made when it is asked for.</summary>
-    /// <param name="mark">The mark of the part.</param>
-    public IEnumerable<(PlacedPath Path, ContentHash Key)> Of(ContentHash mark) => _outputs[mark].Select(i => (new PlacedPath(_register.Paths, i), _register[i].Key!.Value));
+    public int CountOf(ContentHash mark) => _numbers.TryGetValue(mark, out var number) ? _counts[number] : 0;
 }

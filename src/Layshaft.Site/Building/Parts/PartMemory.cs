@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Text;
 using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Publishing;
@@ -6,15 +5,15 @@ using Layshaft.Site.Publishing;
 namespace Layshaft.Site.Building.Parts;
 
 /// <summary>
-/// What is known of the parts of the book from the publish before. Losing it costs time and nothing else. For many threads
-/// at once.
+/// What is known of the book and its parts from the publish before. Losing it costs time and nothing else. For many threads at once, but for
+/// noting and saving.
 /// </summary>
 public sealed class PartMemory
 {
     private readonly string _path;
     private readonly Dictionary<ContentHash, PartRecord> _known = [];
-    private readonly Dictionary<string, JobLinks> _links = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<ContentHash, PartRecord> _seen = new();
+    private readonly Dictionary<ContentHash, JobLinks> _links = [];
+    private KeptBook? _next;
 
     private PartMemory(string path) => _path = path;
 
@@ -30,6 +29,7 @@ public sealed class PartMemory
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or FormatException or ArgumentException)
         {
+            memory.Book = null;
             memory._known.Clear();
             memory._links.Clear();
         }
@@ -37,29 +37,27 @@ public sealed class PartMemory
         return memory;
     }
 
+    /// <summary>The book as it was kept; null where it was not.</summary>
+    internal KeptBook? Book { get; private set; }
+
     /// <summary>What ties a job to the book, if a file with this content is known; null otherwise.</summary>
-    internal JobLinks? LinksOf(ContentHash content) => _links.GetValueOrDefault(content.ToString());
+    internal JobLinks? LinksOf(ContentHash content) => _links.GetValueOrDefault(content);
 
     /// <summary>What is known of a part; null when it has to be read.</summary>
     internal PartRecord? Recall(ContentHash mark) => _known.GetValueOrDefault(mark);
 
-    /// <summary>Notes a part for the next publish.</summary>
-    internal void Note(PartRecord part)
-    {
-        if (part.Mark is { } mark)
-        {
-            _seen[mark] = part;
-        }
-    }
+    /// <summary>Notes the book for the next publish.</summary>
+    internal void Note(KeptBook book) => _next = book;
 
-    /// <summary>Keeps what was noted for the next publish, and forgets what was not.</summary>
-    public void Save()
+    /// <summary>Keeps what was noted for the next publish.</summary>
+    /// <param name="files">What is known of the book's files now, see <see cref="FileMemory.Whole"/>.</param>
+    public void Save(ContentHash? files)
     {
         try
         {
-            if (_seen.Count != _known.Count || _seen.Any(s => _known.GetValueOrDefault(s.Key) != s.Value))
+            if (_next is { } next && next with { Files = files } is var book && !book.IsAs(Book))
             {
-                HashedFile.Write(new DiskWork(), _path, WriteTo);
+                HashedFile.Write(new DiskWork(), _path, stream => Write(book, stream));
             }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -82,10 +80,14 @@ public sealed class PartMemory
             return;
         }
 
-        for (var left = reader.ReadInt32(); left > 0; left--)
+        Book = KeptBook.Read(bytes, reader);
+        foreach (var part in Book.Parts)
         {
-            var part = PartRecord.Read(bytes, reader);
-            _known[part.Mark!.Value] = part;
+            if (part.Mark is { } mark)
+            {
+                _known[mark] = part;
+            }
+
             foreach (var job in part.Rest.Jobs)
             {
                 _links[job.Content] = job.Links;
@@ -93,14 +95,10 @@ public sealed class PartMemory
         }
     }
 
-    private void WriteTo(Stream stream)
+    private static void Write(KeptBook book, Stream stream)
     {
         using var writer = new BinaryWriter(stream, Encoding.UTF8, leaveOpen: true);
         writer.Write(ProgramMark.Value);
-        writer.Write(_seen.Count);
-        foreach (var part in _seen.OrderBy(s => s.Key.First).ThenBy(s => s.Key.Second).Select(s => s.Value))
-        {
-            part.Write(writer);
-        }
+        book.Write(writer);
     }
 }

@@ -33,7 +33,11 @@ internal sealed record PartOutline(IReadOnlyList<Unit> Units, IReadOnlyList<stri
         return [.. UnitClusters.Of(book.Units, jobs.Select(j => j.Links)).All.Select(ids => Of(book, [.. ids.Select(id => book.Units[id])], [.. ids.SelectMany(id => ofUnit[id])]))];
     }
 
-    private static PartOutline Of(ShopBook book, IReadOnlyList<Unit> units, IReadOnlyList<(string File, JobLinks Links)> jobs) => new(
+    /// <summary>A part.</summary>
+    /// <param name="book">The book without its jobs.</param>
+    /// <param name="units">The units of the part.</param>
+    /// <param name="jobs">The path of each of their jobs' files, with what ties it to the book.</param>
+    public static PartOutline Of(ShopBook book, IReadOnlyList<Unit> units, IReadOnlyList<(string File, JobLinks Links)> jobs) => new(
         units,
         [.. jobs.Select(j => j.File).Order(StringComparer.Ordinal)],
         PartShelves.Of(book, units, jobs.SelectMany(j => j.Links.Venues)));

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using Layshaft.Book.Places;
 using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
+using Layshaft.Book.Records;
 using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.ShopPages;
@@ -37,9 +38,9 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
     /// <param name="mark">Its mark; null where it has none that can be relied on.</param>
     /// <returns>What is kept of the part, and its files; null when something stops it.</returns>
     /// <exception cref="IOException">A file cannot be read.</exception>
-    public (PartRecord Record, IEnumerable<PlannedOutput> Outputs)? Of(PartOutline part, ContentHash? mark)
+    public PlannedPart? Of(PartOutline part, ContentHash? mark)
     {
-        if (mark is not { } known || memory.Parts.Recall(known) is not { } record || _kept.CountOf(known) != record.Outputs)
+        if (mark is not { } known || memory.Parts.Recall(known) is not { } record || !Has(record))
         {
             return Read(part, mark);
         }
@@ -50,10 +51,30 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
             memory.Files.Keep(file);
         }
 
-        return (record, Planned(part, mark, _kept.Of(known)));
+        return Kept(record, () => part);
     }
 
-    private (PartRecord Record, IEnumerable<PlannedOutput> Outputs)? Read(PartOutline part, ContentHash? mark)
+    /// <summary>Plans the files of a part that is as it was kept.</summary>
+    /// <param name="kept">What is kept of it.</param>
+    /// <param name="part">The part, for when files of it have to be made all the same.</param>
+    /// <returns>What is kept of the part, and its files; null when something stops it.</returns>
+    /// <exception cref="IOException">A file cannot be read.</exception>
+    public PlannedPart? Of(PartRecord kept, Func<PartOutline> part) => Has(kept) ? Kept(kept, part) : Read(part(), kept.Mark);
+
+    /// <summary>How many files the site has under a mark; 0 when none are known.</summary>
+    /// <param name="mark">The mark.</param>
+    public int CountOf(ContentHash mark) => _kept.CountOf(mark);
+
+    // Whether the site has all files of a part.
+    private bool Has(PartRecord record) => _kept.CountOf(record.Mark!.Value) == record.Outputs;
+
+    private PlannedPart Kept(PartRecord record, Func<PartOutline> part)
+    {
+        var (group, maker) = Making(BookParts.NameOf(record.Rest.Units[0]), record.Mark, part);
+        return new(record, [], new KeptGroup(group, maker));
+    }
+
+    private PlannedPart? Read(PartOutline part, ContentHash? mark)
     {
         Interlocked.Increment(ref _partsRead);
         var problems = new ProblemList();
@@ -66,23 +87,34 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
         var inputs = BookParts.InputsOf(book, composition.Pictures, hashes, files, site);
         var key = PlannedOutput.KeyOf(ProgramMark.Value, inputs);
         var scope = new PageScope(part.Name, inputs, () => composition);
-        (PlacedPath, ContentHash)[] outputs = [.. FilesOf(composition, part, scope).Select(f => (new PlacedPath(f.Path), f.Inputs is { } own ? PlannedOutput.KeyOf(ProgramMark.Value, own) : key))];
+        (string Path, ContentHash Key)[] outputs = [.. FilesOf(composition, part, scope).Select(f => (f.Path, f.Inputs is { } own ? PlannedOutput.KeyOf(ProgramMark.Value, own) : key))];
         _held.Hold(part.Name, composition);
         var rest = new PartRest(
-            [.. book.Jobs.Select(j => new KnownJob(hashes.OfFile($"{j.Folder}/job.yaml").ToString(), JobLinks.Of(j)))],
-            [.. book.Jobs.Where(j => ShopContext.IsOnTheBench(j, book)).Select(j => $"{j.Folder}/job.yaml")],
+            [.. part.Units.Select(u => u.Id)],
+            [.. book.Jobs.Select(j => Known(j, book))],
             BookDay.OfJobs(book.Jobs),
             problems.InOrder());
-        return (PartRecord.Of(mark, outputs.Length, ShopTally.Of(composition.Assessment), rest), Planned(part, mark, outputs));
+        return new(PartRecord.Of(mark, outputs.Length, ShopTally.Of(composition.Assessment), rest), Planned(part, mark, outputs), null);
+    }
+
+    private KnownJob Known(Job job, ShopBook book)
+    {
+        var file = $"{job.Folder}/job.yaml";
+        return new KnownJob(file, hashes.OfFile(file), ShopContext.IsOnTheBench(job, book), JobLinks.Of(job));
+    }
+
+    // In a method of its own: what it leaves behind must not hold what was read of the part.
+    private IEnumerable<PlannedOutput> Planned(PartOutline part, ContentHash? mark, (string Path, ContentHash Key)[] outputs)
+    {
+        var (group, maker) = Making(part.Name, mark, () => part);
+        return outputs.Select((o, i) => new PlannedOutput(new PlacedPath(o.Path), o.Key, maker) { Group = group, Turn = i });
     }
 
     // What was read of many parts is let go here, and read again when the first of the files is to be made. The outputs are not held either.
-    private IEnumerable<PlannedOutput> Planned(PartOutline part, ContentHash? mark, IEnumerable<(PlacedPath Path, ContentHash Key)> outputs)
+    private (OutputGroup Group, PartOutputs Maker) Making(string name, ContentHash? mark, Func<PartOutline> part)
     {
-        var scope = new PageScope(part.Name, [], () => _held.Take(part.Name) ?? reader.ReadAgain(part));
-        var maker = new PartOutputs(scope, () => FilesOf(scope.Composition, part, scope));
-        var group = scope.Group with { Mark = mark };
-        return outputs.Select((o, i) => new PlannedOutput(o.Path, o.Key, maker) { Group = group, Turn = i });
+        var scope = new PageScope(name, [], () => _held.Take(name) ?? reader.ReadAgain(part()));
+        return (scope.Group with { Mark = mark }, new PartOutputs(scope, () => FilesOf(scope.Composition, part(), scope)));
     }
 
     private IEnumerable<SiteFile> FilesOf(Composition composition, PartOutline part, PageScope scope) =>

@@ -13,8 +13,8 @@ namespace Layshaft.Site.Building.Parts;
 /// </summary>
 internal sealed class PartRecord
 {
-    private PartRecord(ContentHash? mark, int outputs, ReadOnlyMemory<byte> units, ReadOnlyMemory<byte> jobs, ReadOnlyMemory<byte> lives, ReadOnlyMemory<byte> rest, PartRest known) =>
-        (Mark, Outputs, Units, Jobs, Lives, RestText, Rest) = (mark, outputs, units, jobs, lives, rest, known);
+    private PartRecord(ContentHash? mark, int outputs, ReadOnlyMemory<byte> units, ReadOnlyMemory<byte> jobs, ReadOnlyMemory<byte> lives, PartRest rest) =>
+        (Mark, Outputs, Units, Jobs, Lives, Rest) = (mark, outputs, units, jobs, lives, rest);
 
     /// <summary>Its mark, see <see cref="PartMark"/>; null for a part that the next publish shall read again.</summary>
     public ContentHash? Mark { get; }
@@ -34,8 +34,6 @@ internal sealed class PartRecord
     /// <summary>Everything else.</summary>
     public PartRest Rest { get; }
 
-    private ReadOnlyMemory<byte> RestText { get; }
-
     /// <summary>The record of a part that was read.</summary>
     /// <param name="mark">Its mark.</param>
     /// <param name="outputs">How many files it has in the site.</param>
@@ -47,46 +45,40 @@ internal sealed class PartRecord
         Pack(tally.Units, TallyText.Default.IReadOnlyListUnitTally),
         Pack(tally.Jobs, TallyText.Default.IReadOnlyListJobTally),
         Pack(tally.Lives, TallyText.Default.IReadOnlyListLifeTally),
-        JsonSerializer.SerializeToUtf8Bytes(rest, PartText.Default.PartRest),
         rest);
 
     /// <summary>Reads a record back.</summary>
     /// <param name="bytes">All records.</param>
     /// <param name="reader">Stands where this one begins.</param>
-    /// <exception cref="FormatException">It is none.</exception>
-    public static PartRecord Read(ReadOnlyMemory<byte> bytes, BinaryReader reader)
+    /// <exception cref="IOException">It is none.</exception>
+    public static PartRecord Read(byte[] bytes, BinaryReader reader)
     {
-        var mark = ContentHash.Read(reader.BaseStream);
-        var outputs = reader.ReadInt32();
-        var (units, jobs, lives, rest) = (Text(), Text(), Text(), Text());
-        try
-        {
-            return new PartRecord(mark, outputs, units, jobs, lives, rest, Parse(rest, PartText.Default.PartRest));
-        }
-        catch (JsonException e)
-        {
-            throw new FormatException(e.Message, e);
-        }
+        ContentHash? mark = reader.ReadBoolean() ? ContentHash.Read(reader.BaseStream) : null;
+        return new PartRecord(mark, reader.ReadInt32(), Text(), Text(), Text(), PartRest.Read(reader));
 
         ReadOnlyMemory<byte> Text()
         {
             var length = reader.ReadInt32();
-            var text = bytes.Slice((int)reader.BaseStream.Position, length);
+            var text = bytes.AsMemory((int)reader.BaseStream.Position, length);
             reader.BaseStream.Position += length;
             return text;
         }
     }
 
-    /// <summary>Writes it. One without a mark is not worth writing.</summary>
+    /// <summary>Writes it.</summary>
+    /// <param name="writer">Where to.</param>
     public void Write(BinaryWriter writer)
     {
-        Mark!.Value.WriteTo(writer);
+        writer.Write(Mark is not null);
+        Mark?.WriteTo(writer);
         writer.Write(Outputs);
-        foreach (var text in new[] { Units, Jobs, Lives, RestText })
+        foreach (var text in new[] { Units, Jobs, Lives })
         {
             writer.Write(text.Length);
             writer.Write(text.Span);
         }
+
+        Rest.Write(writer);
     }
 
     /// <summary>The tally of its units.</summary>

@@ -1,16 +1,65 @@
 using Layshaft.Book.Problems;
 using Layshaft.Site.Assessment.Lives;
+using Layshaft.Site.Publishing;
 
 namespace Layshaft.Site.Building.Parts;
 
 /// <summary>A job of a part as it is known without reading it.</summary>
-/// <param name="Content">The hash of its file.</param>
+/// <param name="File">The path of its file.</param>
+/// <param name="Content">The hash of that.</param>
+/// <param name="IsOnTheBench">Whether a unit of it is still in the shop.</param>
 /// <param name="Links">What ties it to the rest of the book.</param>
-internal sealed record KnownJob(string Content, JobLinks Links);
+internal sealed record KnownJob(string File, ContentHash Content, bool IsOnTheBench, JobLinks Links);
 
 /// <summary>What is kept of a part besides its tally.</summary>
+/// <param name="Units">The ids of its units, in order.</param>
 /// <param name="Jobs">Its jobs.</param>
-/// <param name="Bench">The paths of the files of those jobs of which a unit is still in the shop.</param>
 /// <param name="Newest">The newest day of anything done in its jobs; null without any.</param>
 /// <param name="Problems">What is wrong or worth knowing in it.</param>
-internal sealed record PartRest(IReadOnlyList<KnownJob> Jobs, IReadOnlyList<string> Bench, DateOnly? Newest, IReadOnlyList<Problem> Problems);
+internal sealed record PartRest(IReadOnlyList<string> Units, IReadOnlyList<KnownJob> Jobs, DateOnly? Newest, IReadOnlyList<Problem> Problems)
+{
+    /// <summary>Reads it back.</summary>
+    /// <param name="reader">Stands where it begins.</param>
+    /// <exception cref="IOException">It is something else.</exception>
+    public static PartRest Read(BinaryReader reader)
+    {
+        var units = KeptBytes.Texts(reader);
+        var jobs = new KnownJob[reader.ReadInt32()];
+        for (var i = 0; i < jobs.Length; i++)
+        {
+            jobs[i] = new KnownJob(
+                reader.ReadString(),
+                ContentHash.Read(reader.BaseStream),
+                reader.ReadBoolean(),
+                new JobLinks(reader.ReadString(), KeptBytes.Texts(reader), KeptBytes.Texts(reader), KeptBytes.Texts(reader)));
+        }
+
+        return new PartRest(units, jobs, reader.ReadBoolean() ? DateOnly.FromDayNumber(reader.ReadInt32()) : null, KeptBytes.Problems(reader));
+    }
+
+    /// <summary>Writes it.</summary>
+    /// <param name="writer">Where to.</param>
+    public void Write(BinaryWriter writer)
+    {
+        KeptBytes.Write(writer, Units);
+        writer.Write(Jobs.Count);
+        foreach (var job in Jobs)
+        {
+            writer.Write(job.File);
+            job.Content.WriteTo(writer);
+            writer.Write(job.IsOnTheBench);
+            writer.Write(job.Links.Unit);
+            KeptBytes.Write(writer, job.Links.Serials);
+            KeptBytes.Write(writer, job.Links.Donors);
+            KeptBytes.Write(writer, job.Links.Venues);
+        }
+
+        writer.Write(Newest is not null);
+        if (Newest is { } day)
+        {
+            writer.Write(day.DayNumber);
+        }
+
+        KeptBytes.Write(writer, Problems);
+    }
+}

@@ -1,7 +1,6 @@
 using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
 using Layshaft.Site.Assessment;
-using Layshaft.Site.Assessment.Gearing;
 using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.ShopPages;
@@ -45,85 +44,83 @@ public sealed class PartedSite
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(memory);
         var began = DateTime.UtcNow.Ticks;
-        var problems = new ProblemList();
-        if (StandingBook.Read(files ?? FolderBookFiles.Look(folder, problems), problems, memory.Nodes) is not { } standing)
+        var looked = new ProblemList();
+        files ??= FolderBookFiles.Look(folder, looked);
+        try
         {
+            return StandingSite.Of(folder, files, looked, memory) is { } standing ? Of(standing, memory, began) : null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException
+            || (e is AggregateException all && all.InnerExceptions.All(i => i is IOException or UnauthorizedAccessException)))
+        {
+            // Read as a whole, the book tells which file cannot be read.
             return null;
         }
-
-        NodeFile.Keep(memory.Nodes, folder, memory.Output);
-        var own = OwnHand.Of(standing.Book.Shop, folder);
-        foreach (var problem in own.Problems)
-        {
-            problems.Add(problem);
-        }
-
-        return SiteMeans.Of(standing.Book.Shop, own, folder, problems) is { } means ? Of(standing, own, means, memory, problems, began) : null;
     }
 
-    private static PartedSite? Of(StandingBook standing, OwnHand own, SiteMeans means, PublishMemory memory, ProblemList problems, long began)
+    private static PartedSite? Of(StandingSite standing, PublishMemory memory, long began)
     {
-        var (book, files) = (standing.Book, standing.Files);
-        var gearing = BookGearing.Standing(book, files, problems);
+        var (book, files, means, hashes, problems) = (standing.Read.Book, standing.Read.Files, standing.Means, standing.Hashes, standing.Problems);
         var logo = LogoFile.Inspect(book.Shop, files, problems);
         WrittenTexts.OfShop(book.Shop, problems);
-        var hashes = new BookHashes(files, memory.Files);
         var site = new PlanInput("site", means.Fingerprint);
-        var plans = new PartPlans(files, new PartReader(standing, gearing, means, logo, memory.Files), means.Engine, hashes, site, memory);
-        if (problems.HasStops || Take(standing, memory.Parts, plans, hashes, new PartMark(hashes, files, site, began)) is not { } parts)
+        var plans = new PartPlans(files, new PartReader(standing.Read, standing.Gearing, means, logo, memory.Files), means.Engine, hashes, site, memory);
+        if (problems.HasStops || Parts(standing, memory, plans, new PartMark(hashes, files, site, began)) is not { } parts)
         {
             return null;
         }
 
         PartRecord[] records = [.. parts.Select(p => p.Record)];
-        foreach (var record in records)
-        {
-            memory.Parts.Note(record);
-        }
-
         var composition = means.Compose(
-            new BookAssessment(book, new Dictionary<string, JobAssessment>(), LifeAssessment.None(book), gearing, []),
+            new BookAssessment(book, new Dictionary<string, JobAssessment>(), LifeAssessment.None(book), standing.Gearing, []),
             new PictureIndex(logo is null ? new() : new Dictionary<string, UsablePicture> { [logo.Path] = logo }),
             new Dictionary<string, string>());
-        var shared = new SharedFiles(composition, means.Engine, files, own.Folders);
-        var shop = new ShopParts(standing, composition, hashes, site, records);
+        var shared = new SharedFiles(composition, means.Engine, files, standing.Own.Folders);
+        var shop = new ShopParts(standing.Read, composition, hashes, site, records);
         var common = shared.Look(new PageScope("look", [site], () => composition))
-            .Concat(ShopPageList.All.SelectMany(p => shop.Scope(p) is var scope ? shared.Shop(p, () => shop.Context(p, scope), scope) : []))
-            .Concat(shared.Reference(new BookParts(composition, files, means.Fingerprint, hashes).Public()));
+            .Concat(ShopPageList.All.SelectMany(p => shop.Scope(p) is var scope ? shared.Shop(p, () => shop.Context(p, scope), scope) : []));
+        var reference = new BookParts(composition, files, means.Fingerprint, hashes).Public();
+        var kept = memory.Parts.Book is { } before && before.Reference == reference.Mark && plans.CountOf(before.Reference) == before.ReferenceFiles ? before.ReferenceFiles : (int?)null;
+        SiteFile[] anew = kept is null ? [.. shared.Reference(reference)] : [];
+        memory.Parts.Note(standing.ToKeep(reference.Mark!.Value, kept ?? anew.Length, records));
+        var groups = parts.Select(p => p.Kept).OfType<KeptGroup>();
         return new PartedSite(
-            own,
+            standing.Own,
             plans,
-            SitePlan.Of(common.Select((f, i) => f.ToPlan(i)).Concat(parts.SelectMany(p => p.Outputs)), memory.Register.Paths),
+            SitePlan.Of(
+                common.Concat(anew).Select((f, i) => f.ToPlan(i)).Concat(parts.SelectMany(p => p.Outputs)),
+                [.. kept is null ? groups : groups.Append(new KeptGroup(reference.Group, new PartOutputs(reference, () => shared.Reference(reference))))],
+                memory.Register),
             [.. problems.InOrder().Concat(records.SelectMany(r => r.Rest.Problems).Distinct()).OrderBy(p => p.Place)]);
     }
 
-    // All parts, several at once; null when something stops one. A file that cannot be read stops it too: read as a whole, the book
-    // tells which.
-    private static IReadOnlyList<(PartRecord Record, IEnumerable<PlannedOutput> Outputs)>? Take(
-        StandingBook standing, PartMemory memory, PartPlans plans, BookHashes hashes, PartMark marks)
+    // All parts, several at once; null when something stops one.
+    private static IReadOnlyList<PlannedPart>? Parts(StandingSite standing, PublishMemory memory, PartPlans plans, PartMark marks)
     {
-        try
+        if (standing.IsAsKept && PartsAsKept.Of(standing.Read, standing.Hashes, memory) is { } kept)
         {
-            if (Links(standing, memory, hashes) is not { } links || PartOutline.All(standing.Book, links) is not { } outlines)
-            {
-                return null;
-            }
+            return Planned(kept.Count, i => kept[i] is var (record, now) && now is null
+                ? plans.Of(record, () => PartsAsKept.Outline(record, standing.Read.Book))
+                : plans.Of(now!, marks.Of(now!)));
+        }
 
-            var parts = new (PartRecord, IEnumerable<PlannedOutput>)?[outlines.Count];
-            Parallel.For(0, parts.Length, (i, state) =>
-            {
-                parts[i] = plans.Of(outlines[i], marks.Of(outlines[i]));
-                if (parts[i] is null)
-                {
-                    state.Stop();
-                }
-            });
-            return parts.Any(p => p is null) ? null : [.. parts.Select(p => p!.Value)];
-        }
-        catch (AggregateException e) when (e.InnerExceptions.All(i => i is IOException or UnauthorizedAccessException))
+        return Links(standing.Read, memory.Parts, standing.Hashes) is { } links && PartOutline.All(standing.Read.Book, links) is { } outlines
+            ? Planned(outlines.Count, i => plans.Of(outlines[i], marks.Of(outlines[i])))
+            : null;
+    }
+
+    private static IReadOnlyList<PlannedPart>? Planned(int count, Func<int, PlannedPart?> plan)
+    {
+        var parts = new PlannedPart?[count];
+        Parallel.For(0, count, (i, state) =>
         {
-            return null;
-        }
+            parts[i] = plan(i);
+            if (parts[i] is null)
+            {
+                state.Stop();
+            }
+        });
+        return parts.Contains(null) ? null : [.. parts.Select(p => p!)];
     }
 
     // Null when a job cannot be read, or two have one number.

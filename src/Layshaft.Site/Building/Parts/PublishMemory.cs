@@ -36,6 +36,7 @@ public sealed record PublishMemory(string Output, FileMemory Files, NodeMemory N
     /// <summary>Keeps what was seen, once the site is in place.</summary>
     public void Save()
     {
-        Parallel.Invoke(Files.Save, Parts.Save);
+        Files.Save();
+        Parts.Save(Files.Whole);
     }
 }

@@ -20,7 +20,7 @@ internal sealed class ShopParts(StandingBook standing, Composition composition, 
 {
     private readonly Lazy<IReadOnlyList<UnitTally>> _units = new(() => ShopTally.InOrder(parts.SelectMany(p => p.UnitTallies())));
     private readonly Lazy<IReadOnlyList<JobTally>> _jobs = new(() => [.. parts.SelectMany(p => p.JobTallies())]);
-    private readonly IReadOnlyList<string> _bench = [.. parts.SelectMany(p => p.Rest.Bench).Order(StringComparer.Ordinal)];
+    private readonly IReadOnlyList<string> _bench = [.. parts.SelectMany(p => p.Rest.Jobs).Where(j => j.IsOnTheBench).Select(j => j.File).Order(StringComparer.Ordinal)];
     private readonly DateOnly? _newest = parts.Max(p => p.Rest.Newest);
     private readonly PlanInput _standing = new(
         "book without jobs",

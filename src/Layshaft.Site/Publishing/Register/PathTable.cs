@@ -48,35 +48,6 @@ internal sealed class PathTable
         return isOrdered ? new(bytes, all) : Ordered(bytes, all, order);
     }
 
-    /// <summary>A table, or one that is there already and has the same paths.</summary>
-    /// <param name="paths">The paths in any order; gone through once.</param>
-    /// <param name="like">A table that may be the same.</param>
-    /// <param name="order">Which of them each of the table is.</param>
-    internal static PathTable Of(IEnumerable<PlacedPath> paths, PathTable like, out int[] order)
-    {
-        var (places, others) = (new List<int>(like.Count), new List<string>());
-        foreach (var path in paths)
-        {
-            var place = path.PlaceIn(like);
-            places.Add(place >= 0 ? place : ~others.Count);
-            if (place < 0)
-            {
-                others.Add(path.Text);
-            }
-        }
-
-        order = new int[places.Count];
-        Array.Fill(order, -1);
-        for (var i = 0; others.Count == 0 && places.Count == like.Count && i < places.Count; i++)
-        {
-            order[places[i]] = i;
-        }
-
-        return others.Count == 0 && places.Count == like.Count && !order.Contains(-1)
-            ? like
-            : Of(places.Select(p => p >= 0 ? like.TextOf(p) : others[~p]), out order);
-    }
-
     /// <summary>The table of paths that are in order already.</summary>
     /// <param name="text">Their bytes, one behind the other.</param>
     /// <param name="ends">Where each ends.</param>
@@ -92,6 +63,25 @@ internal sealed class PathTable
         }
 
         return new(text, ends);
+    }
+
+    /// <summary>A table of some of its paths and others.</summary>
+    /// <param name="kept">Which of its own, in order.</param>
+    /// <param name="others">The others, in any order.</param>
+    /// <param name="order">Which each of the new table is: first the kept ones are counted, then the others.</param>
+    internal PathTable With(int[] kept, IEnumerable<string> others, out int[] order)
+    {
+        var more = Of(others, out var orderOfMore);
+        var (text, ends, all) = (new ArrayBufferWriter<byte>(), new int[kept.Length + more.Count], new int[kept.Length + more.Count]);
+        for (var (i, own, other) = (0, 0, 0); i < ends.Length; i++)
+        {
+            var isOwn = other == more.Count || (own < kept.Length && this[kept[own]].SequenceCompareTo(more[other]) <= 0);
+            text.Write(isOwn ? this[kept[own]] : more[other]);
+            (ends[i], all[i]) = (text.WrittenCount, isOwn ? own++ : kept.Length + orderOfMore[other++]);
+        }
+
+        order = all;
+        return new(text.WrittenSpan.ToArray(), ends);
     }
 
     /// <summary>The text of one.</summary>

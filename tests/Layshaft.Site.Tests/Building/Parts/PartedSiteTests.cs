@@ -72,6 +72,63 @@ public sealed class PartedSiteTests
         Assert.Equal(book.Tree(book.Clean()), book.Tree("site"));
     }
 
+    [Theory]
+    [InlineData("files")]
+    [InlineData("parts")]
+    [InlineData("register")]
+    public void What_is_kept_of_one_publish_does_not_go_with_what_is_kept_of_another(string file)
+    {
+        using var book = new EditedBook();
+        book.Again();
+        var bytes = File.ReadAllBytes(book.Kept(file));
+
+        // There and back again, with what was known before the first change put in its place after it.
+        book.Change(15, 1);
+        book.Again();
+        File.WriteAllBytes(book.Kept(file), bytes);
+        book.Change(7, 1);
+        book.Again();
+        Assert.Equal(book.Tree(book.Clean()), book.Tree("site"));
+        book.Write("jobs/2025/0004/job.yaml", book.Text("jobs/2025/0004/job.yaml").Replace("Looks worn 1.", "Looks worn.", StringComparison.Ordinal));
+        book.Again();
+        Assert.Equal(book.Tree(book.Clean()), book.Tree("site"));
+    }
+
+    [Fact]
+    public void Where_a_job_alone_changed_no_other_file_is_opened()
+    {
+        using var book = new EditedBook();
+        book.Again();
+
+        // Nobody would know of these: their size and time are what they were.
+        book.WriteUnnoticed("units/c.yaml", "gearbox", "gearbix");
+        book.WriteUnnoticed("jobs/2025/0004/job.yaml", "received", "recieved");
+        book.Change(1, 7);
+        var result = book.Again();
+        Assert.Equal(1, book.PartsRead);
+        Assert.NotEmpty(result.Changed);
+        Assert.All(result.Changed, f => Assert.StartsWith("customers/", f, StringComparison.Ordinal));
+        Assert.DoesNotContain(book.Problems, p => p.Severity == Layshaft.Book.Problems.Severity.Stops);
+    }
+
+    [Fact]
+    public void A_part_whose_pictures_are_young_is_read_again_and_no_other()
+    {
+        using var book = new EditedBook();
+        book.Again();
+        book.Touch("jobs/2023/0001/photos/ring.jpg", DateTime.UtcNow);
+        book.Again();
+        Assert.Equal(1, book.PartsRead);
+        book.Again();
+        Assert.Equal(1, book.PartsRead);
+        book.Touch("jobs/2023/0001/photos/ring.jpg", DateTime.UtcNow.AddDays(-1));
+        book.Again();
+        Assert.Equal(1, book.PartsRead);
+        book.Again();
+        Assert.Equal(0, book.PartsRead);
+        Assert.Equal(book.Tree(book.Clean()), book.Tree("site"));
+    }
+
     [Fact]
     public void A_file_that_somebody_damaged_in_the_site_is_made_again_though_nothing_changed_in_the_book()
     {

@@ -1,4 +1,6 @@
 using System.Text.Json;
+using Layshaft.Book.Places;
+using Layshaft.Book.Problems;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Building;
@@ -34,14 +36,17 @@ public sealed class ShopTallyTests
     public void A_tally_that_was_written_reads_the_same()
     {
         var whole = ShopTally.Of(DemoBook.Review.Assessment!);
-        var record = PartRecord.Of(default(ContentHash), 3, whole, new PartRest([], ["jobs/2025/1/job.yaml"], whole.Newest, []));
+        var job = new KnownJob("jobs/2025/1/job.yaml", new(1, 2, 3, 4), true, new JobLinks("a", ["S-1"], [], ["hill", "ring"]));
+        Problem[] problems = [new("code", new Place("jobs/2025/1/job.yaml", 3, 4), "Grün ist es nicht.", "Write it.", Severity.Notice)];
+        var record = PartRecord.Of(default(ContentHash), 3, whole, new PartRest(["a", "b"], [job], whole.Newest, problems));
         using var stream = new MemoryStream();
         using var writer = new BinaryWriter(stream);
         record.Write(writer);
         stream.Position = 0;
         var read = PartRecord.Read(stream.ToArray(), new BinaryReader(stream));
         Assert.Equal(Text(whole), Text(new ShopTally(read.UnitTallies(), read.JobTallies(), read.LifeTallies(), read.Rest.Newest)));
-        Assert.Equal((3, "jobs/2025/1/job.yaml"), (read.Outputs, read.Rest.Bench[0]));
+        Assert.Equal((default(ContentHash), 3), (read.Mark, read.Outputs));
+        Assert.Equal(JsonSerializer.Serialize(record.Rest), JsonSerializer.Serialize(read.Rest));
     }
 
     private static string Text(ShopTally tally) => JsonSerializer.Serialize(tally);

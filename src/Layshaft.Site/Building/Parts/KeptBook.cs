@@ -1,0 +1,66 @@
+using Layshaft.Book.Problems;
+using Layshaft.Site.Publishing;
+
+namespace Layshaft.Site.Building.Parts;
+
+/// <summary>What a publish keeps of the book as a whole, so that the next need read nothing but the jobs that changed.</summary>
+/// <param name="Files">What was known of the book's files, see <see cref="FileMemory.Whole"/>.</param>
+/// <param name="Standing">Stands for all files but those of jobs, see <see cref="StandingMark"/>.</param>
+/// <param name="Site">Stands for templates, texts and keys.</param>
+/// <param name="Checked">What was wrong or worth knowing in the book without its jobs.</param>
+/// <param name="Geared">The same in the figures of its cars and gearboxes.</param>
+/// <param name="Reference">Stands for the public pages, see <see cref="BookParts.Public"/>.</param>
+/// <param name="ReferenceFiles">How many files those have.</param>
+/// <param name="Parts">Its parts, in order.</param>
+internal sealed record KeptBook(
+    ContentHash? Files,
+    ContentHash Standing,
+    string Site,
+    IReadOnlyList<Problem> Checked,
+    IReadOnlyList<Problem> Geared,
+    ContentHash Reference,
+    int ReferenceFiles,
+    IReadOnlyList<PartRecord> Parts)
+{
+    /// <summary>Reads it back.</summary>
+    /// <param name="bytes">All bytes.</param>
+    /// <param name="reader">Stands where it begins.</param>
+    /// <exception cref="IOException">It is something else.</exception>
+    public static KeptBook Read(byte[] bytes, BinaryReader reader)
+    {
+        ContentHash? files = reader.ReadBoolean() ? ContentHash.Read(reader.BaseStream) : null;
+        var (standing, site, found, geared) = (ContentHash.Read(reader.BaseStream), reader.ReadString(), KeptBytes.Problems(reader), KeptBytes.Problems(reader));
+        var (reference, referenceFiles) = (ContentHash.Read(reader.BaseStream), reader.ReadInt32());
+        var parts = new PartRecord[reader.ReadInt32()];
+        for (var i = 0; i < parts.Length; i++)
+        {
+            parts[i] = PartRecord.Read(bytes, reader);
+        }
+
+        return new KeptBook(files, standing, site, found, geared, reference, referenceFiles, parts);
+    }
+
+    /// <summary>Writes it.</summary>
+    /// <param name="writer">Where to.</param>
+    public void Write(BinaryWriter writer)
+    {
+        writer.Write(Files is not null);
+        Files?.WriteTo(writer);
+        Standing.WriteTo(writer);
+        writer.Write(Site);
+        KeptBytes.Write(writer, Checked);
+        KeptBytes.Write(writer, Geared);
+        Reference.WriteTo(writer);
+        writer.Write(ReferenceFiles);
+        writer.Write(Parts.Count);
+        foreach (var part in Parts)
+        {
+            part.Write(writer);
+        }
+    }
+
+    /// <summary>Whether nothing has changed since another that would have to be written.</summary>
+    /// <param name="other">The other.</param>
+    public bool IsAs(KeptBook? other) => other is not null && Files == other.Files && Standing == other.Standing && Site == other.Site
+        && Reference == other.Reference && ReferenceFiles == other.ReferenceFiles && Checked.SequenceEqual(other.Checked) && Geared.SequenceEqual(other.Geared) && Parts.SequenceEqual(other.Parts);
+}

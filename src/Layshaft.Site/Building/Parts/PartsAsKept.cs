@@ -1,0 +1,114 @@
+using Layshaft.Book.Problems;
+using Layshaft.Book.Reading;
+using Layshaft.Book.Records;
+using Layshaft.Site.Assessment.Lives;
+
+namespace Layshaft.Site.Building.Parts;
+
+/// <summary>
+/// The parts of a book of which no file but those of jobs has changed since the last publish: where a part's jobs have not either, nothing of it
+/// need be read.
+/// </summary>
+internal sealed class PartsAsKept
+{
+    private readonly StandingBook _standing;
+    private readonly BookHashes _hashes;
+    private readonly PartMemory _memory;
+    private readonly Dictionary<string, int> _partOf = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, JobLinks> _links = new(StringComparer.Ordinal);
+
+    private PartsAsKept(StandingBook standing, BookHashes hashes, PartMemory memory) => (_standing, _hashes, _memory) = (standing, hashes, memory);
+
+    /// <summary>The parts, in order: each as it was kept, and what it is now if something in the folders of its jobs changed.</summary>
+    /// <param name="standing">The book without its jobs.</param>
+    /// <param name="hashes">Hashes of its files.</param>
+    /// <param name="memory">What is known from the publish before.</param>
+    /// <returns>Null when the book has other parts now, or that cannot be told without reading it.</returns>
+    /// <exception cref="IOException">A file cannot be read.</exception>
+    public static IReadOnlyList<(PartRecord Kept, PartOutline? Now)>? Of(StandingBook standing, BookHashes hashes, PublishMemory memory)
+    {
+        var parts = new PartsAsKept(standing, hashes, memory.Parts);
+        return parts.HasTheSameJobs() && parts.Touched(memory.Files) is { } touched && touched.All(parts.HasTheSameLinks)
+            ? [.. memory.Parts.Book!.Parts.Select((p, i) => (p, touched.Contains(i) || p.Mark is null ? parts.Outline(p) : null))]
+            : null;
+    }
+
+    /// <summary>A part as it was kept, for its files.</summary>
+    /// <param name="kept">What is kept of it.</param>
+    /// <param name="book">The book without its jobs.</param>
+    public static PartOutline Outline(PartRecord kept, ShopBook book) => Outline(kept, book, j => j.Links);
+
+    private static PartOutline Outline(PartRecord kept, ShopBook book, Func<KnownJob, JobLinks> links) => PartOutline.Of(
+        book, [.. kept.Rest.Units.Select(id => book.Units[id])], [.. kept.Rest.Jobs.Select(j => (j.File, links(j)))]);
+
+    private PartOutline Outline(PartRecord kept) => Outline(kept, _standing.Book, j => _links.GetValueOrDefault(j.File, j.Links));
+
+    private bool HasTheSameJobs()
+    {
+        foreach (var (part, place) in _memory.Book!.Parts.Select((p, i) => (p, i)))
+        {
+            foreach (var job in part.Rest.Jobs)
+            {
+                _partOf[PartOutline.FolderOf(job.File)] = place;
+            }
+        }
+
+        return _standing.JobFiles.Count == _partOf.Count && _standing.JobFiles.All(f => _partOf.ContainsKey(PartOutline.FolderOf(f)));
+    }
+
+    // Those with a file that is new, is not as it was, or is gone. Null where one is in no job's folder.
+    private HashSet<int>? Touched(FileMemory memory)
+    {
+        var touched = new HashSet<int>();
+        var others = _standing.Files.Below("jobs/").Where(f => !memory.Keep(f)).Select(f => f.Path).ToList();
+        foreach (var path in others.Concat(memory.Unseen("jobs")))
+        {
+            if (!_partOf.TryGetValue(JobFolderOf(path), out var part))
+            {
+                return null;
+            }
+
+            touched.Add(part);
+        }
+
+        return touched;
+    }
+
+    private bool HasTheSameLinks(int part)
+    {
+        foreach (var job in _memory.Book!.Parts[part].Rest.Jobs)
+        {
+            var content = _hashes.OfFile(job.File);
+            if (content == job.Content)
+            {
+                continue;
+            }
+
+            var links = _memory.LinksOf(content) ?? (_standing.ReadJobs([job.File], new ProblemList()) is [var read] ? JobLinks.Of(read) : null);
+            if (links is null || links.Unit != job.Links.Unit || !links.Serials.SequenceEqual(job.Links.Serials) || !links.Donors.SequenceEqual(job.Links.Donors))
+            {
+                return false;
+            }
+
+            _links[job.File] = links;
+        }
+
+        return true;
+    }
+
+    // jobs/YEAR/NUMBER
+    private static string JobFolderOf(string path)
+    {
+        var end = -1;
+        for (var i = 0; i < 3; i++)
+        {
+            end = path.IndexOf('/', end + 1);
+            if (end < 0)
+            {
+                return string.Empty;
+            }
+        }
+
+        return path[..end];
+    }
+}
