@@ -173,7 +173,8 @@ internal sealed class EditedBook : IDisposable
         }
     }
 
-    private void Remove(string start)
+    /// <summary>Removes files whose path begins with a text.</summary>
+    public void Remove(string start)
     {
         foreach (var path in _files.Keys.Where(p => p.StartsWith(start, StringComparison.Ordinal)).ToList())
         {

@@ -112,6 +112,27 @@ public sealed class PartedSiteTests
     }
 
     [Fact]
+    public void A_file_that_has_gone_from_a_job_is_missed()
+    {
+        using var book = new EditedBook();
+        book.Again();
+        book.Remove("jobs/2023/0001/photos/ring.jpg");
+        Assert.False(book.CanBeParted());
+        Assert.Contains(book.ProblemsOfTheWhole(), p => p.Code == "missing-file");
+    }
+
+    [Fact]
+    public void Another_secret_moves_the_pages_of_all_customers()
+    {
+        using var book = new EditedBook();
+        book.Again();
+        book.Write(".layshaft-secret", "another-secret-for-tests-long-enough-9876543210");
+        book.Again();
+        Assert.Equal(3, book.PartsRead);
+        Assert.Equal(book.Tree(book.Clean()), book.Tree("site"));
+    }
+
+    [Fact]
     public void A_part_whose_pictures_are_young_is_read_again_and_no_other()
     {
         using var book = new EditedBook();
