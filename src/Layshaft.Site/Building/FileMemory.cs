@@ -1,3 +1,4 @@
+using System.Buffers.Binary;
 using System.Collections.Concurrent;
 using System.Text;
 using Layshaft.Book.Reading;
@@ -13,7 +14,7 @@ namespace Layshaft.Site.Building;
 /// </summary>
 public sealed class FileMemory
 {
-    private const string Mark = "layshaft files 1";
+    private const string Mark = "layshaft files 2";
 
     private readonly string _path;
     private readonly long _began = DateTime.UtcNow.Ticks;
@@ -116,19 +117,16 @@ public sealed class FileMemory
             throw new FormatException();
         }
 
-        var known = new Row[reader.ReadInt32()];
-        var paths = PathTable.Of(Paths(), out var order);
-        return new(file, paths, [.. order.Select(i => known[i])], whole);
-
-        IEnumerable<string> Paths()
+        var paths = PathTable.Read(reader);
+        var known = new Row[paths.Count];
+        Span<byte> bytes = stackalloc byte[Row.Bytes];
+        for (var i = 0; i < known.Length; i++)
         {
-            for (var i = 0; i < known.Length; i++)
-            {
-                var path = reader.ReadString();
-                known[i] = Row.Read(reader);
-                yield return path;
-            }
+            reader.BaseStream.ReadExactly(bytes);
+            known[i] = Row.Of(bytes);
         }
+
+        return new(file, paths, known, whole);
     }
 
     private void Write(Stream stream)
@@ -136,13 +134,21 @@ public sealed class FileMemory
         // Not disposed: that would close the stream, which is the caller's.
         var buffer = new BufferedStream(stream, 1 << 16);
         using var writer = new BinaryWriter(buffer, Encoding.UTF8, leaveOpen: true);
-        int[] kept = [.. Enumerable.Range(0, _known.Length).Where(i => _seen[i] && !_new.ContainsKey(_paths.TextOf(i)))];
-        writer.Write(Mark);
-        writer.Write(kept.Length + _new.Count);
-        foreach (var (path, row) in kept.Select(i => (Path: _paths.TextOf(i), Row: _known[i])).Concat(_new.Select(n => (Path: n.Key, Row: n.Value))).OrderBy(p => p.Path, StringComparer.Ordinal))
+        var noted = _new.ToArray();
+        var isKept = _seen.ToArray();
+        foreach (var place in noted.Select(n => _paths.IndexOf(n.Key)).Where(p => p >= 0))
         {
-            writer.Write(path);
-            row.Write(writer);
+            isKept[place] = false;
+        }
+
+        int[] kept = [.. Enumerable.Range(0, isKept.Length).Where(i => isKept[i])];
+        writer.Write(Mark);
+        _paths.With(kept, noted.Select(n => n.Key), out var order).Write(writer);
+        Span<byte> bytes = stackalloc byte[Row.Bytes];
+        foreach (var place in order)
+        {
+            (place < kept.Length ? _known[kept[place]] : noted[place - kept.Length].Value).CopyTo(bytes);
+            writer.Write(bytes);
         }
 
         writer.Flush();
@@ -151,28 +157,43 @@ public sealed class FileMemory
 
     private readonly record struct Row(long Length, long Modified, ContentHash Hash, (int Width, int Height) Large, (int Width, int Height) Middle, (int Width, int Height) Small)
     {
+        internal const int Bytes = (2 * sizeof(long)) + ContentHash.Bytes + (6 * sizeof(int));
+
+        private const int Sizes = (2 * sizeof(long)) + ContentHash.Bytes;
+
         internal bool IsPicture => Large != default;
 
-        internal static Row Read(BinaryReader reader)
-        {
-            var (length, modified) = (reader.ReadInt64(), reader.ReadInt64());
-            return new(length, modified, ContentHash.Read(reader.BaseStream), Size(reader), Size(reader), Size(reader));
-        }
+        internal static Row Of(ReadOnlySpan<byte> bytes) => new(
+            BinaryPrimitives.ReadInt64LittleEndian(bytes),
+            BinaryPrimitives.ReadInt64LittleEndian(bytes[sizeof(long)..]),
+            ContentHash.Of(bytes[(2 * sizeof(long))..]),
+            Size(bytes, 0),
+            Size(bytes, 1),
+            Size(bytes, 2));
 
         internal UsablePicture ToPicture(string path) => new(path, Large, Small) { Middle = Middle, Hash = Hash.ToString() };
 
-        internal void Write(BinaryWriter writer)
+        internal void CopyTo(Span<byte> bytes)
         {
-            writer.Write(Length);
-            writer.Write(Modified);
-            Hash.WriteTo(writer);
-            foreach (var (width, height) in new[] { Large, Middle, Small })
-            {
-                writer.Write(width);
-                writer.Write(height);
-            }
+            BinaryPrimitives.WriteInt64LittleEndian(bytes, Length);
+            BinaryPrimitives.WriteInt64LittleEndian(bytes[sizeof(long)..], Modified);
+            Hash.CopyTo(bytes[(2 * sizeof(long))..]);
+            Size(Large, bytes, 0);
+            Size(Middle, bytes, 1);
+            Size(Small, bytes, 2);
         }
 
-        private static (int Width, int Height) Size(BinaryReader reader) => (reader.ReadInt32(), reader.ReadInt32());
+        private static (int Width, int Height) Size(ReadOnlySpan<byte> bytes, int which)
+        {
+            var at = bytes[(Sizes + (2 * sizeof(int) * which))..];
+            return (BinaryPrimitives.ReadInt32LittleEndian(at), BinaryPrimitives.ReadInt32LittleEndian(at[sizeof(int)..]));
+        }
+
+        private static void Size((int Width, int Height) size, Span<byte> bytes, int which)
+        {
+            var at = bytes[(Sizes + (2 * sizeof(int) * which))..];
+            BinaryPrimitives.WriteInt32LittleEndian(at, size.Width);
+            BinaryPrimitives.WriteInt32LittleEndian(at[sizeof(int)..], size.Height);
+        }
     }
 }

@@ -1,5 +1,3 @@
-using Layshaft.Site.Publishing.Register;
-
 namespace Layshaft.Site.Publishing;
 
 /// <summary>
@@ -81,16 +79,21 @@ internal sealed class FolderSwap(StateFolder state, string manifestPath, IFileWo
 
     /// <summary>Makes a spare of the old tree after an exchange, or clears it, and then takes the mark from the new one.</summary>
     /// <param name="warnings">Receives what strangers should know.</param>
-    /// <param name="seen">The old tree when it was looked at as the site, if that is at hand.</param>
-    /// <param name="now">The site's files, if that is at hand.</param>
-    /// <param name="hasFolderTimes">Whether the disk is known to set a folder's time when a name comes into it or leaves it.</param>
-    internal void Settle(ICollection<PublishProblem> warnings, OldSite? seen = null, SiteRegister? now = null, bool hasFolderTimes = false)
+    /// <param name="known">What is known of the exchange; null where a killed publish made it.</param>
+    internal void Settle(ICollection<PublishProblem> warnings, SettledSite? known = null)
     {
         foreach (var tree in new[] { state.Stage, state.Old }.Where(Directory.Exists))
         {
-            var list = HashOfList();
+            var list = known?.List ?? HashOfList();
             var changes = list is { } ofList ? SpareChanges.Read(state.SpareChanges, ofList) : null;
-            var old = new OldTree(state, tree, manifestPath, files, parallelism) { Seen = seen, Now = now, Changes = changes, HasFolderTimes = hasFolderTimes, FolderClock = FolderClock };
+            var old = new OldTree(state, tree, manifestPath, files, parallelism)
+            {
+                Seen = known?.Before,
+                Now = known?.Now,
+                Changes = changes,
+                HasFolderTimes = known?.HasFolderTimes == true,
+                FolderClock = FolderClock,
+            };
             if (changes?.HasSecondNames == true && !Path.Exists(state.Spare) && old.LeaveSecondNames(warnings))
             {
                 files.Move(tree, state.Spare);

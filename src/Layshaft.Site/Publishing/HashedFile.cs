@@ -8,25 +8,25 @@ internal static class HashedFile
     /// <summary>Writes a file, unless the one that is there says the same.</summary>
     /// <param name="files">Writes it.</param>
     /// <param name="path">Where to.</param>
-    /// <param name="write">Writes what follows the hash: twice, the same each time.</param>
+    /// <param name="write">Writes what follows the hash: where one may be there already twice, the same each time.</param>
     /// <param name="there">The hash of the one that is there; null to write it in any case.</param>
     /// <returns>The hash.</returns>
     internal static ContentHash Write(IFileWork files, string path, Action<Stream> write, ContentHash? there = null)
     {
-        using var counted = new HashingStream(Stream.Null);
-        write(counted);
-        var hash = counted.Hash();
-        if (hash == there && File.Exists(path))
+        if (there is not null && HashOf(Stream.Null, write) is var same && same == there && File.Exists(path))
         {
-            return hash;
+            return same;
         }
 
+        var hash = default(ContentHash);
         files.Replace(path, stream =>
         {
             Span<byte> head = stackalloc byte[ContentHash.Bytes];
-            hash.CopyTo(head);
             stream.Write(head);
-            write(stream);
+            hash = HashOf(stream, write);
+            hash.CopyTo(head);
+            stream.Position = 0;
+            stream.Write(head);
         });
         return hash;
     }
@@ -61,4 +61,11 @@ internal static class HashedFile
     /// <param name="bytes">A file's bytes.</param>
     internal static bool IsWhole(ReadOnlySpan<byte> bytes) =>
         bytes.Length >= ContentHash.Bytes && SHA256.HashData(bytes[ContentHash.Bytes..]).AsSpan().SequenceEqual(bytes[..ContentHash.Bytes]);
+
+    private static ContentHash HashOf(Stream to, Action<Stream> write)
+    {
+        using var hashed = new HashingStream(to, leaveOpen: true);
+        write(hashed);
+        return hashed.Hash();
+    }
 }

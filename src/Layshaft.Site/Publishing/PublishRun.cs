@@ -51,14 +51,15 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
 
             // None of these waits for another.
             SiteAsLeft? site = null;
+            var there = swapped || old.HasFreshTimes ? null : old.Register.Hash;
             Action[] ends = [
-                Beside(() => RegisterFile.Write(files, _state.Register, register, list!.Value, old.HasFreshTimes ? null : old.Register.Hash)),
+                Beside(() => RegisterFile.Write(files, _state.Register, register, list!.Value, there)),
                 Beside(() => site = SiteAsLeft.Of(_state.Output, register, strangers, options.ManifestPath, list!.Value, DiskClock.FreshFrom())),
                 Beside(() => options.InPlace?.Invoke()),
             ];
             if (swapped)
             {
-                AfterSwap(result, old, register, stage.HasFolderTimes);
+                AfterSwap(result, old, register, list!.Value, stage);
             }
             else
             {
@@ -116,22 +117,17 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
     }
 
     /// <summary>The new site is in place: from here on nothing fails, it is only told.</summary>
-    private void AfterSwap(PublishResult result, OldSite old, SiteRegister now, bool hasFolderTimes)
+    private void AfterSwap(PublishResult result, OldSite old, SiteRegister now, ContentHash list, Staging stage)
     {
-        Tidy(() => _swap.Settle(_warnings, old, now, hasFolderTimes));
+        Tidy(() => _swap.Settle(_warnings, new SettledSite(old, now, list, stage.HasFolderTimes)));
         Tidy(() => files.Replace(_state.Changes, stream => WriteChanges(result, stream)));
     }
 
-    // Begins a step on another thread, if there is to be any; what is given back ends it.
+    // What fails beside is told, like the rest.
     private Action Beside(Action step)
     {
-        if (options.Parallelism == 1)
-        {
-            return () => Tidy(step);
-        }
-
-        var task = Task.Run(step);
-        return () => Tidy(() => task.GetAwaiter().GetResult());
+        var end = SideBySide.Begin(step, options.Parallelism);
+        return () => Tidy(end);
     }
 
     private void Tidy(Action step)

@@ -9,6 +9,21 @@ internal static class SideBySide
     /// <summary>How many neighbours, which mostly lie in one folder, one thread takes at a time.</summary>
     internal const int Share = 256;
 
+    /// <summary>Begins a step on another thread, if there is to be any.</summary>
+    /// <param name="step">What to do.</param>
+    /// <param name="parallelism">The most threads at once; with a single one the step is done when its end is waited for.</param>
+    /// <returns>Waits for its end, and throws what it threw.</returns>
+    internal static Action Begin(Action step, int parallelism)
+    {
+        if (parallelism == 1)
+        {
+            return step;
+        }
+
+        var task = Task.Run(step);
+        return () => task.GetAwaiter().GetResult();
+    }
+
     /// <summary>Does something for each item, for different ones at once.</summary>
     /// <param name="items">The items.</param>
     /// <param name="parallelism">The most threads at once.</param>

@@ -47,15 +47,24 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
     internal ContentHash Complete(StagedFiles staged, SiteRegister register, Strangers strangers, ICollection<PublishProblem> warnings)
     {
         var folders = strangers.FoldersWith(plan.Paths, options.ManifestPath);
-        var spare = new SpareTree(state, old, options.ManifestPath, files, options.Parallelism).BecomeStage(staged, folders, warnings);
+        var list = default(ContentHash);
+        files.CreateFolder(Path.GetDirectoryName(InMade(options.ManifestPath))!);
+        var listed = SideBySide.Begin(
+            () => files.WriteThrough(InMade(options.ManifestPath), stream => list = SiteManifest.Write(stream, register.Files())), options.Parallelism);
+        SpareReview? spare;
+        try
+        {
+            spare = new SpareTree(state, old, options.ManifestPath, files, options.Parallelism).BecomeStage(staged, folders, warnings);
+        }
+        finally
+        {
+            listed();
+        }
+
         HasFolderTimes = spare?.IsByNote == true;
-        if (spare is null && Directory.Exists(state.Made))
+        if (spare is null)
         {
             files.Move(state.Made, state.Stage);
-        }
-        else if (spare is null)
-        {
-            files.CreateFolder(state.Stage);
         }
 
         foreach (var folder in folders.Except(spare?.Folders ?? [], StringComparer.Ordinal).Order(StringComparer.Ordinal))
@@ -64,9 +73,10 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         }
 
         var hasSecondNames = LinkAll(spare?.Lacking ?? staged.Where(i => !staged.IsStaged(i)));
-        if (spare is not null && Directory.Exists(state.Made))
+        if (spare is not null)
         {
-            SideBySide.ForEach(staged.Where(staged.IsStaged), options.Parallelism, i => files.Move(InMade(plan.Paths.TextOf(i)), InStage(plan.Paths.TextOf(i))));
+            SideBySide.ForEach(
+                staged.Where(staged.IsStaged).Select(plan.Paths.TextOf).Append(options.ManifestPath), options.Parallelism, path => files.Move(InMade(path), InStage(path)));
             FolderSwap.RemoveFolders(SiteTree.Walk(state.Made), state.Made, files);
         }
 
@@ -75,8 +85,6 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
             CopyStranger(entry);
         }
 
-        var list = default(ContentHash);
-        files.WriteThrough(InStage(options.ManifestPath), stream => list = SiteManifest.Write(stream, register.Files()));
         files.Create(Path.Combine(state.Stage, StateFolder.MarkName)).Dispose();
         CopyRights();
         RecordChanges(staged, list, hasSecondNames);

@@ -4,17 +4,45 @@ using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Building.Parts;
 
-/// <summary>Everything that a publish knows from the one before. Losing it costs time and nothing else.</summary>
-/// <param name="Output">The site's folder.</param>
-/// <param name="Files">Of the book's texts and pictures.</param>
-/// <param name="Nodes">What files other than jobs were parsed to.</param>
-/// <param name="Parts">Of the parts of the book.</param>
-public sealed record PublishMemory(string Output, FileMemory Files, NodeMemory Nodes, PartMemory Parts)
+/// <summary>Everything that a publish knows from the one before, read in the background. Losing it costs time and nothing else.</summary>
+public sealed class PublishMemory
 {
-    private readonly Lazy<SiteRegister> _register = new(() => RegisterFile.Read(new StateFolder(OutputFolder.RealPath(Output)).Register));
+    private readonly Lazy<SiteRegister> _register;
+    private readonly Task<FileMemory> _files;
+    private readonly Task<NodeMemory> _nodes;
+    private readonly Task<PartMemory> _parts;
+
+    private PublishMemory(string output)
+    {
+        Output = output;
+        _register = new(() => RegisterFile.Read(new StateFolder(OutputFolder.RealPath(output)).Register));
+        _parts = Task.Run(() => PartMemory.Beside(output));
+        _files = Task.Run(() => FileMemory.Beside(output));
+        _nodes = Task.Run(() => NodeFile.Read(output));
+    }
+
+    /// <summary>The site's folder.</summary>
+    public string Output { get; }
+
+    /// <summary>What is known of the book's texts and pictures.</summary>
+    public FileMemory Files => _files.GetAwaiter().GetResult();
+
+    /// <summary>What files other than jobs were parsed to.</summary>
+    public NodeMemory Nodes => _nodes.GetAwaiter().GetResult();
+
+    /// <summary>What is known of the parts of the book.</summary>
+    public PartMemory Parts => _parts.GetAwaiter().GetResult();
 
     /// <summary>Of the files of the site.</summary>
     internal SiteRegister Register => _register.Value;
+
+    /// <summary>The memory that is kept beside a site.</summary>
+    /// <param name="output">The site's folder.</param>
+    public static PublishMemory Beside(string output)
+    {
+        ArgumentNullException.ThrowIfNull(output);
+        return new PublishMemory(output);
+    }
 
     /// <summary>How to publish with what is known, and keep what was seen for the next time.</summary>
     /// <param name="options">How to publish.</param>
@@ -22,15 +50,6 @@ public sealed record PublishMemory(string Output, FileMemory Files, NodeMemory N
     {
         ArgumentNullException.ThrowIfNull(options);
         return options with { Known = _register, InPlace = Save };
-    }
-
-    /// <summary>The memory that is kept beside a site.</summary>
-    /// <param name="output">The site's folder.</param>
-    public static PublishMemory Beside(string output)
-    {
-        var (files, nodes) = (Task.Run(() => FileMemory.Beside(output)), Task.Run(() => NodeFile.Read(output)));
-        var parts = PartMemory.Beside(output);
-        return new(output, files.GetAwaiter().GetResult(), nodes.GetAwaiter().GetResult(), parts);
     }
 
     /// <summary>Keeps what was seen, once the site is in place.</summary>

@@ -84,6 +84,34 @@ internal sealed class PathTable
         return new(text.WrittenSpan.ToArray(), ends);
     }
 
+    /// <summary>Reads a table back.</summary>
+    /// <param name="reader">Where from.</param>
+    /// <exception cref="FormatException">It is something else.</exception>
+    /// <exception cref="IOException">There is less than it says.</exception>
+    internal static PathTable Read(BinaryReader reader)
+    {
+        var ends = new int[reader.ReadInt32()];
+        for (var (i, end) = (0, 0); i < ends.Length; i++)
+        {
+            ends[i] = end += reader.Read7BitEncodedInt();
+        }
+
+        return OfOrdered(reader.ReadBytes(ends is [.., var last] ? last : 0), ends);
+    }
+
+    /// <summary>Writes it.</summary>
+    /// <param name="writer">Where to.</param>
+    internal void Write(BinaryWriter writer)
+    {
+        writer.Write(Count);
+        for (var i = 0; i < Count; i++)
+        {
+            writer.Write7BitEncodedInt(this[i].Length);
+        }
+
+        writer.Write(_text);
+    }
+
     /// <summary>The text of one.</summary>
     /// <param name="index">Its place in the order.</param>
     internal string TextOf(int index) => Encoding.UTF8.GetString(this[index]);

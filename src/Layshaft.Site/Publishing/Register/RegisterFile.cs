@@ -9,7 +9,7 @@ namespace Layshaft.Site.Publishing.Register;
 /// </summary>
 internal static class RegisterFile
 {
-    private const string Mark = "layshaft register 1";
+    private const string Mark = "layshaft register 2";
     private const int RowBytes = (2 * ContentHash.Bytes) + (2 * sizeof(long)) + sizeof(int);
 
     /// <summary>Reads a register. One that is missing or damaged is the register of nothing.</summary>
@@ -47,14 +47,8 @@ internal static class RegisterFile
             marks[i] = ContentHash.Read(reader.BaseStream);
         }
 
-        var ends = new int[reader.ReadInt32()];
-        for (var (i, end) = (0, 0); i < ends.Length; i++)
-        {
-            ends[i] = end += reader.ReadByte();
-        }
-
-        var text = reader.ReadBytes(ends is [.., var last] ? last : 0);
-        var rows = new RegisterRow[ends.Length];
+        var paths = PathTable.Read(reader);
+        var rows = new RegisterRow[paths.Count];
         Span<byte> bytes = stackalloc byte[RowBytes];
         for (var i = 0; i < rows.Length; i++)
         {
@@ -62,7 +56,7 @@ internal static class RegisterFile
             rows[i] = Row(bytes, marks.Length);
         }
 
-        return new(PathTable.OfOrdered(text, ends), rows, marks) { Noted = noted, Hash = whole, List = list };
+        return new(paths, rows, marks) { Noted = noted, Hash = whole, List = list };
     }
 
     private static void Write(Stream stream, SiteRegister register, ContentHash list)
@@ -78,17 +72,7 @@ internal static class RegisterFile
             mark.WriteTo(writer);
         }
 
-        writer.Write(register.Count);
-        for (var i = 0; i < register.Count; i++)
-        {
-            writer.Write((byte)register.Paths[i].Length);
-        }
-
-        for (var i = 0; i < register.Count; i++)
-        {
-            writer.Write(register.Paths[i]);
-        }
-
+        register.Paths.Write(writer);
         Span<byte> bytes = stackalloc byte[RowBytes];
         for (var i = 0; i < register.Count; i++)
         {
