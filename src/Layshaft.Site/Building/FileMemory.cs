@@ -49,11 +49,20 @@ public sealed class FileMemory
     internal UsablePicture? Recall(BookFile file) => Find(file) is { IsPicture: true } row ? row.ToPicture(file.Path) : null;
 
     /// <summary>The hash of a file's content; null when it has to be opened.</summary>
-    internal ContentHash? HashOf(BookFile file) => Find(file)?.Hash;
+    internal ContentHash? HashOf(BookFile file) => Find(file) is { } row && row.Hash != default ? row.Hash : null;
 
     /// <summary>Keeps what is known of a file, if anything is, for the next publish too.</summary>
     /// <returns>Whether anything is: then it is as it was when it was noted.</returns>
     internal bool Keep(BookFile file) => Find(file) is not null;
+
+    /// <summary>Notes that a file is there, unless more is known of it, for the next publish to see whether it is as it was: one that nobody opens.</summary>
+    internal void See(BookFile file)
+    {
+        if (!Keep(file))
+        {
+            Note(file, default(ContentHash));
+        }
+    }
 
     /// <summary>The paths below a folder of which something is known, and no file was asked for that is so.</summary>
     /// <param name="folder">The folder.</param>

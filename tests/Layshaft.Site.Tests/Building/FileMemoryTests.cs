@@ -75,4 +75,20 @@ public sealed class FileMemoryTests : IDisposable
         memory.Save();
         Assert.Equal(Picture, FileMemory.Beside(Site).Recall(Photo));
     }
+
+    [Fact]
+    public void Of_a_file_that_nobody_opens_size_and_time_are_known_and_no_more()
+    {
+        var stray = Photo with { Path = "jobs/2026/1/invoice.pdf" };
+        var memory = FileMemory.Beside(Site);
+        memory.See(stray);
+        memory.See(Photo);
+        memory.Save();
+        var next = FileMemory.Beside(Site);
+        Assert.Equal((true, false, true), (next.Keep(stray), next.Keep(stray with { Modified = LongAgo + 1 }), next.Keep(Photo)));
+        Assert.Null(next.HashOf(stray));
+        Assert.Null(next.Recall(stray));
+        Assert.Equal(Picture, next.Recall(Photo));
+        Assert.Equal([stray.Path, Photo.Path], FileMemory.Beside(Site).Unseen("jobs"));
+    }
 }

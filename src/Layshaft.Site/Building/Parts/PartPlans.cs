@@ -40,18 +40,14 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
     /// <exception cref="IOException">A file cannot be read.</exception>
     public PlannedPart? Of(PartOutline part, ContentHash? mark)
     {
-        if (mark is not { } known || memory.Parts.Recall(known) is not { } record || !Has(record))
-        {
-            return Read(part, mark);
-        }
-
+        var planned = mark is { } known && memory.Parts.Recall(known) is { } record && Has(record) ? Kept(record, () => part) : Read(part, mark);
         foreach (var file in part.JobFolders.SelectMany(f => files.Below($"{f}/")))
         {
-            // Nobody opens the pictures, but they are to be known the next time also.
-            memory.Files.Keep(file);
+            // Where nobody opens a picture, the next publish is to know all the same whether it is as it was.
+            memory.Files.See(file);
         }
 
-        return Kept(record, () => part);
+        return planned;
     }
 
     /// <summary>Plans the files of a part that is as it was kept.</summary>
