@@ -70,6 +70,15 @@ public readonly record struct ContentHash(ulong First, ulong Second, ulong Third
         to.Write(bytes);
     }
 
+    /// <summary>Writes 64 hexadecimal digits in lower case as ASCII.</summary>
+    /// <param name="to">Where to.</param>
+    internal void WriteTo(Span<byte> to)
+    {
+        Span<byte> bytes = stackalloc byte[Bytes];
+        CopyTo(bytes);
+        _ = Convert.TryToHexStringLower(bytes, to, out _);
+    }
+
     /// <summary>64 hexadecimal digits in lower case.</summary>
     public override string ToString() => string.Create(2 * Bytes, this, (text, hash) => hash.WriteTo(text));
 

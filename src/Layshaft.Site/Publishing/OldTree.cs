@@ -11,6 +11,9 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
     private readonly KeptAside _aside = new(state, files);
     private LeftAsSpare? _left;
 
+    // Folders that were looked at a second time, and had the time that they had the first.
+    private HashSet<string> _calm = [];
+
     /// <summary>The tree when it was looked at as the site, where that is at hand; otherwise its list is read when it is asked.</summary>
     internal OldSite? Seen { get; init; }
 
@@ -64,7 +67,7 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
         }
 
         var ofSite = left.Now.Paths.Folders().Concat(OutputPath.FoldersAbove(manifestPath)).Append(string.Empty).ToHashSet(StringComparer.Ordinal);
-        return SpareNote.Of(place, [.. left.Folders.Select(f => f.Path)], list, ofSite, FolderClock, parallelism);
+        return SpareNote.Of(place, [.. left.Folders.Select(f => (f.Path, left.Calm.Contains(f.Path) ? f.Modified : (long?)null))], list, ofSite, FolderClock, parallelism);
     }
 
     private SiteTree Sort(bool leave, ICollection<PublishProblem> warnings)
@@ -111,7 +114,8 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
         }
 
         var isWhole = Enumerable.Range(0, kept.Length).All(i => kept[i] || Changes?.Contains(now.Paths.TextOf(i)) == true);
-        _left = leave ? new(now, [.. old.Folders.UnionBy(Seen?.Others.Folders ?? [], f => f.Path, StringComparer.Ordinal)], isWhole) : null;
+        _calm.ExceptWith(Touched(old, left));
+        _left = leave ? new(now, [.. (Seen?.Others.Folders ?? []).UnionBy(old.Folders, f => f.Path, StringComparer.Ordinal)], _calm, isWhole) : null;
         return old;
     }
 
@@ -123,11 +127,18 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
         var freshFrom = DiskClock.FreshFrom(seen.Began, FolderClock);
         var times = FolderTimes.Of(root, [.. folders.Select(f => f.Path)], parallelism);
         string[] restless = [.. folders.Where((f, i) => times[i] != f.Modified || f.Modified >= freshFrom).Select(f => f.Path)];
+        _calm = folders.Select(f => f.Path).Except(restless, StringComparer.Ordinal).ToHashSet(StringComparer.Ordinal);
         Array.Fill(kept, true);
         var unsure = SecondNames.Unsure(seen, now.Paths, kept, changes, restless)
             .Concat(seen.Others.Entries.Where(e => e.Kind != TreeKind.Folder).Select(e => e.Path));
         return SiteTree.LookAt(root, unsure.Append(manifestPath).Distinct(StringComparer.Ordinal), restless, folders.Select(f => f.Path).ToHashSet(StringComparer.Ordinal), isOther);
     }
+
+    // Where we removed something, or put the list.
+    private IEnumerable<string> Touched(SiteTree old, bool[] left) => old.Entries.Where(e => e.Kind != TreeKind.Folder).Select(e => e.Path)
+        .Concat(Enumerable.Range(0, left.Length).Where(i => left[i]).Select(i => Seen!.Register.Paths.TextOf(i)))
+        .Append(manifestPath)
+        .Select(p => OutputPath.FoldersAbove(p).FirstOrDefault(string.Empty));
 
     private void Delete(PathTable paths, bool[] which) => SideBySide.ForEach(
         Enumerable.Range(0, which.Length).Where(i => which[i]), parallelism, i => files.DeleteFile(StateFolder.Place(root, paths.TextOf(i))));
@@ -211,6 +222,7 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
 
     private static string? TargetOf(string tree, TreeEntry entry) => new FileInfo(StateFolder.Place(tree, entry.Path)).LinkTarget;
 
-    // What is left of the tree: the site's files, its folders as they were looked at, and whether all that the site kept is there.
-    private sealed record LeftAsSpare(SiteRegister Now, IReadOnlyList<TreeEntry> Folders, bool IsWhole);
+    // What is left of the tree: the site's files, its folders as they were looked at, those of which the time is still that, and whether all that
+    // the site kept is there.
+    private sealed record LeftAsSpare(SiteRegister Now, IReadOnlyList<TreeEntry> Folders, IReadOnlySet<string> Calm, bool IsWhole);
 }

@@ -101,7 +101,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         var changed = now.Paths.Texts(staged.Where(i => was[i] >= 0 && !IsTheSame(i)));
         var restored = now.Paths.Texts(staged.Where(i => IsTheSame(i) && !old.IsIntact(was[i])));
         int[] left = [.. Enumerable.Range(0, before.Count).Where(i => before.Paths.PlaceIn(now.Paths, i) < 0)];
-        var same = added.Count + changed.Count + restored.Count + left.Length == 0 && SiteManifest.HashOf(now.Files()) == before.List;
+        var same = added.Count + changed.Count + restored.Count + left.Length == 0 && SiteManifest.HashOf(now) == before.List;
         _warnings.AddRange(strangers.Edited.Select(path => new PublishProblem(
             path, "This file of ours has left the site, but was changed by hand; it was left alone and is no longer ours.")));
         return new(same ? PublishOutcome.Unchanged : PublishOutcome.Published, [])

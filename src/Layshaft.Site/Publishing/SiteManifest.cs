@@ -1,6 +1,7 @@
+using System.Buffers;
 using System.Globalization;
-using System.Text;
 using System.Text.Json;
+using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
 
@@ -16,6 +17,9 @@ public sealed record ManifestEntry(string Path, long Size, ContentHash Sha256);
 /// </summary>
 public sealed class SiteManifest
 {
+    private const int Block = 1 << 16;
+    private const int MostDigits = 20;
+
     private readonly PathIndex<ManifestEntry> _entries;
 
     internal SiteManifest(IEnumerable<ManifestEntry> entries) => _entries = new(entries, e => e.Path);
@@ -44,39 +48,48 @@ public sealed class SiteManifest
     }
 
     /// <summary>The hash of a list as it is written.</summary>
-    /// <param name="entries">The files in order of path.</param>
-    internal static ContentHash HashOf(IEnumerable<ManifestEntry> entries) => Write(Stream.Null, entries);
+    /// <param name="files">The files.</param>
+    internal static ContentHash HashOf(SiteRegister files) => Write(Stream.Null, files);
 
     /// <summary>Writes a list as JSON, one file a line. Paths need no escaping, see <see cref="OutputPath"/>.</summary>
     /// <param name="to">Where to.</param>
-    /// <param name="entries">The files in order of path; gone through once, since there may be very many.</param>
+    /// <param name="files">The files.</param>
     /// <returns>The hash of what was written.</returns>
-    internal static ContentHash Write(Stream to, IEnumerable<ManifestEntry> entries)
+    internal static ContentHash Write(Stream to, SiteRegister files)
     {
         using var hashed = new HashingStream(to, leaveOpen: true);
-        using (var writer = new StreamWriter(hashed, Encoding.ASCII, 1 << 16, leaveOpen: true))
+        var buffer = new ArrayBufferWriter<byte>(2 * Block);
+        buffer.Write("{\n\"format\": 1,\n\"files\": [\n"u8);
+        for (var i = 0; i < files.Count; i++)
         {
-            var separator = "{\n\"format\": 1,\n\"files\": [\n";
-            var any = false;
-            Span<char> text = stackalloc char[2 * ContentHash.Bytes];
-            foreach (var entry in entries)
+            if (i > 0)
             {
-                writer.Write(any ? ",\n" : separator);
-                writer.Write("{\"path\": \"");
-                writer.Write(entry.Path);
-                writer.Write("\", \"size\": ");
-                _ = entry.Size.TryFormat(text, out var length, default, CultureInfo.InvariantCulture);
-                writer.Write(text[..length]);
-                writer.Write(", \"sha256\": \"");
-                entry.Sha256.WriteTo(text);
-                writer.Write(text);
-                writer.Write("\"}");
-                any = true;
+                buffer.Write(",\n"u8);
             }
 
-            writer.Write(any ? "\n]\n}\n" : separator + "]\n}\n");
+            Write(buffer, files.Paths[i], files[i]);
+            if (buffer.WrittenCount > Block)
+            {
+                hashed.Write(buffer.WrittenSpan);
+                buffer.ResetWrittenCount();
+            }
         }
 
+        buffer.Write(files.Count > 0 ? "\n]\n}\n"u8 : "]\n}\n"u8);
+        hashed.Write(buffer.WrittenSpan);
         return hashed.Hash();
+    }
+
+    private static void Write(ArrayBufferWriter<byte> buffer, ReadOnlySpan<byte> path, RegisterRow row)
+    {
+        buffer.Write("{\"path\": \""u8);
+        buffer.Write(path);
+        buffer.Write("\", \"size\": "u8);
+        _ = row.Size.TryFormat(buffer.GetSpan(MostDigits), out var length, default, CultureInfo.InvariantCulture);
+        buffer.Advance(length);
+        buffer.Write(", \"sha256\": \""u8);
+        row.Sha256.WriteTo(buffer.GetSpan(2 * ContentHash.Bytes));
+        buffer.Advance(2 * ContentHash.Bytes);
+        buffer.Write("\"}"u8);
     }
 }

@@ -19,19 +19,22 @@ internal sealed record SpareNote(ContentHash List, LookNumber Folders, IReadOnly
 
     /// <summary>The note of a spare as it is now.</summary>
     /// <param name="root">The spare.</param>
-    /// <param name="folders">All its folders, that itself too.</param>
+    /// <param name="folders">All its folders, that itself too, with their times where nobody is known to have touched them since they were looked at.</param>
     /// <param name="list">The hash of the site's list of files.</param>
     /// <param name="ofSite">Those folders in which the site has files.</param>
     /// <param name="clock">The step in which the disk keeps the times of folders.</param>
     /// <param name="parallelism">The most threads at once.</param>
     /// <returns>Null where it would be of no use.</returns>
-    internal static SpareNote? Of(string root, IReadOnlyList<string> folders, ContentHash list, IReadOnlySet<string> ofSite, TimeSpan clock, int parallelism)
+    internal static SpareNote? Of(string root, IReadOnlyList<(string Path, long? Modified)> folders, ContentHash list, IReadOnlySet<string> ofSite, TimeSpan clock, int parallelism)
     {
+        // A name that comes into a folder after its time was taken gives it another than is noted.
         var freshFrom = DiskClock.FreshFrom(DateTime.UtcNow.Ticks, clock);
-        var times = FolderTimes.Of(root, folders, parallelism);
-        string[] young = [.. folders.Where((_, i) => times[i] >= freshFrom)];
+        string[] paths = [.. folders.Select(f => f.Path)];
+        long[] times = [.. folders.Select(f => f.Modified ?? FolderTimes.None)];
+        SideBySide.ForEach(Enumerable.Range(0, times.Length).Where(i => folders[i].Modified is null), parallelism, i => times[i] = FolderTimes.At(StateFolder.Place(root, paths[i])));
+        string[] young = [.. paths.Where((_, i) => times[i] >= freshFrom)];
         return young.Length <= MostYoung
-            ? new(list, FolderTimes.NumberOf(folders, times), [.. folders.Where((f, i) => times[i] != FolderTimes.None && !ofSite.Contains(f))], young)
+            ? new(list, FolderTimes.NumberOf(paths, times), [.. paths.Where((f, i) => times[i] != FolderTimes.None && !ofSite.Contains(f))], young)
             : null;
     }
 

@@ -50,7 +50,7 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         var list = default(ContentHash);
         files.CreateFolder(Path.GetDirectoryName(InMade(options.ManifestPath))!);
         var listed = SideBySide.Begin(
-            () => files.WriteThrough(InMade(options.ManifestPath), stream => list = SiteManifest.Write(stream, register.Files())), options.Parallelism);
+            () => files.WriteThrough(InMade(options.ManifestPath), stream => list = SiteManifest.Write(stream, register)), options.Parallelism);
         SpareReview? spare;
         try
         {

@@ -15,6 +15,11 @@ namespace Layshaft.Site.Tests.Building;
 /// </summary>
 internal sealed class EditedBook : IDisposable
 {
+    /// <summary>The highest number of a kind of change.</summary>
+    public const int Kinds = 21;
+
+    private const string Listing = "photos:\n  - { file: ring.jpg, caption: The ring. }\n";
+
     private const string Secret = "a secret for tests, long enough-0123456789";
 
     private static readonly byte[][] Pictures = [SyntheticPhoto.Jpeg(64, 48, 1), SyntheticPhoto.Jpeg(48, 64, 2), SyntheticPhoto.Jpeg(64, 48, 3)];
@@ -65,6 +70,11 @@ internal sealed class EditedBook : IDisposable
             case 13: Replace("jobs/2025/0004/internal.md", "PLANTED-BENCH-NOTE", $"Note {value}"); break;
             case 14: Add("units/c.yaml", "fitted", $"fitted:\n  - {{ part: ring-34, serial: R-34, use: {value} h }}\n"); break;
             case 15: Replace("jobs/2025/0004/job.yaml", "Looks worn.", $"Looks worn {value}."); break;
+            case 16: Write("jobs/2023/0001/invoice.pdf", $"{value}"); break;
+            case 17: Remove("jobs/2023/0001/invoice.pdf"); break;
+            case 18: RemovePicture("jobs/2023/0001"); break;
+            case 19: Write(".layshaft-secret", $"another-secret-for-tests-long-enough-{value}-9876543210"); break;
+            case 20: Touch("jobs/2024/0002/job.yaml"); break;
             default: Replace("venues/hill.yaml", "PLANTED-VENUE", $"Venue {value}"); break;
         }
     }
@@ -143,12 +153,21 @@ internal sealed class EditedBook : IDisposable
         Write($"{number}/job.yaml", SmallBook.Job(unit, "2026-02-01", $"{70 + _made} h", "complaint: New.\nverdict: Fine.\nfinished: 2026-02-10\n" + SmallBook.Rings(0.60, 0.70, 0.80, 0.65)));
     }
 
+    private void RemovePicture(string job)
+    {
+        if (_files.ContainsKey($"{job}/photos/ring.jpg"))
+        {
+            Remove($"{job}/photos/");
+            Replace($"{job}/job.yaml", Listing, string.Empty);
+        }
+    }
+
     private void AddPicture(string job, int value)
     {
         var path = $"{job}/photos/ring.jpg";
         if (!_files.ContainsKey(path))
         {
-            Write($"{job}/job.yaml", Text($"{job}/job.yaml") + "photos:\n  - { file: ring.jpg, caption: The ring. }\n");
+            Write($"{job}/job.yaml", Text($"{job}/job.yaml") + Listing);
         }
 
         WriteBytes(path, Pictures[value % Pictures.Length]);
@@ -195,6 +214,9 @@ internal sealed class EditedBook : IDisposable
 
     /// <summary>Writes a file of the book.</summary>
     public void Write(string path, string text) => WriteBytes(path, System.Text.Encoding.UTF8.GetBytes(text));
+
+    // The same text at another time.
+    private void Touch(string path) => Write(path, Text(path));
 
     /// <summary>Gives a file a time.</summary>
     public void Touch(string path, DateTime time) => File.SetLastWriteTimeUtc(_folder.At($"book/{path}"), time);

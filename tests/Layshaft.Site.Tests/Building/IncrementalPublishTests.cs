@@ -8,7 +8,7 @@ public sealed class IncrementalPublishTests
 {
     [Fact]
     public void Whatever_changes_in_a_book_the_site_is_the_one_that_a_clean_publish_gives() =>
-        Gen.Select(Gen.Int[0, 16], Gen.Int[0, 9]).Array[1, 4].Array[1, 3].Sample(
+        Gen.Select(Gen.Int[0, EditedBook.Kinds], Gen.Int[0, 9]).Array[1, 4].Array[1, 3].Sample(
             rounds =>
             {
                 using var book = new EditedBook();

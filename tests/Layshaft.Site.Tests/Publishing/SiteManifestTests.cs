@@ -1,5 +1,6 @@
 using System.Text;
 using Layshaft.Site.Publishing;
+using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Tests.Publishing;
 
@@ -18,15 +19,24 @@ public class SiteManifestTests
         Assert.Equal((3, Hash), (manifest.Find("a/b.html")!.Size, manifest.Find("a/b.html")!.Sha256.ToString()));
         Assert.Null(manifest.Find("a"));
         Assert.Equal(s_list, Encoding.UTF8.GetString(Bytes(manifest)));
-        Assert.Equal(ContentHash.Of(System.Security.Cryptography.SHA256.HashData(Bytes(manifest))), SiteManifest.HashOf(manifest.Entries));
+        Assert.Equal(ContentHash.Of(System.Security.Cryptography.SHA256.HashData(Bytes(manifest))), SiteManifest.HashOf(Register(manifest)));
         Assert.Empty(SiteManifest.Parse(Bytes(new SiteManifest([])))!.Entries);
     }
+
+    private static SiteRegister Register(SiteManifest manifest) => SiteRegister.Of(manifest, default, SiteRegister.None);
 
     private static byte[] Bytes(SiteManifest manifest)
     {
         using var stream = new MemoryStream();
-        SiteManifest.Write(stream, manifest.Entries);
+        SiteManifest.Write(stream, Register(manifest));
         return stream.ToArray();
+    }
+
+    [Fact]
+    public void A_long_list_comes_back_as_it_was_written()
+    {
+        var manifest = new SiteManifest(Enumerable.Range(0, 2000).Select(i => new ManifestEntry($"pages/{i:d4}.html", i == 7 ? long.MaxValue : i, ContentHash.Parse(Hash)!.Value)));
+        Assert.Equal(manifest.Entries, SiteManifest.Parse(Bytes(manifest))!.Entries);
     }
 
     [Fact]

@@ -51,9 +51,6 @@ internal sealed class SiteRegister
     /// <param name="path">The path.</param>
     internal RegisterRow? Find(string path) => Paths.IndexOf(path) is >= 0 and var index ? _rows[index] : null;
 
-    /// <summary>The files as the site's own list has them.</summary>
-    internal IEnumerable<ManifestEntry> Files() => _rows.Select((r, i) => new ManifestEntry(Paths.TextOf(i), r.Size, r.Sha256));
-
     /// <summary>The register of a site whose list is another than that which was recorded.</summary>
     /// <param name="manifest">The site's list.</param>
     /// <param name="list">The list's hash.</param>

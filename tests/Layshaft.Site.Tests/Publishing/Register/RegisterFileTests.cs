@@ -74,7 +74,7 @@ public sealed class RegisterFileTests : IDisposable
         var register = SiteRegister.Of(manifest, List, Written);
         Assert.Equal([Written[0], new() { Sha256 = new(0, 5, 0, 6), Size = 7 }, new() { Sha256 = new(0, 1, 0, 2), Size = 7 }], Rows(register).Select(r => r.Row));
         Assert.Equal((List, new ContentHash(0, 10, 0, 11)), (register.List, register.MarkOf(0)));
-        Assert.Equal(manifest.Entries, register.Files());
+        Assert.Equal(manifest.Entries, Rows(register).Select(r => new ManifestEntry(r.Path, r.Row.Size, r.Row.Sha256)));
     }
 
     private static IEnumerable<(string Path, RegisterRow Row)> Rows(SiteRegister register) =>
