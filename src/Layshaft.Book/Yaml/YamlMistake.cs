@@ -19,6 +19,11 @@ internal static class YamlMistake
             return new Problem("tab", new Place(file, tab.Line, tab.Column), "A tab is used to indent this line.", "Use spaces.");
         }
 
+        if (QuoteMistake.Explain(file, lines, line, column, bad.Message) is { } quote)
+        {
+            return quote;
+        }
+
         if (OpenBracket(file, lines, line - 1, line) is { } open)
         {
             return open;

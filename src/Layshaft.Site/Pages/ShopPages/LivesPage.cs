@@ -53,8 +53,8 @@ public static class LivesPage
             Amount(g.Life.Curve.SeenTo, g.Measure, shop),
             Amount(g.Life.Curve.Median, g.Measure, shop),
             Amount(Fit(g.Life)?.LifeAt(GroupLife.Tenth), g.Measure, shop),
-            Amount(g.Life.TenthBounds?.Lower, g.Measure, shop),
-            Amount(g.Life.TenthBounds?.Upper, g.Measure, shop),
+            Amount(Outwards(g.Life.TenthBounds?.Lower, Math.Floor), g.Measure, shop),
+            Amount(Outwards(g.Life.TenthBounds?.Upper, Math.Ceiling), g.Measure, shop),
         ]));
 
     private static TableView Lives(ShopContext shop)
@@ -116,8 +116,8 @@ public static class LivesPage
         return shop.Say(
             "shop.lives.said",
             ("b10", Text(Math.Round(fit.LifeAt(GroupLife.Tenth)), kind.Measure, shop)),
-            ("low", bounds.Lower is { } low ? Text(Math.Floor(low), kind.Measure, shop) : shop.Say("shop.lives.open")),
-            ("high", bounds.Upper is { } high ? Text(Math.Ceiling(high), kind.Measure, shop) : shop.Say("shop.lives.open")),
+            ("low", Outwards(bounds.Lower, Math.Floor) is { } low ? Text(low, kind.Measure, shop) : shop.Say("shop.lives.open")),
+            ("high", Outwards(bounds.Upper, Math.Ceiling) is { } high ? Text(high, kind.Measure, shop) : shop.Say("shop.lives.open")),
             ("shape", shop.Composition.Figures.Number(fit.Shape, 1).Text));
     }
 
@@ -133,6 +133,9 @@ public static class LivesPage
     }
 
     private static WeibullFit? Fit(GroupLife life) => life.Estimate as WeibullFit;
+
+    // A bound as a whole number is not to say more than the bound.
+    private static double? Outwards(double? bound, Func<double, double> round) => bound is { } b ? round(b) : null;
 
     private static Cell Amount(double? amount, UseMeasure measure, ShopContext shop) => Cell.Use(amount is { } a ? new Use(a, measure) : null, shop.Composition);
 
