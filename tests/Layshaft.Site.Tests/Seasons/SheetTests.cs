@@ -54,6 +54,21 @@ public sealed class SheetTests
     }
 
     [Fact]
+    public void Bounds_of_a_life_are_rounded_outwards_in_the_table_as_in_the_sentence()
+    {
+        var page = LivesPage.Compose(ShopContext.Of(DemoBook.Composition()));
+        var blocks = page.Sections.Select(s => s.Model).OfType<BlocksView>().SelectMany(s => s.Blocks).ToLookup(b => b.Heading);
+        var bounded = page.Tables.Single(t => t.Id == "kinds").Rows.Where(r => r.Cells[^2].IsNumber && r.Cells[^1].IsNumber).ToList();
+        Assert.NotEmpty(bounded);
+        foreach (var row in bounded)
+        {
+            Assert.Contains($"between {row.Cells[^2].Text} and {row.Cells[^1].Text} with", Assert.Single(blocks[row.Cells[0].Text]).Lines[0], StringComparison.Ordinal);
+            Assert.True(decimal.Parse(row.Cells[^2].Text.Split('\u202F')[0], CultureInfo.InvariantCulture) <= row.Cells[^2].Number);
+            Assert.True(decimal.Parse(row.Cells[^1].Text.Split('\u202F')[0], CultureInfo.InvariantCulture) >= row.Cells[^1].Number);
+        }
+    }
+
+    [Fact]
     public void A_history_tells_jobs_trends_and_the_growing_pack()
     {
         var page = SmallBook.Publish()["customers/key-a-1/index.html"];

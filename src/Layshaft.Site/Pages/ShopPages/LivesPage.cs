@@ -53,8 +53,8 @@ public static class LivesPage
             Amount(g.Life.Curve.SeenTo, g.Measure, shop),
             Amount(g.Life.Curve.Median, g.Measure, shop),
             Amount(Fit(g.Life)?.LifeAt(GroupLife.Tenth), g.Measure, shop),
-            Amount(Outwards(g.Life.TenthBounds?.Lower, Math.Floor), g.Measure, shop),
-            Amount(Outwards(g.Life.TenthBounds?.Upper, Math.Ceiling), g.Measure, shop),
+            Bound(g.Life.TenthBounds?.Lower, Math.Floor, g.Measure, shop),
+            Bound(g.Life.TenthBounds?.Upper, Math.Ceiling, g.Measure, shop),
         ]));
 
     private static TableView Lives(ShopContext shop)
@@ -133,6 +133,10 @@ public static class LivesPage
     }
 
     private static WeibullFit? Fit(GroupLife life) => life.Estimate as WeibullFit;
+
+    // On the page; a program reads the bound itself.
+    private static Cell Bound(double? bound, Func<double, double> round, UseMeasure measure, ShopContext shop) =>
+        Amount(bound, measure, shop) with { Text = Amount(Outwards(bound, round), measure, shop).Text };
 
     // A bound as a whole number is not to say more than the bound.
     private static double? Outwards(double? bound, Func<double, double> round) => bound is { } b ? round(b) : null;
