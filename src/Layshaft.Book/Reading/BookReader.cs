@@ -43,34 +43,15 @@ public static class BookReader
     /// <returns>What could be read, and whether the shop's own file is whole.</returns>
     internal static (Draft Draft, bool IsComplete) ReadStanding(IBookFiles files, ProblemList problems, NodeMemory? memory)
     {
-        var (shop, isComplete) = files.Has(BookLayout.ShopFile) && Root(files, BookLayout.ShopFile, problems, memory) is { } root
-            ? Shop.Shape.ReadWhatIsThere(root, new Shapes.Reading(BookLayout.ShopFile, problems))
-            : (null, false);
-        var draft = new Draft(
-            files,
-            shop,
-            ReadShelf(files, "customers", Customer.Shape, (r, id) => r with { Id = id }, problems, memory),
-            ReadShelf(files, "gearboxes", Gearbox.Shape, (r, id) => r with { Id = id }, problems, memory),
-            ReadShelf(files, "cars", Car.Shape, (r, id) => r with { Id = id }, problems, memory),
-            ReadShelf(files, "venues", Venue.Shape, (r, id) => r with { Id = id }, problems, memory),
-            ReadShelf(files, "units", Unit.Shape, (r, id) => r with { Id = id }, problems, memory),
-            []);
-        return (draft, isComplete);
+        var (shop, isComplete) = ReadShop(files, problems, memory);
+        return (Standing(files, shop, problems, memory, onDemand: false), isComplete);
     }
 
     /// <summary>All but the jobs, where nothing is wrong in it: the shop is read, of the rest each record when it is asked for.</summary>
     internal static Draft RecallStanding(IBookFiles files, NodeMemory? memory)
     {
         var problems = new ProblemList();
-        return new Draft(
-            files,
-            Root(files, BookLayout.ShopFile, problems, memory) is { } root ? Shop.Shape.ReadWhatIsThere(root, new Shapes.Reading(BookLayout.ShopFile, problems)).Value : null,
-            RecallShelf(files, "customers", Customer.Shape, (r, id) => r with { Id = id }, memory),
-            RecallShelf(files, "gearboxes", Gearbox.Shape, (r, id) => r with { Id = id }, memory),
-            RecallShelf(files, "cars", Car.Shape, (r, id) => r with { Id = id }, memory),
-            RecallShelf(files, "venues", Venue.Shape, (r, id) => r with { Id = id }, memory),
-            RecallShelf(files, "units", Unit.Shape, (r, id) => r with { Id = id }, memory),
-            []);
+        return Standing(files, ReadShop(files, problems, memory).Shop, problems, memory, onDemand: true);
     }
 
     /// <summary>Reads jobs, side by side.</summary>
@@ -105,6 +86,28 @@ public static class BookReader
         return ReadFile(files, path, Job.Shape, problems, memory) is { } job
             ? job with { Folder = folder, Number = folder[(folder.LastIndexOf('/') + 1)..] }
             : null;
+    }
+
+    private static (Shop? Shop, bool IsComplete) ReadShop(IBookFiles files, ProblemList problems, NodeMemory? memory) =>
+        files.Has(BookLayout.ShopFile) && Root(files, BookLayout.ShopFile, problems, memory) is { } root
+            ? Shop.Shape.ReadWhatIsThere(root, new Shapes.Reading(BookLayout.ShopFile, problems))
+            : (null, false);
+
+    private static Draft Standing(IBookFiles files, Shop? shop, ProblemList problems, NodeMemory? memory, bool onDemand)
+    {
+        return new Draft(
+            files,
+            shop,
+            Shelf("customers", Customer.Shape, (r, id) => r with { Id = id }),
+            Shelf("gearboxes", Gearbox.Shape, (r, id) => r with { Id = id }),
+            Shelf("cars", Car.Shape, (r, id) => r with { Id = id }),
+            Shelf("venues", Venue.Shape, (r, id) => r with { Id = id }),
+            Shelf("units", Unit.Shape, (r, id) => r with { Id = id }),
+            []);
+
+        Shelf<T> Shelf<T>(string folder, RecordShape<T> shape, Func<T, string, T> name)
+            where T : class
+            => onDemand ? RecallShelf(files, folder, shape, name, memory) : ReadShelf(files, folder, shape, name, problems, memory);
     }
 
     private static Shelf<T> ReadShelf<T>(IBookFiles files, string folder, RecordShape<T> shape, Func<T, string, T> name, ProblemList problems, NodeMemory? memory)

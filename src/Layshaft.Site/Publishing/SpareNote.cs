@@ -47,7 +47,7 @@ internal sealed record SpareNote(ContentHash List, LookNumber Folders, IReadOnly
         {
             using var reader = new BinaryReader(HashedFile.OpenWhole(path, out _), Encoding.UTF8);
             return reader.ReadString() == Mark && ContentHash.Read(reader.BaseStream) == list
-                ? new(list, new(reader.ReadUInt64(), reader.ReadUInt64()), Texts(reader), Texts(reader))
+                ? new(list, new(reader.ReadUInt64(), reader.ReadUInt64()), TextList.Read(reader), TextList.Read(reader))
                 : null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or FormatException or ArgumentException or OverflowException)
@@ -66,24 +66,7 @@ internal sealed record SpareNote(ContentHash List, LookNumber Folders, IReadOnly
         List.WriteTo(writer);
         writer.Write(Folders.High);
         writer.Write(Folders.Low);
-        foreach (var texts in new[] { More, Young })
-        {
-            writer.Write(texts.Count);
-            foreach (var text in texts)
-            {
-                writer.Write(text);
-            }
-        }
+        TextList.Write(writer, More);
+        TextList.Write(writer, Young);
     });
-
-    private static string[] Texts(BinaryReader reader)
-    {
-        var texts = new string[reader.ReadInt32()];
-        for (var i = 0; i < texts.Length; i++)
-        {
-            texts[i] = reader.ReadString();
-        }
-
-        return texts;
-    }
 }

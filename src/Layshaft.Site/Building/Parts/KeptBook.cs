@@ -14,7 +14,7 @@ namespace Layshaft.Site.Building.Parts;
 /// <param name="Parts">Its parts, in order.</param>
 internal sealed record KeptBook(
     ContentHash? Files,
-    ContentHash Standing,
+    string Standing,
     string Site,
     IReadOnlyList<Problem> Checked,
     IReadOnlyList<Problem> Geared,
@@ -29,7 +29,7 @@ internal sealed record KeptBook(
     public static KeptBook Read(byte[] bytes, BinaryReader reader)
     {
         ContentHash? files = reader.ReadBoolean() ? ContentHash.Read(reader.BaseStream) : null;
-        var (standing, site, found, geared) = (ContentHash.Read(reader.BaseStream), reader.ReadString(), KeptBytes.Problems(reader), KeptBytes.Problems(reader));
+        var (standing, site, found, geared) = (reader.ReadString(), reader.ReadString(), ProblemBytes.Read(reader), ProblemBytes.Read(reader));
         var (reference, referenceFiles) = (ContentHash.Read(reader.BaseStream), reader.ReadInt32());
         var parts = new PartRecord[reader.ReadInt32()];
         for (var i = 0; i < parts.Length; i++)
@@ -46,10 +46,10 @@ internal sealed record KeptBook(
     {
         writer.Write(Files is not null);
         Files?.WriteTo(writer);
-        Standing.WriteTo(writer);
+        writer.Write(Standing);
         writer.Write(Site);
-        KeptBytes.Write(writer, Checked);
-        KeptBytes.Write(writer, Geared);
+        ProblemBytes.Write(writer, Checked);
+        ProblemBytes.Write(writer, Geared);
         Reference.WriteTo(writer);
         writer.Write(ReferenceFiles);
         writer.Write(Parts.Count);

@@ -23,7 +23,7 @@ internal sealed record PartRest(IReadOnlyList<string> Units, IReadOnlyList<Known
     /// <exception cref="IOException">It is something else.</exception>
     public static PartRest Read(BinaryReader reader)
     {
-        var units = KeptBytes.Texts(reader);
+        var units = TextList.Read(reader);
         var jobs = new KnownJob[reader.ReadInt32()];
         for (var i = 0; i < jobs.Length; i++)
         {
@@ -31,17 +31,17 @@ internal sealed record PartRest(IReadOnlyList<string> Units, IReadOnlyList<Known
                 reader.ReadString(),
                 ContentHash.Read(reader.BaseStream),
                 reader.ReadBoolean(),
-                new JobLinks(reader.ReadString(), KeptBytes.Texts(reader), KeptBytes.Texts(reader), KeptBytes.Texts(reader)));
+                new JobLinks(reader.ReadString(), TextList.Read(reader), TextList.Read(reader), TextList.Read(reader)));
         }
 
-        return new PartRest(units, jobs, reader.ReadBoolean() ? DateOnly.FromDayNumber(reader.ReadInt32()) : null, KeptBytes.Problems(reader));
+        return new PartRest(units, jobs, reader.ReadBoolean() ? DateOnly.FromDayNumber(reader.ReadInt32()) : null, ProblemBytes.Read(reader));
     }
 
     /// <summary>Writes it.</summary>
     /// <param name="writer">Where to.</param>
     public void Write(BinaryWriter writer)
     {
-        KeptBytes.Write(writer, Units);
+        TextList.Write(writer, Units);
         writer.Write(Jobs.Count);
         foreach (var job in Jobs)
         {
@@ -49,9 +49,9 @@ internal sealed record PartRest(IReadOnlyList<string> Units, IReadOnlyList<Known
             job.Content.WriteTo(writer);
             writer.Write(job.IsOnTheBench);
             writer.Write(job.Links.Unit);
-            KeptBytes.Write(writer, job.Links.Serials);
-            KeptBytes.Write(writer, job.Links.Donors);
-            KeptBytes.Write(writer, job.Links.Venues);
+            TextList.Write(writer, job.Links.Serials);
+            TextList.Write(writer, job.Links.Donors);
+            TextList.Write(writer, job.Links.Venues);
         }
 
         writer.Write(Newest is not null);
@@ -60,6 +60,6 @@ internal sealed record PartRest(IReadOnlyList<string> Units, IReadOnlyList<Known
             writer.Write(day.DayNumber);
         }
 
-        KeptBytes.Write(writer, Problems);
+        ProblemBytes.Write(writer, Problems);
     }
 }

@@ -25,7 +25,7 @@ internal sealed class ShopParts(StandingBook standing, Composition composition, 
     private readonly PlanInput _standing = new(
         "book without jobs",
         hashes.Of(
-            standing.Files.All.Select(f => f.Path).Where(p => BookHashes.IsText(p) && !p.StartsWith("jobs/", StringComparison.Ordinal)),
+            StandingMark.Texts(standing.Files),
             BookParts.PicturesIn(composition.Pictures)));
 
     /// <summary>The scope of a page.</summary>

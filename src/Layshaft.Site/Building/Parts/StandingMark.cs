@@ -1,7 +1,4 @@
-using System.Security.Cryptography;
-using System.Text;
 using Layshaft.Book.Reading;
-using Layshaft.Site.Publishing;
 
 namespace Layshaft.Site.Building.Parts;
 
@@ -12,21 +9,11 @@ internal static class StandingMark
     /// <param name="files">Its files.</param>
     /// <param name="hashes">Their hashes.</param>
     /// <exception cref="IOException">A file cannot be read.</exception>
-    public static ContentHash Of(IBookFiles files, BookHashes hashes)
-    {
-        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        Span<byte> bytes = stackalloc byte[ContentHash.Bytes];
-        foreach (var file in files.All.Where(f => !f.Path.StartsWith("jobs/", StringComparison.Ordinal)))
-        {
-            hash.AppendData(Encoding.UTF8.GetBytes($"{file.Path}\0"));
-            if (BookHashes.IsText(file.Path))
-            {
-                hashes.OfFile(file.Path).CopyTo(bytes);
-                hash.AppendData(bytes);
-            }
-        }
+    public static string Of(IBookFiles files, BookHashes hashes) => hashes.Of(Texts(files), string.Join('\n', Paths(files).Where(p => !BookHashes.IsText(p))));
 
-        hash.GetHashAndReset(bytes);
-        return ContentHash.Of(bytes);
-    }
+    /// <summary>The paths of its texts.</summary>
+    /// <param name="files">The book's files.</param>
+    public static IEnumerable<string> Texts(IBookFiles files) => Paths(files).Where(BookHashes.IsText);
+
+    private static IEnumerable<string> Paths(IBookFiles files) => files.All.Select(f => f.Path).Where(p => !p.StartsWith("jobs/", StringComparison.Ordinal));
 }

@@ -11,12 +11,12 @@ namespace Layshaft.Site.Building.Parts;
 /// </summary>
 internal sealed class StandingSite
 {
-    private readonly ContentHash _mark;
+    private readonly string _mark;
     private readonly IReadOnlyList<Problem> _checked;
     private readonly IReadOnlyList<Problem> _geared;
 
     private StandingSite(
-        StandingBook read, OwnHand own, SiteMeans means, BookGearing gearing, BookHashes hashes, ContentHash mark, (IReadOnlyList<Problem> Checked, IReadOnlyList<Problem> Geared) found) =>
+        StandingBook read, OwnHand own, SiteMeans means, BookGearing gearing, BookHashes hashes, string mark, (IReadOnlyList<Problem> Checked, IReadOnlyList<Problem> Geared) found) =>
         (Read, Own, Means, Gearing, Hashes, _mark, _checked, _geared) = (read, own, means, gearing, hashes, mark, found.Checked, found.Geared);
 
     /// <summary>The book without its jobs.</summary>
@@ -64,7 +64,7 @@ internal sealed class StandingSite
     public KeptBook ToKeep(ContentHash reference, int referenceFiles, IReadOnlyList<PartRecord> parts) =>
         new(null, _mark, Means.Fingerprint, _checked, _geared, reference, referenceFiles, parts);
 
-    private static StandingSite? Of(string folder, IBookFiles files, ProblemList looked, PublishMemory memory, BookHashes hashes, ContentHash mark, KeptBook? kept)
+    private static StandingSite? Of(string folder, IBookFiles files, ProblemList looked, PublishMemory memory, BookHashes hashes, string mark, KeptBook? kept)
     {
         // What was found by the last publish stands between what is looked at each time: problems of one place keep their order.
         var problems = new ProblemList();

@@ -4,41 +4,15 @@ using Layshaft.Book.Problems;
 namespace Layshaft.Site.Building.Parts;
 
 /// <summary>
-/// How lists are written that a publish keeps for the next. As plain bytes: a reader of JSON is compiled anew at each start, which takes
+/// How the problems are written that a publish keeps for the next. As plain bytes: a reader of JSON is compiled anew at each start, which takes
 /// longer than reading.
 /// </summary>
-internal static class KeptBytes
+internal static class ProblemBytes
 {
-    /// <summary>Reads texts back.</summary>
-    /// <param name="reader">Where from.</param>
-    /// <exception cref="IOException">They are something else.</exception>
-    public static string[] Texts(BinaryReader reader)
-    {
-        var texts = reader.ReadInt32() is var count and not 0 ? new string[count] : [];
-        for (var i = 0; i < texts.Length; i++)
-        {
-            texts[i] = reader.ReadString();
-        }
-
-        return texts;
-    }
-
-    /// <summary>Writes texts.</summary>
-    /// <param name="writer">Where to.</param>
-    /// <param name="texts">The texts.</param>
-    public static void Write(BinaryWriter writer, IReadOnlyList<string> texts)
-    {
-        writer.Write(texts.Count);
-        foreach (var text in texts)
-        {
-            writer.Write(text);
-        }
-    }
-
     /// <summary>Reads problems back.</summary>
     /// <param name="reader">Where from.</param>
     /// <exception cref="IOException">They are something else.</exception>
-    public static Problem[] Problems(BinaryReader reader)
+    public static Problem[] Read(BinaryReader reader)
     {
         var problems = reader.ReadInt32() is var count and not 0 ? new Problem[count] : [];
         for (var i = 0; i < problems.Length; i++)
