@@ -44,7 +44,7 @@ public sealed class StandingBookTests
         var files = Books.SmallFiles();
         files["units/a.yaml"] = "[\n"u8.ToArray();
         var book = StandingBook.Recall(new MemoryBookFiles(files), new ProblemList(), null)!;
-        Assert.Contains("publish again", Assert.Throws<IOException>(() => book.Book.Units["a"]).Message, StringComparison.Ordinal);
+        Assert.Contains("publish again", Assert.Throws<BookChangedException>(() => book.Book.Units["a"]).Message, StringComparison.Ordinal);
     }
 
     // Notes each file that is opened.

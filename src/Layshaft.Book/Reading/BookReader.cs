@@ -133,7 +133,7 @@ public static class BookReader
         string[] names = [.. BookLayout.FilesIn(files, folder).Select(p => Path.GetFileNameWithoutExtension(p)).Order(StringComparer.Ordinal)];
         return new Shelf<T>(folder, names, new RecordsOnDemand<T>(names, id => ReadFile(files, $"{folder}/{id}.yaml", shape, new ProblemList(), memory) is { } record
             ? name(record, id)
-            : throw new IOException("The book was changed while its site was made; publish again.")));
+            : throw new BookChangedException()));
     }
 
     private static T? ReadFile<T>(IBookFiles files, string path, RecordShape<T> shape, ProblemList problems, NodeMemory? memory)

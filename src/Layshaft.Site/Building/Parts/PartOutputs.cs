@@ -1,3 +1,4 @@
+using Layshaft.Book.Reading;
 using Layshaft.Site.Publishing;
 
 namespace Layshaft.Site.Building.Parts;
@@ -11,9 +12,9 @@ namespace Layshaft.Site.Building.Parts;
 internal sealed class PartOutputs(PageScope scope, Func<IEnumerable<SiteFile>> list) : IOutputMaker
 {
     /// <inheritdoc/>
-    /// <exception cref="IOException">The book has changed since the file was planned.</exception>
+    /// <exception cref="BookChangedException">It was changed since the file was planned.</exception>
     public bool Make(string path, Stream stream) =>
         scope.Once("files", () => list().ToDictionary(f => f.Path, StringComparer.Ordinal)).TryGetValue(path, out var file)
             ? file.WriteTo(stream)
-            : throw new IOException("The book was changed while its site was made; publish again.");
+            : throw new BookChangedException();
 }

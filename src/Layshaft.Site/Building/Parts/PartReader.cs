@@ -43,7 +43,7 @@ internal sealed class PartReader(StandingBook standing, BookGearing gearing, Sit
 
     /// <summary>Reads a part again that was whole before.</summary>
     /// <param name="part">Which.</param>
-    /// <exception cref="IOException">It is so no longer.</exception>
+    /// <exception cref="BookChangedException">It is so no longer.</exception>
     public Composition ReadAgain(PartOutline part) =>
-        Read(part, new ProblemList()) ?? throw new IOException("The book was changed while its site was made; publish again.");
+        Read(part, new ProblemList()) ?? throw new BookChangedException();
 }
