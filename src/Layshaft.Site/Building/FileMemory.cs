@@ -152,7 +152,7 @@ public sealed class FileMemory
 
         int[] kept = [.. Enumerable.Range(0, isKept.Length).Where(i => isKept[i])];
         writer.Write(Mark);
-        _paths.With(kept, noted.Select(n => n.Key), out var order).Write(writer);
+        _paths.With(kept, [.. noted.Select(n => new PlacedPath(n.Key))], out var order).Write(writer);
         Span<byte> bytes = stackalloc byte[Row.Bytes];
         foreach (var place in order)
         {

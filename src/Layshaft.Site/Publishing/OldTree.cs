@@ -17,6 +17,9 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
     /// <summary>The tree when it was looked at as the site, where that is at hand; otherwise its list is read when it is asked.</summary>
     internal OldSite? Seen { get; init; }
 
+    /// <summary>The files that its list names, where they are known without reading that.</summary>
+    internal SiteRegister? Listed { get; init; }
+
     /// <summary>Whether the disk is known to set a folder's time when a name comes into it or leaves it.</summary>
     internal bool HasFolderTimes { get; init; }
 
@@ -72,16 +75,19 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
 
     private SiteTree Sort(bool leave, ICollection<PublishProblem> warnings)
     {
-        var before = new Lazy<SiteRegister>(() => Seen?.Register ?? ReadRegister(root));
-        var now = Now ?? ReadRegister(state.Output);
+        var before = new Lazy<SiteRegister>(() => Seen?.Register ?? Listed ?? ReadRegister(root));
+        var now = Now ?? (leave || IntoSite ? ReadRegister(state.Output) : SiteRegister.None);
 
         // Nearly all are as one of the registers notes them; of those no more than that is held.
         var (kept, left) = (new bool[now.Count], new bool[Seen?.Register.Count ?? 0]);
-        bool IsOther(ReadOnlySpan<char> path, long size, long modified) => !(IsKept(path, size, modified, now, kept) || IsAsWritten(path, size, modified, left));
+        var listed = new bool[leave ? 0 : before.Value.Count];
+        bool IsOther(ReadOnlySpan<char> path, long size, long modified) => !(IsKept(path, size, modified, now, kept) || IsAsWritten(path, size, modified, left)
+            || (!leave && IsListed(path, size, modified, before.Value, listed)));
         var old = leave && HasFolderTimes && Seen is { } seen && Changes is { } changes ? LookAtChanged(seen, changes, now, kept, IsOther) : SiteTree.Walk(root, IsOther);
         if (!leave)
         {
             Delete(now.Paths, kept);
+            Delete(before.Value.Paths, listed);
         }
 
         Delete(Seen?.Register.Paths ?? PathTable.None, left);
@@ -103,7 +109,7 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
 
         foreach (var entry in others)
         {
-            if (IsOurs(entry, before))
+            if (IsOurs(entry, before.Value))
             {
                 files.DeleteFile(StateFolder.Place(root, entry.Path));
             }
@@ -113,7 +119,7 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
             }
         }
 
-        var isWhole = Enumerable.Range(0, kept.Length).All(i => kept[i] || Changes?.Contains(now.Paths.TextOf(i)) == true);
+        var isWhole = Enumerable.Range(0, kept.Length).All(i => kept[i] || (Changes is { } other && now.Paths.PlaceIn(other.Paths, i) >= 0));
         _calm.ExceptWith(Touched(old, left));
         _left = leave ? new(now, [.. (Seen?.Others.Folders ?? []).UnionBy(old.Folders, f => f.Path, StringComparer.Ordinal)], _calm, isWhole) : null;
         return old;
@@ -162,6 +168,18 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
         return index >= 0 && before[index].Size == size && before[index].Modified == modified && modified < before.TrustBefore && (left[index] = true);
     }
 
+    // The site has it, or it has our bytes. Asked while the tree is walked: where nothing is known of their times, that is every file.
+    private bool IsListed(ReadOnlySpan<char> path, long size, long modified, SiteRegister before, bool[] listed)
+    {
+        if (before.Paths.IndexOf(path) is not (>= 0 and var index) || Changes?.Contains(path) == true)
+        {
+            return false;
+        }
+
+        var entry = new TreeEntry(new string(path), TreeKind.File, size, modified);
+        return (IsInNewSite(entry) || IsOurs(entry, before)) && (listed[index] = true);
+    }
+
     // Last of all, so that a killed clearing can still tell what is ours.
     private void DeleteManifest(SiteTree old)
     {
@@ -183,8 +201,8 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
             ? TargetOf(root, entry) == TargetOf(state.Output, entry)
             : other.Size == entry.Size && other.Modified == entry.Modified);
 
-    private bool IsOurs(TreeEntry entry, Lazy<SiteRegister> before) =>
-        entry.Kind == TreeKind.File && before.Value.Find(entry.Path) is { } listed && listed.Size == entry.Size
+    private bool IsOurs(TreeEntry entry, SiteRegister before) =>
+        entry.Kind == TreeKind.File && before.Find(entry.Path) is { } listed && listed.Size == entry.Size
         && OldSite.HashOf(StateFolder.Place(root, entry.Path)) == listed.Sha256;
 
     private void Keep(TreeEntry entry, SiteRegister now, ICollection<PublishProblem> warnings)

@@ -35,7 +35,7 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
     {
         var samples = new List<PlannedOutput>();
         var columns = Kept(kept, before, samples);
-        var others = new List<(string Path, Column Column)>();
+        var others = new List<(PlacedPath Path, Column Column)>();
         foreach (var output in outputs)
         {
             // Neighbours of one group differ by path, key and turn alone.
@@ -51,7 +51,7 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
             }
             else
             {
-                others.Add((output.Path, column));
+                others.Add((output.Place, column));
             }
         }
 
@@ -95,10 +95,10 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
         return columns;
     }
 
-    private static PlannedOutputs Merged(Column[] columns, List<(string Path, Column Column)> others, PathTable before, IReadOnlyList<PlannedOutput> samples)
+    private static PlannedOutputs Merged(Column[] columns, List<(PlacedPath Path, Column Column)> others, PathTable before, IReadOnlyList<PlannedOutput> samples)
     {
         int[] there = [.. Enumerable.Range(0, columns.Length).Where(i => columns[i].IsThere)];
-        var paths = before.With(there, others.Select(o => o.Path), out var order);
+        var paths = before.With(there, [.. others.Select(o => o.Path)], out var order);
         return new(paths, [.. order.Select(o => o < there.Length ? columns[there[o]] : others[o - there.Length].Column)], samples);
     }
 

@@ -23,7 +23,7 @@ internal static class SecondNames
             has[i] = has[i] && now.PlaceIn(ours, i) is >= 0 and var was && seen.IsAsNoted(was);
         }
 
-        foreach (var i in changes.Paths.Select(p => now.IndexOf(p)).Concat(restless.SelectMany(now.In)).Where(i => i >= 0))
+        foreach (var i in Enumerable.Range(0, changes.Paths.Count).Select(i => changes.Paths.PlaceIn(now, i)).Concat(restless.SelectMany(now.In)).Where(i => i >= 0))
         {
             has[i] = false;
         }

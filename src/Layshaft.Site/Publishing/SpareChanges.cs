@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
 
@@ -9,7 +10,7 @@ namespace Layshaft.Site.Publishing;
 /// </summary>
 /// <remarks>
 /// Written before the exchange. Without a record that fits the site, the tree that was is cleared, and a spare is not used. One line
-/// a path, below a head that names the site's list of files by its hash, and above a hash of all that, which shows any damage.
+/// a path, in order, below a head that names the site's list of files by its hash, and above a hash of all that, which shows any damage.
 /// </remarks>
 internal sealed class SpareChanges
 {
@@ -17,17 +18,15 @@ internal sealed class SpareChanges
     private const string SecondNames = "second names";
     private const string Copies = "copies";
 
-    private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> _paths;
-
-    private SpareChanges(bool hasSecondNames, HashSet<string> paths) => (HasSecondNames, _paths) = (hasSecondNames, paths.GetAlternateLookup<ReadOnlySpan<char>>());
+    private SpareChanges(bool hasSecondNames, PathTable paths) => (HasSecondNames, Paths) = (hasSecondNames, paths);
 
     /// <summary>Whether the kept files of both trees are one; as copies they would take the room twice, so that none is left.</summary>
     internal bool HasSecondNames { get; }
 
     /// <summary>The paths.</summary>
-    internal IReadOnlyCollection<string> Paths => _paths.Set;
+    internal PathTable Paths { get; }
 
-    internal bool Contains(ReadOnlySpan<char> path) => _paths.Contains(path);
+    internal bool Contains(ReadOnlySpan<char> path) => Paths.IndexOf(path) >= 0;
 
     /// <summary>The record of the exchange that put a site in place; null where there is none, or one of another site.</summary>
     /// <param name="file">Where it is.</param>
@@ -43,17 +42,13 @@ internal sealed class SpareChanges
                 return null;
             }
 
-            var text = Encoding.ASCII.GetString(bytes[..end]);
-            var head = Head(list);
-            if (!text.StartsWith(head, StringComparison.Ordinal))
-            {
-                return null;
-            }
-
-            var lines = text[head.Length..].Split('\n', StringSplitOptions.RemoveEmptyEntries);
-            return new(lines[0] == SecondNames, lines[1..].ToHashSet(StringComparer.Ordinal));
+            ReadOnlySpan<byte> whole = bytes[..end];
+            var (head, copies) = (Head(list, hasSecondNames: true), Head(list, hasSecondNames: false));
+            return whole.StartsWith(head) ? new(true, Lines(whole[head.Length..]))
+                : whole.StartsWith(copies) ? new(false, Lines(whole[copies.Length..]))
+                : null;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or FormatException)
         {
             return null;
         }
@@ -63,14 +58,13 @@ internal sealed class SpareChanges
     /// <param name="to">Where to.</param>
     /// <param name="list">The hash of the new site's list of files.</param>
     /// <param name="hasSecondNames">Whether every kept file got a second name.</param>
-    /// <param name="paths">What is added, changed or restored.</param>
+    /// <param name="paths">What is added, changed or restored, in order.</param>
     internal static void Write(Stream to, ContentHash list, bool hasSecondNames, IEnumerable<string> paths)
     {
         using var hashed = new HashingStream(to, leaveOpen: true);
+        hashed.Write(Head(list, hasSecondNames));
         using (var text = new StreamWriter(hashed, Encoding.ASCII, 1 << 16, leaveOpen: true) { NewLine = "\n" })
         {
-            text.Write(Head(list));
-            text.WriteLine(hasSecondNames ? SecondNames : Copies);
             foreach (var path in paths)
             {
                 text.WriteLine(path);
@@ -80,5 +74,21 @@ internal sealed class SpareChanges
         to.Write(Encoding.ASCII.GetBytes(hashed.Hash().ToString()));
     }
 
-    private static string Head(ContentHash list) => $"{Mark}{list}\n";
+    // Very many where a whole site was made anew, so they are not made into texts.
+    private static PathTable Lines(ReadOnlySpan<byte> lines)
+    {
+        var ends = new int[lines.Count((byte)'\n')];
+        var text = new byte[lines.Length - ends.Length];
+        for (var (i, end) = (0, 0); i < ends.Length; i++)
+        {
+            var line = lines[..lines.IndexOf((byte)'\n')];
+            line.CopyTo(text.AsSpan(end));
+            ends[i] = end += line.Length;
+            lines = lines[(line.Length + 1)..];
+        }
+
+        return PathTable.OfOrdered(text, ends);
+    }
+
+    private static byte[] Head(ContentHash list, bool hasSecondNames) => Encoding.ASCII.GetBytes($"{Mark}{list}\n{(hasSecondNames ? SecondNames : Copies)}\n");
 }

@@ -23,7 +23,7 @@ internal sealed class SpareTree(StateFolder state, OldSite site, string manifest
         var (note, changes) = site.Register.List is { } list ? (SpareNote.Read(state.SpareNote, list), SpareChanges.Read(state.SpareChanges, list)) : default;
         files.DeleteFile(state.SpareNote);
         var isLink = new DirectoryInfo(state.Spare).LinkTarget is not null;
-        if (isLink || changes is not { HasSecondNames: true })
+        if (isLink || changes is not { HasSecondNames: true } || IsMostlyNew(staged))
         {
             Drop(isLink, warnings);
             return null;
@@ -52,16 +52,26 @@ internal sealed class SpareTree(StateFolder state, OldSite site, string manifest
     private void Drop(bool isLink, ICollection<PublishProblem> warnings)
     {
         var list = StateFolder.Place(state.Spare, manifestPath);
-        var isKnown = !isLink && (SiteTree.Walk(state.Spare).Entries.All(e => e.Kind == TreeKind.Folder)
-            || (File.Exists(list) && SiteManifest.Parse(File.ReadAllBytes(list)) is not null));
+        var isOfSite = !isLink && File.Exists(list) && OldSite.HashOf(list) == site.Register.List;
+        var isKnown = isOfSite || (!isLink && (HasFoldersOnly() || (File.Exists(list) && SiteManifest.Parse(File.ReadAllBytes(list)) is not null)));
         if (!isKnown)
         {
             KeepAside(state.Spare, Path.GetFileName(state.Spare), warnings);
         }
         else
         {
-            new OldTree(state, state.Spare, manifestPath, files, parallelism) { IntoSite = false }.Clear(warnings);
+            new OldTree(state, state.Spare, manifestPath, files, parallelism) { IntoSite = false, Listed = isOfSite ? site.Register : null }.Clear(warnings);
         }
+    }
+
+    // It would have to be gone through path by path, to keep few.
+    private static bool IsMostlyNew(StagedFiles staged) => staged.Where(staged.IsStaged).Skip(staged.Paths.Count / 2).Any();
+
+    private bool HasFoldersOnly()
+    {
+        var hasFile = false;
+        var others = SiteTree.Walk(state.Spare, (_, _, _) => !(hasFile = true));
+        return !hasFile && others.Entries.All(e => e.Kind == TreeKind.Folder);
     }
 
     private void KeepAside(string from, string path, ICollection<PublishProblem> warnings)

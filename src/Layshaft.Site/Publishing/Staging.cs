@@ -117,11 +117,17 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
     private void MakeAll(int[] open, StagedFiles staged, CancellationToken cancel)
     {
         var done = 0;
+        LetGo(open);
         try
         {
             Workers.ForEach(Batch.Of(plan, open, options.Parallelism), options.Parallelism, batch =>
             {
                 OutputGroup? last = null;
+                if (plan.GroupOf(batch.Outputs[0])?.Queue is not null)
+                {
+                    LetGo(open);
+                }
+
                 foreach (var i in batch.Outputs)
                 {
                     var output = plan.Outputs[i];
@@ -133,23 +139,34 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
 
                     last = output.Group;
                     MakeOne(i, output, staged);
-                    options.Progress?.Report(new(Interlocked.Increment(ref done), open.Length, output.Path));
+                    var soFar = Interlocked.Increment(ref done);
+                    options.Progress?.Report(new(soFar, open.Length, output.Path));
+                    if (soFar % ManyMade == 0)
+                    {
+                        LetGo(open);
+                    }
                 }
 
                 batch.Finish(last);
                 FreedMemory.GiveBack();
             }, cancel);
-            if (open.Length > ManyMade)
-            {
-                // What so many pages left behind would stay beside all that is still to come.
-                GC.Collect();
-            }
+            LetGo(open);
         }
         catch (AggregateException e)
         {
             // Of several that failed at once, always tell of the same one.
             var failed = e.InnerExceptions.OfType<StagingException>().MinBy(f => f.Path, StringComparer.Ordinal) ?? e.InnerExceptions[0];
             System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(failed);
+        }
+    }
+
+    // What planning or making so many left behind would stay beside what is still to come, some of which takes much memory itself:
+    // the collector lets it grow with all that is held, which is in proportion to the site.
+    private static void LetGo(int[] open)
+    {
+        if (open.Length > ManyMade)
+        {
+            GC.Collect(GC.MaxGeneration, GCCollectionMode.Aggressive, blocking: true, compacting: true);
         }
     }
 

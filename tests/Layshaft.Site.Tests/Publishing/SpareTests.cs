@@ -130,6 +130,21 @@ public sealed class SpareTests : IDisposable
     }
 
     [Fact]
+    public void A_spare_of_which_the_site_keeps_little_is_dropped_and_not_gone_through()
+    {
+        PublishTwice();
+        _temp.Write(".layshaft-reports/spare/e/new.txt", "foreign");
+        var moved = 0;
+        var result = Publish(Sites.Plan(("a.html", "a"), ("d/b.html", "3"), ("e/c.html", "3"), ("f.html", "3")), new FaultyFileWork { Before = step => moved += step == "move" ? 1 : 0 });
+        Assert.Equal(3, moved); // the stranger's file, what was made as a whole, and the old tree to be the next spare
+        Assert.Equal("foreign", File.ReadAllText(_temp.At(".layshaft-reports/kept/e/new.txt")));
+        Assert.Single(result.Warnings);
+        Assert.Equal("a.html = a\nd/\nd/b.html = 3\ne/\ne/c.html = 3\nf.html = 3\n", Sites.Show(Out));
+        Sites.AssertNothingLeft(Out);
+        Assert.Equal("a.html = a\nd/\ne/\n", Sites.Show(Spare));
+    }
+
+    [Fact]
     public void A_record_of_another_site_counts_for_nothing()
     {
         Publish(First);

@@ -83,14 +83,16 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
         var inputs = BookParts.InputsOf(book, composition.Pictures, hashes, files, site);
         var key = PlannedOutput.KeyOf(ProgramMark.Value, inputs);
         var scope = new PageScope(part.Name, inputs, () => composition);
-        (string Path, ContentHash Key)[] outputs = [.. FilesOf(composition, part, scope).Select(f => (f.Path, f.Inputs is { } own ? PlannedOutput.KeyOf(ProgramMark.Value, own) : key))];
+        SiteFile[] outputs = [.. FilesOf(composition, part, scope)];
+        var paths = PathTable.Of(outputs.Select(f => f.Path), out var turns);
+        ContentHash[] keys = [.. turns.Select(t => outputs[t].Inputs is { } own ? PlannedOutput.KeyOf(ProgramMark.Value, own) : key)];
         _held.Hold(part.Name, composition);
         var rest = new PartRest(
             [.. part.Units.Select(u => u.Id)],
             [.. book.Jobs.Select(j => Known(j, book))],
             BookDay.OfJobs(book.Jobs),
             problems.InOrder());
-        return new(PartRecord.Of(mark, outputs.Length, ShopTally.Of(composition.Assessment), rest), Planned(part, mark, outputs), null);
+        return new(PartRecord.Of(mark, outputs.Length, ShopTally.Of(composition.Assessment), rest), Planned(part, mark, paths, keys, turns), null);
     }
 
     private KnownJob Known(Job job, ShopBook book)
@@ -99,12 +101,14 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
         return new KnownJob(file, hashes.OfFile(file), ShopContext.IsOnTheBench(job, book), JobLinks.Of(job));
     }
 
-    // In a method of its own: what it leaves behind must not hold what was read of the part.
-    private IEnumerable<PlannedOutput> Planned(PartOutline part, ContentHash? mark, (string Path, ContentHash Key)[] outputs)
+    // In a method of its own, as is what it leaves behind: that must not hold what was read of the part, nor its paths and keys.
+    private IEnumerable<PlannedOutput> Planned(PartOutline part, ContentHash? mark, PathTable paths, ContentHash[] keys, int[] turns)
     {
-        var (group, maker) = Making(part.Name, mark, () => part);
-        return outputs.Select((o, i) => new PlannedOutput(new PlacedPath(o.Path), o.Key, maker) { Group = group, Turn = i });
+        var (group, maker) = Making(part.Name, mark, Just(part));
+        return turns.Select((t, i) => new PlannedOutput(new PlacedPath(paths, i), keys[i], maker) { Group = group, Turn = t });
     }
+
+    private static Func<PartOutline> Just(PartOutline part) => () => part;
 
     // What was read of many parts is let go here, and read again when the first of the files is to be made. The outputs are not held either.
     private (OutputGroup Group, PartOutputs Maker) Making(string name, ContentHash? mark, Func<PartOutline> part)

@@ -9,7 +9,7 @@ internal static class PathClashes
     /// <param name="paths">The paths.</param>
     internal static IEnumerable<PublishProblem> In(PathTable paths)
     {
-        var files = new Dictionary<Beginning, int>(new CaseBlind(paths));
+        var files = new Dictionary<Beginning, int>(paths.Count, new CaseBlind(paths));
         for (var i = 0; i < paths.Count; i++)
         {
             if (OutputPath.ProblemWith(paths.TextOf(i)) is { } wrong)

@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Text;
 
 namespace Layshaft.Site.Publishing.Register;
@@ -27,25 +26,25 @@ internal sealed class PathTable
     /// <summary>A table.</summary>
     /// <param name="paths">The paths in any order.</param>
     /// <param name="order">Which of them each of the table is.</param>
-    internal static PathTable Of(IEnumerable<string> paths, out int[] order)
+    internal static PathTable Of(IEnumerable<string> paths, out int[] order) => Of([.. paths.Select(p => new PlacedPath(p))], out order);
+
+    /// <summary>A table.</summary>
+    /// <param name="paths">The paths in any order.</param>
+    /// <param name="order">Which of them each of the table is.</param>
+    internal static PathTable Of(IReadOnlyList<PlacedPath> paths, out int[] order)
     {
-        var (text, ends) = (new ArrayBufferWriter<byte>(), new List<int>());
-        foreach (var path in paths)
-        {
-            text.Advance(Encoding.UTF8.GetBytes(path, text.GetSpan(Encoding.UTF8.GetMaxByteCount(path.Length))));
-            ends.Add(text.WrittenCount);
-        }
-
-        var (bytes, all) = (text.WrittenSpan.ToArray(), ends.ToArray());
-        order = new int[all.Length];
+        // Of their whole size at once: what grows leaves behind more than it holds.
+        var (text, ends) = (new byte[paths.Sum(p => p.Bytes)], new int[paths.Count]);
+        order = new int[ends.Length];
         var isOrdered = true;
-        for (var i = 0; i < order.Length; i++)
+        for (var (i, end) = (0, 0); i < ends.Length; i++)
         {
+            ends[i] = end += paths[i].CopyTo(text.AsSpan(end));
             order[i] = i;
-            isOrdered &= i == 0 || Of(bytes, all, i - 1).SequenceCompareTo(Of(bytes, all, i)) <= 0;
+            isOrdered &= i == 0 || Of(text, ends, i - 1).SequenceCompareTo(Of(text, ends, i)) <= 0;
         }
 
-        return isOrdered ? new(bytes, all) : Ordered(bytes, all, order);
+        return isOrdered ? new(text, ends) : Ordered(text, ends, order);
     }
 
     /// <summary>The table of paths that are in order already.</summary>
@@ -69,19 +68,21 @@ internal sealed class PathTable
     /// <param name="kept">Which of its own, in order.</param>
     /// <param name="others">The others, in any order.</param>
     /// <param name="order">Which each of the new table is: first the kept ones are counted, then the others.</param>
-    internal PathTable With(int[] kept, IEnumerable<string> others, out int[] order)
+    internal PathTable With(int[] kept, IReadOnlyList<PlacedPath> others, out int[] order)
     {
         var more = Of(others, out var orderOfMore);
-        var (text, ends, all) = (new ArrayBufferWriter<byte>(), new int[kept.Length + more.Count], new int[kept.Length + more.Count]);
-        for (var (i, own, other) = (0, 0, 0); i < ends.Length; i++)
+        var (ends, all) = (new int[kept.Length + more.Count], new int[kept.Length + more.Count]);
+        var text = new byte[more._text.Length + kept.Sum(k => this[k].Length)];
+        for (var (i, own, other, end) = (0, 0, 0, 0); i < ends.Length; i++)
         {
             var isOwn = other == more.Count || (own < kept.Length && this[kept[own]].SequenceCompareTo(more[other]) <= 0);
-            text.Write(isOwn ? this[kept[own]] : more[other]);
-            (ends[i], all[i]) = (text.WrittenCount, isOwn ? own++ : kept.Length + orderOfMore[other++]);
+            var path = isOwn ? this[kept[own]] : more[other];
+            path.CopyTo(text.AsSpan(end));
+            (ends[i], all[i]) = (end += path.Length, isOwn ? own++ : kept.Length + orderOfMore[other++]);
         }
 
         order = all;
-        return new(text.WrittenSpan.ToArray(), ends);
+        return new(text, ends);
     }
 
     /// <summary>Reads a table back.</summary>

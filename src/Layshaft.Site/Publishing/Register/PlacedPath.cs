@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace Layshaft.Site.Publishing.Register;
 
 /// <summary>A path, as a text or by its place in a table: nearly all paths of a large site are in the table of the site that stands, and never needed as texts.</summary>
@@ -19,7 +21,24 @@ internal readonly struct PlacedPath
     /// <summary>The path as a text.</summary>
     internal string Text => _text ?? _table!.TextOf(_index);
 
+    /// <summary>How many bytes it has in UTF-8.</summary>
+    internal int Bytes => _text is null ? _table![_index].Length : Encoding.UTF8.GetByteCount(_text);
+
     /// <summary>Its place in a table; negative when it is not there.</summary>
     /// <param name="table">The table.</param>
     internal int PlaceIn(PathTable table) => _table is null ? table.IndexOf(_text) : _table.PlaceIn(table, _index);
+
+    /// <summary>Writes its bytes.</summary>
+    /// <param name="bytes">Where to; as many as it has, or more.</param>
+    /// <returns>How many it has.</returns>
+    internal int CopyTo(Span<byte> bytes)
+    {
+        if (_text is not null)
+        {
+            return Encoding.UTF8.GetBytes(_text, bytes);
+        }
+
+        _table![_index].CopyTo(bytes);
+        return Bytes;
+    }
 }

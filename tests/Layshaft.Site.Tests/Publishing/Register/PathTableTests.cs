@@ -73,6 +73,24 @@ public class PathTableTests
     }
 
     [Fact]
+    public void Some_paths_of_a_table_and_others_make_the_table_of_both()
+    {
+        Gen.Select(Paths, Paths, Gen.Bool.Array[30]).Sample((paths, others, stay) =>
+        {
+            var (before, elsewhere) = (PathTable.Of(paths, out _), PathTable.Of(others, out _));
+            int[] kept = [.. Enumerable.Range(0, before.Count).Where(i => stay[i])];
+
+            // Each as a text and as a place in another table, in turn.
+            PlacedPath[] more = [.. others.Where(o => !kept.Any(k => before.TextOf(k) == o)).Select((o, i) => i % 2 == 0 ? new PlacedPath(o) : new(elsewhere, elsewhere.IndexOf(o)))];
+            string[] all = [.. kept.Select(before.TextOf), .. more.Select(m => m.Text)];
+            var table = before.With(kept, more, out var order);
+            Assert.Equal(all.Order(StringComparer.Ordinal), Enumerable.Range(0, table.Count).Select(table.TextOf));
+            Assert.Equal(order.Select(i => all[i]), Enumerable.Range(0, table.Count).Select(table.TextOf));
+            Assert.All(all, p => Assert.Equal(p, table.TextOf(table.IndexOf(p))));
+        });
+    }
+
+    [Fact]
     public void Some_paths_as_texts_are_those_that_were_named()
     {
         var texts = PathTable.Of(["c", "a", "b"], out _).Texts([0, 2]);
