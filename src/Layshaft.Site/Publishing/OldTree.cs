@@ -76,6 +76,8 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
     private SiteTree Sort(bool leave, ICollection<PublishProblem> warnings)
     {
         var before = new Lazy<SiteRegister>(() => Seen?.Register ?? Listed ?? ReadRegister(root));
+
+        // What puts nothing into the site need not know what is listed there.
         var now = Now ?? (leave || IntoSite ? ReadRegister(state.Output) : SiteRegister.None);
 
         // Nearly all are as one of the registers notes them; of those no more than that is held.

@@ -53,8 +53,7 @@ internal sealed class SpareTree(StateFolder state, OldSite site, string manifest
     {
         var list = StateFolder.Place(state.Spare, manifestPath);
         var isOfSite = !isLink && File.Exists(list) && OldSite.HashOf(list) == site.Register.List;
-        var isKnown = isOfSite || (!isLink && (HasFoldersOnly() || (File.Exists(list) && SiteManifest.Parse(File.ReadAllBytes(list)) is not null)));
-        if (!isKnown)
+        if (isLink || !(isOfSite || HasFoldersOnly() || HasListOfOurs(list)))
         {
             KeepAside(state.Spare, Path.GetFileName(state.Spare), warnings);
         }
@@ -70,9 +69,15 @@ internal sealed class SpareTree(StateFolder state, OldSite site, string manifest
     private bool HasFoldersOnly()
     {
         var hasFile = false;
-        var others = SiteTree.Walk(state.Spare, (_, _, _) => !(hasFile = true));
+        var others = SiteTree.Walk(state.Spare, (_, _, _) =>
+        {
+            hasFile = true;
+            return false;
+        });
         return !hasFile && others.Entries.All(e => e.Kind == TreeKind.Folder);
     }
+
+    private static bool HasListOfOurs(string list) => File.Exists(list) && SiteManifest.Parse(File.ReadAllBytes(list)) is not null;
 
     private void KeepAside(string from, string path, ICollection<PublishProblem> warnings)
     {

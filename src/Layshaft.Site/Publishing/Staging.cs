@@ -123,11 +123,6 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
             Workers.ForEach(Batch.Of(plan, open, options.Parallelism), options.Parallelism, batch =>
             {
                 OutputGroup? last = null;
-                if (plan.GroupOf(batch.Outputs[0])?.Queue is not null)
-                {
-                    LetGo(open);
-                }
-
                 foreach (var i in batch.Outputs)
                 {
                     var output = plan.Outputs[i];
@@ -135,6 +130,10 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
                     if (last?.Name != output.Group?.Name)
                     {
                         batch.Finish(last);
+                        if (output.Group?.Queue is not null)
+                        {
+                            LetGo(open);
+                        }
                     }
 
                     last = output.Group;
