@@ -38,7 +38,8 @@ internal readonly struct PlacedPath
             return Encoding.UTF8.GetBytes(_text, bytes);
         }
 
-        _table![_index].CopyTo(bytes);
-        return Bytes;
+        var path = _table![_index];
+        path.CopyTo(bytes);
+        return path.Length;
     }
 }
