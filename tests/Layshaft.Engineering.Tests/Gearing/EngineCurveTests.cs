@@ -86,4 +86,14 @@ public class EngineCurveTests
         EngineCurve given = EngineCurve.Create(curve.Points, null, RotationalSpeed.FromRevolutionsPerMinute(4500)).Require();
         Assert.Equal(4500, given.UsableFrom.RevolutionsPerMinute, 5e-10);
     }
+
+    [Fact]
+    public void The_next_point_of_the_table_is_the_nearest_above_or_below() => Gen.Select(s_tables, Gen.Double[0, 14000], Gen.Bool).Sample((table, rpm, isRising) =>
+    {
+        double[] knots = [.. table.Select(point => point.Rpm)];
+        double near = rpm * (isRising ? 1 + 1e-4 : 1 - 1e-4);
+        Assert.Equal(
+            isRising ? knots.Where(k => k > near).DefaultIfEmpty(double.PositiveInfinity).Min() : knots.Where(k => k <= near).DefaultIfEmpty(double.NegativeInfinity).Max(),
+            new TorqueSpline(knots, [.. table.Select(point => point.Nm)]).NextKnot(rpm, isRising));
+    });
 }

@@ -10,6 +10,7 @@ namespace Layshaft.Engineering.Gearing;
 internal sealed class TorqueSpline
 {
     private const int BinsPerInterval = 8;
+    private const double Hardly = 1e-4;
 
     private readonly double[] _rpm;
     private readonly Cubic[] _cubics; // one for each interval
@@ -85,6 +86,29 @@ internal sealed class TorqueSpline
         double x = rpm - knots[i];
         ref readonly Cubic c = ref _cubics[i];
         return c.Torque + (x * (c.Slope + (x * (c.Second + (x * c.Third)))));
+    }
+
+    /// <summary>
+    /// The engine speed of the next table point, where one cubic passes into another; one that is hardly away counts as passed.
+    /// Infinite when there is none.
+    /// </summary>
+    internal double NextKnot(double rpm, bool isRising)
+    {
+        double[] knots = _rpm;
+        double from = rpm * (isRising ? 1 + Hardly : 1 - Hardly);
+        int above = from < _firstRpm ? 0 : from < _lastRpm ? _bins[unchecked((int)((from - _firstRpm) * _binsPerRpm))] : knots.Length;
+        while (above > 0 && knots[above - 1] > from)
+        {
+            above--;
+        }
+
+        while (above < knots.Length && knots[above] <= from)
+        {
+            above++;
+        }
+
+        int next = isRising ? above : above - 1;
+        return next < 0 ? double.NegativeInfinity : next < knots.Length ? knots[next] : double.PositiveInfinity;
     }
 
     private static double[] Slopes(double[] rpm, double[] torqueNm)

@@ -5,6 +5,8 @@ namespace Layshaft.Engineering.Gearing;
 /// <summary>Runs candidates over a venue on one day; the figures of the day are worked out once for all of them.</summary>
 internal sealed class CandidateRunner
 {
+    private const double SameMps = 1e-5; // on the limiter on two straights: it is the first that counts
+
     private readonly Car _car;
     private readonly Venue _venue;
     private readonly CarModel _model;
@@ -48,7 +50,7 @@ internal sealed class CandidateRunner
             limiterS += figures.LimiterS;
             shifts += figures.Upshifts + figures.Downshifts;
             isFinished &= figures.IsFinished;
-            if (figures.TopMps > topMps)
+            if (figures.TopMps > topMps + SameMps)
             {
                 (topMps, topGear, topStraight) = (figures.TopMps, figures.TopGear, i);
             }

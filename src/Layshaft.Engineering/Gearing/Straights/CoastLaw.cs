@@ -9,4 +9,6 @@ internal readonly struct CoastLaw(CarModel car, RoadLoad road) : IAccelerationLa
         double radius = car.StaticRadiusM * (1 + (car.GrowthPerMps2 * speed * speed));
         return -road.ResistanceN(speed, out _) / (car.MassKg + (car.WheelInertiaKgM2 / (radius * radius)));
     }
+
+    public double NextBend(double speedMps, bool isRising) => isRising ? double.PositiveInfinity : double.NegativeInfinity;
 }

@@ -8,7 +8,7 @@ namespace Layshaft.Engineering.Gearing;
 /// </summary>
 internal static class DormandPrince
 {
-    private const double Tolerance = 1e-10;
+    private const double Tolerance = 1e-8;
 
     /// <summary>Takes a step of <paramref name="stepS"/> seconds.</summary>
     /// <returns>Estimated error over tolerance: the step is good up to 1.</returns>

@@ -13,6 +13,12 @@ internal interface IAccelerationLaw
 {
     /// <summary>Acceleration in m/s² at a speed in m/s.</summary>
     double At(double speedMps);
+
+    /// <summary>
+    /// The next speed in m/s, rising or falling, at which the law bends: passes into another whose second derivative is another.
+    /// Infinite where it does not.
+    /// </summary>
+    double NextBend(double speedMps, bool isRising);
 }
 
 /// <summary>What ended a stretch of motion.</summary>

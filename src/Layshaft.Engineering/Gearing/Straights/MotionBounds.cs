@@ -17,4 +17,20 @@ internal struct MotionBounds
     /// <summary>Positive once any bound but the time is passed.</summary>
     internal readonly double Past(double positionM, double speedMps) => Math.Max(
         PastFinishM(positionM, speedMps), Math.Max(speedMps - RiseToMps, FallToMps - speedMps));
+
+    /// <summary>The same, and how fast it grows, in the unit of the bound per second, at an acceleration in m/s².</summary>
+    internal readonly double Past(double positionM, double speedMps, double acceleration, out double rate)
+    {
+        double finish = PastFinishM(positionM, speedMps);
+        double rise = speedMps - RiseToMps;
+        double fall = FallToMps - speedMps;
+        if (finish >= rise && finish >= fall)
+        {
+            rate = speedMps * (1 + (speedMps * speedMps > EndSpeedSquare ? 2 * acceleration * PerTwiceBraking : 0));
+            return finish;
+        }
+
+        rate = rise >= fall ? acceleration : -acceleration;
+        return Math.Max(rise, fall);
+    }
 }

@@ -22,6 +22,7 @@ internal static class MotionIntegrator
 
         double step = FirstStepS;
         double acceleration = law.At(motion.SpeedMps);
+        double jerk = 0;
         while (true)
         {
             if (motion.SpeedMps <= 0 && acceleration <= 0)
@@ -30,8 +31,9 @@ internal static class MotionIntegrator
             }
 
             double remaining = bounds.UntilTimeS - motion.TimeS;
-            bool isLast = step >= remaining;
-            double h = isLast ? remaining : step;
+            double h = Math.Min(step, ToTheNextBend(law, motion.SpeedMps, acceleration, jerk));
+            bool isLast = h >= remaining;
+            h = isLast ? remaining : h;
             double error = DormandPrince.Step(
                 law, motion.PositionM, motion.SpeedMps, acceleration, h, out double position, out double speed, out double next);
             double scale = error < LeastGrowthError ? MostGrowth : Math.Clamp(0.9 * Math.Pow(error, -0.2), 0.2, MostGrowth);
@@ -43,7 +45,8 @@ internal static class MotionIntegrator
 
             if (bounds.Past(position, speed) >= 0)
             {
-                EndOnBound(law, ref motion, acceleration, h, bounds);
+                var beyond = new Motion { TimeS = motion.TimeS + h, PositionM = position, SpeedMps = speed };
+                EndOnBound(law, ref motion, acceleration, h, beyond, next, bounds);
                 trace?.Add(motion);
                 return EndAt(bounds, motion);
             }
@@ -51,6 +54,7 @@ internal static class MotionIntegrator
             motion.TimeS = isLast ? bounds.UntilTimeS : motion.TimeS + h;
             motion.PositionM = position;
             motion.SpeedMps = speed;
+            jerk = (next - acceleration) / h;
             acceleration = next;
             trace?.Add(motion);
             if (isLast)
@@ -58,8 +62,19 @@ internal static class MotionIntegrator
                 return MotionEnd.TimeUp;
             }
 
-            step = h * scale;
+            step = h < step ? Math.Max(step, h * scale) : h * scale;
         }
+    }
+
+    // A step over a bend is refused until it is tiny, so one is made to end there. Where it ends need not be exact: the error
+    // is looked at as ever.
+    private static double ToTheNextBend<TLaw>(in TLaw law, double speed, double acceleration, double jerk)
+        where TLaw : struct, IAccelerationLaw
+    {
+        double way = law.NextBend(speed, acceleration > 0) - speed;
+        double root = Math.Sqrt((acceleration * acceleration) + (2 * jerk * way));
+        double time = 2 * way / (acceleration > 0 ? acceleration + root : acceleration - root);
+        return time > LeastStepS ? time : double.PositiveInfinity;
     }
 
     private static MotionEnd EndAt(in MotionBounds bounds, in Motion motion)
@@ -75,49 +90,41 @@ internal static class MotionIntegrator
         return rise >= fall ? MotionEnd.SpeedRisen : MotionEnd.SpeedFallen;
     }
 
-    /// <summary>Finds the step that ends on the bound: false position with the Illinois rule, bisection when it is slow.</summary>
-    private static void EndOnBound<TLaw>(in TLaw law, ref Motion motion, double acceleration, double stepS, in MotionBounds bounds)
+    /// <summary>Finds the step that ends on the bound: by the rate at which it is passed, bisection when that leads astray.</summary>
+    private static void EndOnBound<TLaw>(
+        in TLaw law, ref Motion motion, double acceleration, double stepS, in Motion beyond, double accelerationBeyond, in MotionBounds bounds)
         where TLaw : struct, IAccelerationLaw
     {
         Motion start = motion;
+        double past = bounds.Past(beyond.PositionM, beyond.SpeedMps, accelerationBeyond, out double rate);
+        double startPast = bounds.Past(start.PositionM, start.SpeedMps, acceleration, out double startRate);
         (double low, double high) = (0, stepS);
-        double lowPast = bounds.Past(start.PositionM, start.SpeedMps);
-        double past = Take(law, ref motion, start, acceleration, high, bounds);
-        double highPast = past;
-        int side = 0;
+        double next = stepS * CubicRoot(startPast, startRate * stepS, past, rate * stepS);
+        motion = beyond;
         for (int i = 0; i < 80 && high - low > 1e-14 && Math.Abs(past) > PastTolerance; i++)
         {
-            double middle = i < 40 ? high - (highPast * (high - low) / (highPast - lowPast)) : (low + high) / 2;
-            if (!(middle > low && middle < high))
-            {
-                middle = (low + high) / 2;
-            }
-
-            past = Take(law, ref motion, start, acceleration, middle, bounds);
-            if (past >= 0)
-            {
-                (high, highPast) = (middle, past);
-                lowPast = side > 0 ? lowPast / 2 : lowPast;
-                side = 1;
-            }
-            else
-            {
-                (low, lowPast) = (middle, past);
-                highPast = side < 0 ? highPast / 2 : highPast;
-                side = -1;
-            }
+            double taken = i < 40 && next > low && next < high ? next : (low + high) / 2;
+            DormandPrince.Step(
+                law, start.PositionM, start.SpeedMps, acceleration, taken, out motion.PositionM, out motion.SpeedMps, out double there);
+            motion.TimeS = start.TimeS + taken;
+            past = bounds.Past(motion.PositionM, motion.SpeedMps, there, out rate);
+            (low, high) = past >= 0 ? (low, taken) : (taken, high);
+            next = taken - (past / rate);
         }
     }
 
-    private static double Take<TLaw>(
-        in TLaw law, ref Motion motion, in Motion start, double acceleration, double stepS, in MotionBounds bounds)
-        where TLaw : struct, IAccelerationLaw
+    // About where, from 0 to 1, the cubic with these values and slopes at both ends is nothing.
+    private static double CubicRoot(double first, double firstSlope, double last, double lastSlope)
     {
-        DormandPrince.Step(
-            law, start.PositionM, start.SpeedMps, acceleration, stepS, out double position, out double speed, out _);
-        motion.TimeS = start.TimeS + stepS;
-        motion.PositionM = position;
-        motion.SpeedMps = speed;
-        return bounds.Past(position, speed);
+        double cubed = firstSlope + lastSlope + (2 * (first - last));
+        double squared = (3 * (last - first)) - (2 * firstSlope) - lastSlope;
+        double at = first / (first - last);
+        for (int i = 0; i < 4; i++)
+        {
+            double value = first + (at * (firstSlope + (at * (squared + (at * cubed)))));
+            at -= value / (firstSlope + (at * ((2 * squared) + (3 * at * cubed))));
+        }
+
+        return at;
     }
 }
