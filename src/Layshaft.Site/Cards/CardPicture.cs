@@ -169,23 +169,42 @@ public static class CardPicture
         var to = MemoryMarshal.CreateSpan(ref MemoryMarshal.GetReference(small.GetPixelSpan()), small.ByteCount);
         for (var y = 0; y < Height; y++)
         {
-            var row = to.Slice(y * small.RowBytes, Width * 4);
+            var row = MemoryMarshal.Cast<byte, uint>(to.Slice(y * small.RowBytes, Width * 4));
             var first = Dots(from, large.RowBytes, y * Fine);
             var second = Dots(from, large.RowBytes, (y * Fine) + 1);
             var third = Dots(from, large.RowBytes, (y * Fine) + 2);
             var fourth = Dots(from, large.RowBytes, (y * Fine) + 3);
+            var (flat, tone) = (uint.MaxValue, 0u);
             for (var x = 0; x < Width; x++)
             {
-                var sum = first[x] == second[x] && first[x] == third[x] && first[x] == fourth[x]
-                    ? Fine * Sum(first[x], lanes)
-                    : Sum(first[x], lanes) + Sum(second[x], lanes) + Sum(third[x], lanes) + Sum(fourth[x], lanes);
-                for (var channel = 0; channel < 4; channel++, sum >>= 16)
+                // Most of the picture is paper: sixteen dots of one tone after sixteen of the same.
+                if (first[x] != second[x] || first[x] != third[x] || first[x] != fourth[x])
                 {
-                    const int Samples = Fine * Fine;
-                    row[(x * 4) + channel] = (byte)(((sum & 0xFFFF) + (Samples / 2)) / Samples);
+                    row[x] = Colour(Sum(first[x], lanes) + Sum(second[x], lanes) + Sum(third[x], lanes) + Sum(fourth[x], lanes));
+                    continue;
                 }
+
+                if (first[x] != flat)
+                {
+                    (flat, tone) = (first[x], Colour(Fine * Sum(first[x], lanes)));
+                }
+
+                row[x] = tone;
             }
         }
+    }
+
+    // Each lane's mean, as the four bytes of a dot in the order of memory.
+    private static uint Colour(ulong sum)
+    {
+        const int Samples = Fine * Fine;
+        Span<byte> bytes = stackalloc byte[4];
+        for (var channel = 0; channel < 4; channel++, sum >>= 16)
+        {
+            bytes[channel] = (byte)(((sum & 0xFFFF) + (Samples / 2)) / Samples);
+        }
+
+        return MemoryMarshal.Read<uint>(bytes);
     }
 
     // A row of the large drawing, four dots at a time.

@@ -11,14 +11,16 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
 {
     private readonly IReadOnlyList<PlannedOutput> _samples;
     private readonly Column[] _columns;
+    private readonly ContentHash[] _keys;
 
-    private PlannedOutputs(PathTable paths, Column[] columns, IReadOnlyList<PlannedOutput> samples) => (Paths, _columns, _samples) = (paths, columns, samples);
+    private PlannedOutputs(PathTable paths, Column[] columns, ContentHash[] keys, IReadOnlyList<PlannedOutput> samples) =>
+        (Paths, _columns, _keys, _samples) = (paths, columns, keys, samples);
 
     public int Count => _columns.Length;
 
-    public PlannedOutput this[int index] => _columns[index] is var column && column.Key == default
-        ? SampleOf(column)
-        : SampleOf(column).With(new(Paths, index), column.Key, column.Turn);
+    public PlannedOutput this[int index] => KeyOf(index) is { } key
+        ? SampleOf(_columns[index]).With(new(Paths, index), key, _columns[index].Turn)
+        : SampleOf(_columns[index]);
 
     /// <summary>Their paths.</summary>
     internal PathTable Paths { get; }
@@ -35,6 +37,7 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
     {
         var samples = new List<PlannedOutput>();
         var columns = Kept(kept, before, samples);
+        var keys = new List<ContentHash>(before.Keys.Hashes);
         var others = new List<(PlacedPath Path, Column Column)>();
         foreach (var output in outputs)
         {
@@ -44,7 +47,7 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
                 samples.Add(output);
             }
 
-            var column = new Column(output.KnownKey ?? default, samples.Count, output.Turn);
+            var column = new Column(output.KnownKey is { } key ? NumberOf(key, keys) : 0, samples.Count, output.Turn);
             if (output.Place.PlaceIn(before.Paths) is >= 0 and var place && !columns[place].IsThere)
             {
                 columns[place] = column;
@@ -55,12 +58,12 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
             }
         }
 
-        return others.Count == 0 && columns.All(c => c.IsThere) ? new(before.Paths, columns, samples) : Merged(columns, others, before.Paths, samples);
+        return others.Count == 0 && columns.All(c => c.IsThere) ? new(before.Paths, columns, [.. keys], samples) : Merged(columns, others, before.Paths, [.. keys], samples);
     }
 
     /// <summary>The key of an output, where it is known by that.</summary>
     /// <param name="index">Which.</param>
-    internal ContentHash? KeyOf(int index) => _columns[index].Key is var key && key == default ? null : key;
+    internal ContentHash? KeyOf(int index) => _columns[index].Key is > 0 and var number ? _keys[number - 1] : null;
 
     /// <summary>The group of an output; null where it has none.</summary>
     /// <param name="index">Which.</param>
@@ -85,25 +88,35 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
         var columns = new Column[before.Count];
         for (var i = 0; i < columns.Length; i++)
         {
-            var row = before[i];
-            if (sampleOf[row.Group] > 0)
+            if (before[i].Group is var group && sampleOf[group] > 0)
             {
-                columns[i] = new(row.Key!.Value, sampleOf[row.Group], turns[row.Group]++);
+                columns[i] = new(before.Keys.NumberOf(i), sampleOf[group], turns[group]++);
             }
         }
 
         return columns;
     }
 
-    private static PlannedOutputs Merged(Column[] columns, List<(PlacedPath Path, Column Column)> others, PathTable before, IReadOnlyList<PlannedOutput> samples)
+    private static PlannedOutputs Merged(Column[] columns, List<(PlacedPath Path, Column Column)> others, PathTable before, ContentHash[] keys, IReadOnlyList<PlannedOutput> samples)
     {
         int[] there = [.. Enumerable.Range(0, columns.Length).Where(i => columns[i].IsThere)];
         var paths = before.With(there, [.. others.Select(o => o.Path)], out var order);
-        return new(paths, [.. order.Select(o => o < there.Length ? columns[there[o]] : others[o - there.Length].Column)], samples);
+        return new(paths, [.. order.Select(o => o < there.Length ? columns[there[o]] : others[o - there.Length].Column)], keys, samples);
     }
 
-    // Which sample it is like, counted from one.
-    private readonly record struct Column(ContentHash Key, int Sample, int Turn)
+    // Neighbours mostly have the same one.
+    private static int NumberOf(ContentHash key, List<ContentHash> keys)
+    {
+        if (keys.Count == 0 || keys[^1] != key)
+        {
+            keys.Add(key);
+        }
+
+        return keys.Count;
+    }
+
+    // The number of the key, 0 where none is known, and which sample it is like, counted from one.
+    private readonly record struct Column(int Key, int Sample, int Turn)
     {
         internal bool IsThere => Sample > 0;
     }

@@ -39,7 +39,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         try
         {
             var staged = stage.Make(cancel);
-            var register = staged.Register();
+            var register = staged.Register(options.Generator);
             var (result, list) = (Compare(old, strangers, register, staged), old.Register.List);
             if (result.Outcome == PublishOutcome.Published)
             {

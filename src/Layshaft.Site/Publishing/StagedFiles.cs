@@ -8,6 +8,7 @@ internal sealed class StagedFiles(SitePlan plan)
 {
     private readonly RegisterRow[] _rows = new RegisterRow[plan.Paths.Count];
     private readonly Origin[] _origins = new Origin[plan.Paths.Count];
+    private readonly bool[] _again = new bool[plan.Paths.Count];
 
     // Where a file of the new site comes from.
     private enum Origin : byte
@@ -32,7 +33,9 @@ internal sealed class StagedFiles(SitePlan plan)
     /// <param name="index">Which.</param>
     /// <param name="row">What is known of it.</param>
     /// <param name="isStaged">Whether its file was made for the stage; otherwise the old site has the same bytes.</param>
-    internal void Make(int index, RegisterRow row, bool isStaged) => (_rows[index], _origins[index]) = (row, isStaged ? Origin.MadeAnew : Origin.MadeTheSame);
+    /// <param name="again">Whether the next publish shall make it again in any case.</param>
+    internal void Make(int index, RegisterRow row, bool isStaged, bool again) =>
+        (_rows[index], _origins[index], _again[index]) = (row, isStaged ? Origin.MadeAnew : Origin.MadeTheSame, again);
 
     /// <summary>Whether it is known yet what becomes of a file.</summary>
     internal bool IsKnown(int index) => _origins[index] != Origin.Unknown;
@@ -50,7 +53,8 @@ internal sealed class StagedFiles(SitePlan plan)
     internal IEnumerable<int> Where(Func<int, bool> isSo) => All().Where(isSo);
 
     /// <summary>The register of the new site.</summary>
-    internal SiteRegister Register()
+    /// <param name="generator">The program's mark.</param>
+    internal SiteRegister Register(string generator)
     {
         var (marks, numbers) = (new List<ContentHash>(), new Dictionary<ContentHash, int>());
         for (var i = 0; i < _rows.Length; i++)
@@ -65,6 +69,6 @@ internal sealed class StagedFiles(SitePlan plan)
             _rows[i] = _rows[i] with { Group = group };
         }
 
-        return new(plan.Paths, _rows, marks);
+        return new(plan.Paths, _rows, HashColumn.Of(_rows.Length, i => _again[i] ? null : plan.KeyOf(i, generator)), marks);
     }
 }

@@ -173,11 +173,12 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
     {
         var place = InMade(output.Path);
         RegisterRow row;
+        bool again;
         try
         {
             using var stream = new HashingStream(files.Create(place));
-            ContentHash? key = output.Make(stream) ? null : plan.KeyOf(index, options.Generator);
-            row = new() { Sha256 = stream.Hash(), Size = stream.Length, Key = key };
+            again = output.Make(stream);
+            row = new() { Sha256 = stream.Hash(), Size = stream.Length };
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -188,15 +189,15 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         if (plan.Paths.PlaceIn(old.Register.Paths, index) is >= 0 and var was && old.Register[was].Sha256 == row.Sha256 && old.Register[was].Size == row.Size && old.IsIntact(was))
         {
             files.DeleteFile(place);
-            staged.Make(index, row with { Modified = old.Find(output.Path)!.Modified }, isStaged: false);
+            staged.Make(index, row with { Modified = old.Find(output.Path)!.Modified }, isStaged: false, again);
             return;
         }
 
-        staged.Make(index, row with { Modified = File.GetLastWriteTimeUtc(place).Ticks }, isStaged: true);
+        staged.Make(index, row with { Modified = File.GetLastWriteTimeUtc(place).Ticks }, isStaged: true, again);
     }
 
     private RegisterRow? KeptFromOld(int index) =>
-        plan.Paths.PlaceIn(old.Register.Paths, index) is >= 0 and var was && old.Register[was].Key is { } key && key == plan.KeyOf(index, options.Generator) && old.IsIntact(was)
+        plan.Paths.PlaceIn(old.Register.Paths, index) is >= 0 and var was && old.Register.Keys[was] is { } key && key == plan.KeyOf(index, options.Generator) && old.IsIntact(was)
             ? old.Register[was] with { Modified = old.IsAsNoted(was) ? old.Register[was].Modified : old.Find(plan.Paths.TextOf(index))!.Modified }
             : null;
 

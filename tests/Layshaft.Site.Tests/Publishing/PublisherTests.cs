@@ -206,7 +206,7 @@ public sealed class PublisherTests : IDisposable
         _temp.Write("reports/a.html", content);
         File.SetLastWriteTimeUtc(_temp.At("reports/a.html"), early);
         RegisterRow[] rows = [.. Enumerable.Range(0, register.Count).Select(i => register[i] with { Modified = isNoted ? early.Ticks : early.Ticks - 1 })];
-        RegisterFile.Write(new DiskWork(), _temp.At(".layshaft-reports/register"), new(register.Paths, rows, register.Marks), register.List!.Value);
+        RegisterFile.Write(new DiskWork(), _temp.At(".layshaft-reports/register"), new(register.Paths, rows, register.Keys, register.Marks), register.List!.Value);
     }
 
     [Fact]

@@ -21,7 +21,7 @@ internal sealed class KeptOutputs
         _counts = new int[register.Marks.Count + 1];
         for (var i = 0; i < register.Count; i++)
         {
-            if (register[i].Key is not null)
+            if (register.Keys.NumberOf(i) > 0)
             {
                 _counts[register[i].Group]++;
             }

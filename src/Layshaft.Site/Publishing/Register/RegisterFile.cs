@@ -9,8 +9,8 @@ namespace Layshaft.Site.Publishing.Register;
 /// </summary>
 internal static class RegisterFile
 {
-    private const string Mark = "layshaft register 2";
-    private const int RowBytes = (2 * ContentHash.Bytes) + (2 * sizeof(long)) + sizeof(int);
+    private const string Mark = "layshaft register 3";
+    private const int RowBytes = ContentHash.Bytes + (2 * sizeof(long)) + sizeof(int);
 
     /// <summary>Reads a register. One that is missing or damaged is the register of nothing.</summary>
     /// <param name="path">Where it is.</param>
@@ -56,7 +56,7 @@ internal static class RegisterFile
             rows[i] = Row(bytes, marks.Length);
         }
 
-        return new(paths, rows, marks) { Noted = noted, Hash = whole, List = list };
+        return new(paths, rows, HashColumn.Read(reader, paths.Count), marks) { Noted = noted, Hash = whole, List = list };
     }
 
     private static void Write(Stream stream, SiteRegister register, ContentHash list)
@@ -80,18 +80,18 @@ internal static class RegisterFile
             writer.Write(bytes);
         }
 
+        register.Keys.Write(writer);
         writer.Flush();
         buffer.Flush();
     }
 
     private static RegisterRow Row(ReadOnlySpan<byte> bytes, int groups)
     {
-        var numbers = bytes[(2 * ContentHash.Bytes)..];
+        var numbers = bytes[ContentHash.Bytes..];
         var group = BinaryPrimitives.ReadInt32LittleEndian(numbers[(2 * sizeof(long))..]);
         return new()
         {
             Sha256 = ContentHash.Of(bytes),
-            Key = ContentHash.Of(bytes[ContentHash.Bytes..]),
             Size = BinaryPrimitives.ReadInt64LittleEndian(numbers),
             Modified = BinaryPrimitives.ReadInt64LittleEndian(numbers[sizeof(long)..]),
             Group = group >= 0 && group <= groups ? group : throw new FormatException(),
@@ -101,8 +101,7 @@ internal static class RegisterFile
     private static void Row(RegisterRow row, Span<byte> bytes)
     {
         row.Sha256.CopyTo(bytes);
-        (row.Key ?? default).CopyTo(bytes[ContentHash.Bytes..]);
-        var numbers = bytes[(2 * ContentHash.Bytes)..];
+        var numbers = bytes[ContentHash.Bytes..];
         BinaryPrimitives.WriteInt64LittleEndian(numbers, row.Size);
         BinaryPrimitives.WriteInt64LittleEndian(numbers[sizeof(long)..], row.Modified);
         BinaryPrimitives.WriteInt32LittleEndian(numbers[(2 * sizeof(long))..], row.Group);

@@ -3,17 +3,8 @@ namespace Layshaft.Site.Publishing.Register;
 /// <summary>What is known of a file of the site that we wrote. A value in a column: a large site has hundreds of thousands.</summary>
 internal readonly record struct RegisterRow
 {
-    private readonly ContentHash _key;
-
     /// <summary>Its bytes' hash.</summary>
     internal ContentHash Sha256 { get; init; }
-
-    /// <summary>The key of what it was made from, see <see cref="PlannedOutput"/>; null when the next publish shall make it again.</summary>
-    internal ContentHash? Key
-    {
-        get => _key == default ? null : _key;
-        init => _key = value ?? default;
-    }
 
     /// <summary>Its length in bytes.</summary>
     internal long Size { get; init; }

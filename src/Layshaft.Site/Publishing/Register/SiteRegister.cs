@@ -12,14 +12,19 @@ internal sealed class SiteRegister
     /// <summary>A register.</summary>
     /// <param name="paths">The paths.</param>
     /// <param name="rows">What is known of each.</param>
+    /// <param name="keys">The key of what each was made from; none where the next publish shall make it again.</param>
     /// <param name="marks">The marks of groups, by their number less one.</param>
-    internal SiteRegister(PathTable paths, RegisterRow[] rows, IReadOnlyList<ContentHash> marks) => (Paths, _rows, _marks) = (paths, rows, marks);
+    internal SiteRegister(PathTable paths, RegisterRow[] rows, HashColumn keys, IReadOnlyList<ContentHash> marks) =>
+        (Paths, _rows, Keys, _marks) = (paths, rows, keys, marks);
 
     /// <summary>The register of nothing.</summary>
-    internal static SiteRegister None { get; } = new(PathTable.None, [], []);
+    internal static SiteRegister None { get; } = new(PathTable.None, [], HashColumn.None, []);
 
     /// <summary>The paths of the files.</summary>
     internal PathTable Paths { get; }
+
+    /// <summary>The keys of what they were made from, see <see cref="PlannedOutput"/>; none where the next publish shall make a file again.</summary>
+    internal HashColumn Keys { get; }
 
     /// <summary>How many files there are.</summary>
     internal int Count => _rows.Length;
@@ -58,9 +63,9 @@ internal sealed class SiteRegister
     internal static SiteRegister Of(SiteManifest manifest, ContentHash list, SiteRegister recorded)
     {
         var paths = PathTable.Of(manifest.Entries.Select(e => e.Path), out _);
-        RegisterRow[] rows = [.. manifest.Entries.Select(e => recorded.Find(e.Path) is { } known && known.Sha256 == e.Sha256 && known.Size == e.Size
-            ? known
-            : new RegisterRow { Sha256 = e.Sha256, Size = e.Size })];
-        return new(paths, rows, recorded._marks) { Noted = recorded.Noted, Hash = recorded.Hash, List = list };
+        int[] known = [.. manifest.Entries.Select(e => recorded.Paths.IndexOf(e.Path) is >= 0 and var place && recorded[place] is var row && row.Sha256 == e.Sha256 && row.Size == e.Size ? place : -1)];
+        RegisterRow[] rows = [.. manifest.Entries.Select((e, i) => known[i] >= 0 ? recorded[known[i]] : new RegisterRow { Sha256 = e.Sha256, Size = e.Size })];
+        var keys = HashColumn.Of(rows.Length, i => known[i] >= 0 ? recorded.Keys[known[i]] : null);
+        return new(paths, rows, keys, recorded._marks) { Noted = recorded.Noted, Hash = recorded.Hash, List = list };
     }
 }

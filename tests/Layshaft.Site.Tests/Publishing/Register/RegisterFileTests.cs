@@ -11,10 +11,11 @@ public sealed class RegisterFileTests : IDisposable
     private static readonly SiteRegister Written = new(
         PathTable.Of(["a.html", "d/b.html", "d/c.html"], out _),
         [
-            new() { Sha256 = new(0, 1, 0, 2), Key = new(0, 3, 0, ulong.MaxValue), Size = 7, Modified = 638_000_000_000_000_000, Group = 1 },
+            new() { Sha256 = new(0, 1, 0, 2), Size = 7, Modified = 638_000_000_000_000_000, Group = 1 },
             new() { Sha256 = new(0, 5, 0, 6), Size = 0, Modified = 1 },
-            new() { Sha256 = new(0, 5, 0, 6), Key = new(0, 8, 0, 9), Size = long.MaxValue, Group = 2 },
+            new() { Sha256 = new(0, 5, 0, 6), Size = long.MaxValue, Group = 2 },
         ],
+        HashColumn.Of(3, i => i == 1 ? null : new(0, 3, 0, ulong.MaxValue - (ulong)i)),
         [new(0, 10, 0, 11), new(0, 12, 0, 13)]);
 
     private readonly TempFolder _temp = new();
@@ -31,7 +32,7 @@ public sealed class RegisterFileTests : IDisposable
         Assert.Equal(Rows(Written), Rows(read));
         Assert.Equal([new(0, 10, 0, 11), null, new ContentHash(0, 12, 0, 13)], Enumerable.Range(0, 3).Select(read.MarkOf));
         Assert.Equal((List, System.IO.File.GetLastWriteTimeUtc(File).Ticks), (read.List, read.Noted));
-        Assert.Null(read[1].Key);
+        Assert.Equal([new(0, 3, 0, ulong.MaxValue), null, new ContentHash(0, 3, 0, ulong.MaxValue - 2)], Enumerable.Range(0, 3).Select(i => read.Keys[i]));
         Assert.Null(read.Find("d"));
         Assert.Equal(7, read.Find("a.html")!.Value.Size);
     }
@@ -73,6 +74,7 @@ public sealed class RegisterFileTests : IDisposable
         var manifest = new SiteManifest([new("a.html", 7, new(0, 1, 0, 2)), new("d/c.html", 7, new(0, 5, 0, 6)), new("e.html", 7, new(0, 1, 0, 2))]);
         var register = SiteRegister.Of(manifest, List, Written);
         Assert.Equal([Written[0], new() { Sha256 = new(0, 5, 0, 6), Size = 7 }, new() { Sha256 = new(0, 1, 0, 2), Size = 7 }], Rows(register).Select(r => r.Row));
+        Assert.Equal([Written.Keys[0], null, null], Enumerable.Range(0, 3).Select(i => register.Keys[i]));
         Assert.Equal((List, new ContentHash(0, 10, 0, 11)), (register.List, register.MarkOf(0)));
         Assert.Equal(manifest.Entries, Rows(register).Select(r => new ManifestEntry(r.Path, r.Row.Size, r.Row.Sha256)));
     }
