@@ -61,6 +61,33 @@ public readonly record struct ContentHash(ulong First, ulong Second, ulong Third
         return Of(bytes);
     }
 
+    /// <summary>Reads as many as were written at once.</summary>
+    /// <param name="from">Where from.</param>
+    /// <exception cref="IOException">There is less than it says.</exception>
+    /// <exception cref="OverflowException">It is something else.</exception>
+    internal static ContentHash[] ReadAll(BinaryReader from)
+    {
+        var hashes = new ContentHash[from.ReadInt32()];
+        for (var i = 0; i < hashes.Length; i++)
+        {
+            hashes[i] = Read(from.BaseStream);
+        }
+
+        return hashes;
+    }
+
+    /// <summary>Writes many, and how many they are.</summary>
+    /// <param name="hashes">The hashes.</param>
+    /// <param name="to">Where to.</param>
+    internal static void WriteAll(IReadOnlyList<ContentHash> hashes, BinaryWriter to)
+    {
+        to.Write(hashes.Count);
+        foreach (var hash in hashes)
+        {
+            hash.WriteTo(to);
+        }
+    }
+
     /// <summary>Writes its 32 bytes.</summary>
     /// <param name="to">Where to.</param>
     internal void WriteTo(BinaryWriter to)

@@ -91,9 +91,10 @@ public class EngineCurveTests
     public void The_next_point_of_the_table_is_the_nearest_above_or_below() => Gen.Select(s_tables, Gen.Double[0, 14000], Gen.Bool).Sample((table, rpm, isRising) =>
     {
         double[] knots = [.. table.Select(point => point.Rpm)];
-        double near = rpm * (isRising ? 1 + 1e-4 : 1 - 1e-4);
+        double?[] above = [.. knots.Where(k => k > rpm * (1 + 1e-4))];
+        double?[] below = [.. knots.Where(k => k <= rpm * (1 - 1e-4))];
         Assert.Equal(
-            isRising ? knots.Where(k => k > near).DefaultIfEmpty(double.PositiveInfinity).Min() : knots.Where(k => k <= near).DefaultIfEmpty(double.NegativeInfinity).Max(),
+            isRising ? above.Min() : below.Max(),
             new TorqueSpline(knots, [.. table.Select(point => point.Nm)]).NextKnot(rpm, isRising));
     });
 }

@@ -12,9 +12,7 @@ public class ClosedFormMotions
     {
         public double At(double speedMps) => acceleration(speedMps);
 
-        public double NextBend(double speedMps, bool isRising) => bendMps is { } bend && (isRising ? bend > speedMps : bend < speedMps)
-            ? bend
-            : isRising ? double.PositiveInfinity : double.NegativeInfinity;
+        public double? NextBend(double speedMps, bool isRising) => bendMps is { } bend && (isRising ? bend > speedMps : bend < speedMps) ? bend : null;
     }
 
     private static MotionBounds Open => new()

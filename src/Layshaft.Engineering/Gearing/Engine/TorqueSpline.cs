@@ -90,9 +90,9 @@ internal sealed class TorqueSpline
 
     /// <summary>
     /// The engine speed of the next table point, where one cubic passes into another; one that is hardly away counts as passed.
-    /// Infinite when there is none.
+    /// Null when there is none.
     /// </summary>
-    internal double NextKnot(double rpm, bool isRising)
+    internal double? NextKnot(double rpm, bool isRising)
     {
         double[] knots = _rpm;
         double from = rpm * (isRising ? 1 + Hardly : 1 - Hardly);
@@ -108,7 +108,7 @@ internal sealed class TorqueSpline
         }
 
         int next = isRising ? above : above - 1;
-        return next < 0 ? double.NegativeInfinity : next < knots.Length ? knots[next] : double.PositiveInfinity;
+        return next >= 0 && next < knots.Length ? knots[next] : null;
     }
 
     private static double[] Slopes(double[] rpm, double[] torqueNm)

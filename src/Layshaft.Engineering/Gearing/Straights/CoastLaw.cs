@@ -10,5 +10,5 @@ internal readonly struct CoastLaw(CarModel car, RoadLoad road) : IAccelerationLa
         return -road.ResistanceN(speed, out _) / (car.MassKg + (car.WheelInertiaKgM2 / (radius * radius)));
     }
 
-    public double NextBend(double speedMps, bool isRising) => isRising ? double.PositiveInfinity : double.NegativeInfinity;
+    public double? NextBend(double speedMps, bool isRising) => null;
 }

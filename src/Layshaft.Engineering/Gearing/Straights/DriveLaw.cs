@@ -48,14 +48,17 @@ internal readonly struct DriveLaw : IAccelerationLaw
         return Math.Min(byEngine, byGrip);
     }
 
-    public double NextBend(double speedMps, bool isRising)
+    public double? NextBend(double speedMps, bool isRising)
     {
         double growth = _car.GrowthPerMps2;
-        double rpm = _car.Spline.NextKnot(speedMps * _rpmPerMps / (1 + (growth * speedMps * speedMps)), isRising);
+        if (_car.Spline.NextKnot(speedMps * _rpmPerMps / (1 + (growth * speedMps * speedMps)), isRising) is not { } rpm)
+        {
+            return null;
+        }
 
         // Solved for the speed; above the engine speed that a growing tyre lets it reach there is none.
         double root = (_rpmPerMps * _rpmPerMps) - (4 * growth * rpm * rpm);
-        return root > 0 ? 2 * rpm / (_rpmPerMps + Math.Sqrt(root)) : isRising ? double.PositiveInfinity : double.NegativeInfinity;
+        return root > 0 ? 2 * rpm / (_rpmPerMps + Math.Sqrt(root)) : null;
     }
 
     /// <summary>Force at the contact of the driven wheels that the engine can give at a steady speed, in N.</summary>

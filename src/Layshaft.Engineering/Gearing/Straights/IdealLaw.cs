@@ -26,7 +26,7 @@ internal readonly struct IdealLaw(CarModel car, RoadLoad road, double greatestRa
         return Math.Min(byEngine, byGrip);
     }
 
-    public double NextBend(double speedMps, bool isRising) => isRising ? double.PositiveInfinity : double.NegativeInfinity;
+    public double? NextBend(double speedMps, bool isRising) => null;
 
     private double NetAcceleration(double force, double inertiaKgM2, double perRadius2) =>
         force / (car.MassKg + ((force >= 0 ? inertiaKgM2 : _heaviestKgM2) * perRadius2));

@@ -16,9 +16,9 @@ internal interface IAccelerationLaw
 
     /// <summary>
     /// The next speed in m/s, rising or falling, at which the law bends: passes into another whose second derivative is another.
-    /// Infinite where it does not.
+    /// Null where it does not.
     /// </summary>
-    double NextBend(double speedMps, bool isRising);
+    double? NextBend(double speedMps, bool isRising);
 }
 
 /// <summary>What ended a stretch of motion.</summary>

@@ -18,19 +18,31 @@ internal struct MotionBounds
     internal readonly double Past(double positionM, double speedMps) => Math.Max(
         PastFinishM(positionM, speedMps), Math.Max(speedMps - RiseToMps, FallToMps - speedMps));
 
-    /// <summary>The same, and how fast it grows, in the unit of the bound per second, at an acceleration in m/s².</summary>
-    internal readonly double Past(double positionM, double speedMps, double acceleration, out double rate)
+    /// <summary>The bound that is passed by most, or nearest, and by how much.</summary>
+    internal readonly MotionEnd EndAt(double positionM, double speedMps, out double past)
     {
         double finish = PastFinishM(positionM, speedMps);
         double rise = speedMps - RiseToMps;
         double fall = FallToMps - speedMps;
         if (finish >= rise && finish >= fall)
         {
-            rate = speedMps * (1 + (speedMps * speedMps > EndSpeedSquare ? 2 * acceleration * PerTwiceBraking : 0));
-            return finish;
+            past = finish;
+            return MotionEnd.Finished;
         }
 
-        rate = rise >= fall ? acceleration : -acceleration;
-        return Math.Max(rise, fall);
+        past = Math.Max(rise, fall);
+        return rise >= fall ? MotionEnd.SpeedRisen : MotionEnd.SpeedFallen;
+    }
+
+    /// <summary>How far that bound is passed, and how fast that grows, in its unit per second, at an acceleration in m/s².</summary>
+    internal readonly double Past(double positionM, double speedMps, double acceleration, out double rate)
+    {
+        rate = EndAt(positionM, speedMps, out double past) switch
+        {
+            MotionEnd.Finished => speedMps * (1 + (speedMps * speedMps > EndSpeedSquare ? 2 * acceleration * PerTwiceBraking : 0)),
+            MotionEnd.SpeedRisen => acceleration,
+            _ => -acceleration,
+        };
+        return past;
     }
 }

@@ -17,7 +17,7 @@ internal static class MotionIntegrator
     {
         if (bounds.Past(motion.PositionM, motion.SpeedMps) >= 0)
         {
-            return EndAt(bounds, motion);
+            return bounds.EndAt(motion.PositionM, motion.SpeedMps, out _);
         }
 
         double step = FirstStepS;
@@ -48,7 +48,7 @@ internal static class MotionIntegrator
                 var beyond = new Motion { TimeS = motion.TimeS + h, PositionM = position, SpeedMps = speed };
                 EndOnBound(law, ref motion, acceleration, h, beyond, next, bounds);
                 trace?.Add(motion);
-                return EndAt(bounds, motion);
+                return bounds.EndAt(motion.PositionM, motion.SpeedMps, out _);
             }
 
             motion.TimeS = isLast ? bounds.UntilTimeS : motion.TimeS + h;
@@ -71,23 +71,15 @@ internal static class MotionIntegrator
     private static double ToTheNextBend<TLaw>(in TLaw law, double speed, double acceleration, double jerk)
         where TLaw : struct, IAccelerationLaw
     {
-        double way = law.NextBend(speed, acceleration > 0) - speed;
+        if (law.NextBend(speed, acceleration > 0) is not { } bend)
+        {
+            return double.PositiveInfinity;
+        }
+
+        double way = bend - speed;
         double root = Math.Sqrt((acceleration * acceleration) + (2 * jerk * way));
         double time = 2 * way / (acceleration > 0 ? acceleration + root : acceleration - root);
         return time > LeastStepS ? time : double.PositiveInfinity;
-    }
-
-    private static MotionEnd EndAt(in MotionBounds bounds, in Motion motion)
-    {
-        double finish = bounds.PastFinishM(motion.PositionM, motion.SpeedMps);
-        double rise = motion.SpeedMps - bounds.RiseToMps;
-        double fall = bounds.FallToMps - motion.SpeedMps;
-        if (finish >= rise && finish >= fall)
-        {
-            return MotionEnd.Finished;
-        }
-
-        return rise >= fall ? MotionEnd.SpeedRisen : MotionEnd.SpeedFallen;
     }
 
     /// <summary>Finds the step that ends on the bound: by the rate at which it is passed, bisection when that leads astray.</summary>

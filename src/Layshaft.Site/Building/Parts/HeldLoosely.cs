@@ -1,6 +1,6 @@
 namespace Layshaft.Site.Building.Parts;
 
-/// <summary>Something large that can be made again: kept while there is room, let go when the collector comes by and nobody uses it.</summary>
+/// <summary>Something large that can be made again: let go when the collector comes by and nobody uses it.</summary>
 /// <param name="make">Makes it, the same one each time.</param>
 internal sealed class HeldLoosely<T>(Func<T> make)
     where T : class

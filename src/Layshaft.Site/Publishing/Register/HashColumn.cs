@@ -61,12 +61,7 @@ internal sealed class HashColumn
     /// <exception cref="IOException">There is less than it says.</exception>
     internal static HashColumn Read(BinaryReader reader, int count)
     {
-        var hashes = new ContentHash[reader.ReadInt32()];
-        for (var i = 0; i < hashes.Length; i++)
-        {
-            hashes[i] = ContentHash.Read(reader.BaseStream);
-        }
-
+        var hashes = ContentHash.ReadAll(reader);
         var numbers = new int[count];
         for (var i = 0; i < numbers.Length; i++)
         {
@@ -80,12 +75,7 @@ internal sealed class HashColumn
     /// <param name="writer">Where to.</param>
     internal void Write(BinaryWriter writer)
     {
-        writer.Write(_hashes.Length);
-        foreach (var hash in _hashes)
-        {
-            hash.WriteTo(writer);
-        }
-
+        ContentHash.WriteAll(_hashes, writer);
         foreach (var number in _numbers)
         {
             writer.Write7BitEncodedInt(number);

@@ -41,12 +41,7 @@ internal static class RegisterFile
     private static SiteRegister Read(BinaryReader reader, long noted, ContentHash whole)
     {
         var list = ContentHash.Read(reader.BaseStream);
-        var marks = new ContentHash[reader.ReadInt32()];
-        for (var i = 0; i < marks.Length; i++)
-        {
-            marks[i] = ContentHash.Read(reader.BaseStream);
-        }
-
+        var marks = ContentHash.ReadAll(reader);
         var paths = PathTable.Read(reader);
         var rows = new RegisterRow[paths.Count];
         Span<byte> bytes = stackalloc byte[RowBytes];
@@ -66,12 +61,7 @@ internal static class RegisterFile
         using var writer = new BinaryWriter(buffer, Encoding.UTF8, leaveOpen: true);
         writer.Write(Mark);
         list.WriteTo(writer);
-        writer.Write(register.Marks.Count);
-        foreach (var mark in register.Marks)
-        {
-            mark.WriteTo(writer);
-        }
-
+        ContentHash.WriteAll(register.Marks, writer);
         register.Paths.Write(writer);
         Span<byte> bytes = stackalloc byte[RowBytes];
         for (var i = 0; i < register.Count; i++)
