@@ -77,8 +77,11 @@ public sealed class PartedSite
             new Dictionary<string, string>());
         var shared = new SharedFiles(composition, means.Engine, files, standing.Own.Folders);
         var shop = new ShopParts(standing.Read, composition, hashes, site, records);
+
+        // Those that tell of all units come last: these are held from the first to the last of them, and not while others are made.
+        var pages = ShopPageList.All.OrderBy(p => p.Sources.HasFlag(ShopSources.Units));
         var common = shared.Look(new PageScope("look", [site], () => composition))
-            .Concat(ShopPageList.All.SelectMany(p => shop.Scope(p) is var scope ? shared.Shop(p, () => shop.Context(p, scope), scope) : []));
+            .Concat(pages.SelectMany(p => shop.Scope(p) is var scope ? shared.Shop(p, () => shop.Context(p, scope), scope) : []));
         var reference = new BookParts(composition, files, means.Fingerprint, hashes).Public();
         var kept = memory.Parts.Book is { } before && before.Reference == reference.Mark && plans.CountOf(before.Reference) == before.ReferenceFiles ? before.ReferenceFiles : (int?)null;
         SiteFile[] anew = kept is null ? [.. shared.Reference(reference)] : [];

@@ -18,8 +18,8 @@ namespace Layshaft.Site.Building.Parts;
 /// <param name="parts">All parts.</param>
 internal sealed class ShopParts(StandingBook standing, Composition composition, BookHashes hashes, PlanInput site, IReadOnlyList<PartRecord> parts)
 {
-    private readonly HeldLoosely<IReadOnlyList<UnitTally>> _units = new(() => ShopTally.InOrder(parts.SelectMany(p => p.UnitTallies())));
-    private readonly HeldLoosely<IReadOnlyList<JobTally>> _jobs = new(() => [.. parts.SelectMany(p => p.JobTallies())]);
+    private readonly Lazy<IReadOnlyList<UnitTally>> _units = new(() => ShopTally.InOrder(parts.SelectMany(p => p.UnitTallies())));
+    private readonly Lazy<IReadOnlyList<JobTally>> _jobs = new(() => [.. parts.SelectMany(p => p.JobTallies())]);
     private readonly IReadOnlyList<string> _bench = [.. parts.SelectMany(p => p.Rest.Jobs).Where(j => j.IsOnTheBench).Select(j => j.File).Order(StringComparer.Ordinal)];
     private readonly DateOnly? _newest = parts.Max(p => p.Rest.Newest);
     private readonly PlanInput _standing = new(
