@@ -4,7 +4,7 @@ using Layshaft.Cli.Commands;
 
 namespace Layshaft.Cli.Starting;
 
-/// <summary>The small book of an invented shop that comes inside the program (<c>starter-book/</c> in the sources).</summary>
+/// <summary>The small book of an invented shop that comes inside the program (<c>StarterBook/</c> in this project).</summary>
 internal static class StarterBook
 {
     private const string Prefix = "starter-book/";

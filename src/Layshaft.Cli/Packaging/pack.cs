@@ -1,6 +1,6 @@
 #!/usr/bin/env dotnet
 // Makes what is handed out: the .NET tool package, and one self-contained file for each system. Use:
-//   dotnet run packaging/pack.cs -- FOLDER [tool|win-x64|win-arm64|osx-x64|osx-arm64|linux-x64|linux-arm64 ...]
+//   dotnet run src/Layshaft.Cli/Packaging/pack.cs -- FOLDER [tool|win-x64|win-arm64|osx-x64|osx-arm64|linux-x64|linux-arm64 ...]
 // Without names it makes all of them. A system whose runtime can't be fetched is named at the end; the others are made.
 #:property ManagePackageVersionsCentrally=false
 #:property RestorePackagesWithLockFile=false
@@ -13,11 +13,11 @@ using System.Runtime.CompilerServices;
 string[] systems = ["win-x64", "win-arm64", "osx-x64", "osx-arm64", "linux-x64", "linux-arm64"];
 if (args.Length == 0 || args[1..].Except([.. systems, "tool"]).Any())
 {
-    Console.WriteLine($"Use: dotnet run packaging/pack.cs -- FOLDER [tool|{string.Join('|', systems)} ...]");
+    Console.WriteLine($"Use: dotnet run src/Layshaft.Cli/Packaging/pack.cs -- FOLDER [tool|{string.Join('|', systems)} ...]");
     return 2;
 }
 
-var root = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(Here())!, ".."));
+var root = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(Here())!, "..", "..", ".."));
 var output = Path.GetFullPath(args[0]);
 var project = Path.Combine(root, "src", "Layshaft.Cli", "Layshaft.Cli.csproj");
 List<string> failed = [];
