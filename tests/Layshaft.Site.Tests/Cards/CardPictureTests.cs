@@ -15,9 +15,9 @@ public class CardPictureTests
         "Report on job 0615",
         "Third gear's dogs had lost their undercut; ring and gear are new and the box is as it should be.",
         [
-            new(new GradeMark(GradeShape.Circle, "U", "Use again"), "Use again", "9 parts"),
-            new(new GradeMark(GradeShape.Triangle, "W", "Watch"), "Watch", "2 parts"),
-            new(new GradeMark(GradeShape.Square, "N", "Renew"), "Renew", "1 part"),
+            new(new GradeMark(GradeShape.Circle, "S", "Serviceable"), "Serviceable", "9 parts"),
+            new(new GradeMark(GradeShape.Triangle, "M", "Monitor"), "Monitor", "2 parts"),
+            new(new GradeMark(GradeShape.Square, "R", "Renew"), "Renew", "1 part"),
         ]);
 
     [Fact]

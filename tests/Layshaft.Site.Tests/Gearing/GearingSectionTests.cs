@@ -26,7 +26,7 @@ public class GearingSectionTests
 
         var section = SectionOf(job)!;
         var html = Html(job);
-        Assert.Contains($"Which gears for {job.NextEvent!.Name}", html, StringComparison.Ordinal);
+        Assert.Contains($"Gearing for {job.NextEvent!.Name}", html, StringComparison.Ordinal);
         Assert.DoesNotMatch(new Regex("NaN|Infinity|∞"), html);
         Assert.Contains("km/h", section.Ranked.Rows[0].TopSpeed, StringComparison.Ordinal);
         Assert.Contains("mph", section.Ranked.Rows[0].TopSpeed, StringComparison.Ordinal);
@@ -70,10 +70,10 @@ public class GearingSectionTests
         Assert.Equal("34 driving 26", gearing.Chosen!.DropPair!.ToString());
         Assert.True(gearing.LossOf(gearing.Chosen).Seconds > 0.1);
         var section = (GearingSection)GearingSection.Compose(Context(composition, job))!.Model;
-        var line = Assert.Single(section.Lines, l => l.StartsWith("We chose", StringComparison.Ordinal));
+        var line = Assert.Single(section.Lines, l => l.StartsWith("Chosen for the event", StringComparison.Ordinal));
         Assert.Contains(composition.Figures.Seconds(gearing.LossOf(gearing.Chosen)).Text, line, StringComparison.Ordinal);
         Assert.Contains(section.Ranked.Rows, r => r.Name.EndsWith(", chosen for the event", StringComparison.Ordinal) && r.Pair.Contains("overdrive", StringComparison.Ordinal));
-        Assert.Contains(section.Ranked.Rows, r => r.Name.Contains("fitted as it left us", StringComparison.Ordinal) && r.Pair.Contains("27 driving 33", StringComparison.Ordinal));
+        Assert.Contains(section.Ranked.Rows, r => r.Name.Contains("fitted on delivery", StringComparison.Ordinal) && r.Pair.Contains("27 driving 33", StringComparison.Ordinal));
     }
 
     [Theory]

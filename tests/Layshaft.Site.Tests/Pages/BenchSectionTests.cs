@@ -120,7 +120,7 @@ public class BenchSectionTests
     {
         var rows = Model<WearSection>(WearSection.Compose(Report())).Parts.Select(p => p.Rows.Single()).ToList();
 
-        Assert.Equal("uncertainty not known", rows[0].Remark);
+        Assert.Equal("uncertainty unknown", rows[0].Remark);
         Assert.DoesNotContain("±", rows[0].Value, StringComparison.Ordinal);
         Assert.Null(rows[1].Remark);
         Assert.Contains("±", rows[1].Value, StringComparison.Ordinal);
@@ -132,7 +132,7 @@ public class BenchSectionTests
         // 0.05 mm of span over cos 20° is 0.053 mm of tooth.
         var finding = Model<FindingsSection>(FindingsSection.Compose(Report())).Findings.Single(f => f.Part == "Second on the layshaft");
 
-        Assert.Contains(finding.Evidence, line => Plain(line).StartsWith("That is 0.053 ± 0.005 mm off the thickness", StringComparison.Ordinal));
+        Assert.Contains(finding.Evidence, line => Plain(line).StartsWith("Tooth thickness at the pitch circle is down by 0.053 ± 0.005 mm", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -157,7 +157,7 @@ public class BenchSectionTests
         var report = Report();
         var marks = StackPicture.Of(report)!.Parts.Select(p => p.Note).Where(n => n?.Grade is not null).ToList();
 
-        Assert.Equal(["Second on the layshaft: Use again", "Dog ring: Renew"], marks.Select(m => m!.AccessibleName).OrderDescending());
+        Assert.Equal(["Second on the layshaft: Serviceable", "Dog ring: Renew"], marks.Select(m => m!.AccessibleName).OrderDescending());
         Assert.All(marks, m => Assert.Matches("^#finding-[0-9]+$", m!.Link!));
         var list = Model<StackSection>(StackSection.Compose(report)).Parts;
         Assert.Equal(["Dog ring", "Fork", "Second on the layshaft"], list.Select(p => p.Name).Order());
@@ -176,7 +176,7 @@ public class BenchSectionTests
         var rows = Model<SettingsSection>(SettingsSection.Compose(Report())).Rows;
 
         Assert.Equal(["Layshaft end float", "Main shaft end float"], rows.Select(r => r.Name));
-        Assert.Equal(("outside the target", "inside the target", "too close to call"), (rows[0].Found.Verdict, rows[0].Built.Verdict, rows[1].Built.Verdict));
+        Assert.Equal(("outside target", "within target", "too close to call"), (rows[0].Found.Verdict, rows[0].Built.Verdict, rows[1].Built.Verdict));
         Assert.True(rows[0].Found.IsOutside);
         Assert.Equal("Shims 0.50 + 0.12 + 0.10 = 0.72 mm", Plain(rows[0].Built.Pack!));
         Assert.Equal("0.05 to 0.10 mm", Plain(rows[0].Target));

@@ -28,7 +28,7 @@ public sealed class DrivingWorkTests
         {
             var view = OwnerView.Of(s_demo.Book, s_demo.Book.Units[job.Unit]).First(v => v.IsOwn(job));
             var section = (DrivingSection?)DrivingSection.Compose(new ReportContext(s_demo, view, s_demo.Assessment.Jobs[job.Number]))?.Model;
-            var about = section?.Facts.Count(f => f.Contains("work of", StringComparison.Ordinal)) ?? 0;
+            var about = section?.Facts.Count(f => f.Contains("work ", StringComparison.Ordinal)) ?? 0;
             Assert.Equal(Against(job.Number)?.Verdict is null or WearAgainstWorkVerdict.TooFewToSay or WearAgainstWorkVerdict.NoWear ? 0 : 1, about);
             said += about;
         }

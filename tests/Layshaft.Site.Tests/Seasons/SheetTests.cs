@@ -62,7 +62,7 @@ public sealed class SheetTests
         Assert.NotEmpty(bounded);
         foreach (var row in bounded)
         {
-            Assert.Contains($"between {row.Cells[^2].Text} and {row.Cells[^1].Text} with", Assert.Single(blocks[row.Cells[0].Text]).Lines[0], StringComparison.Ordinal);
+            Assert.Contains($"confidence {row.Cells[^2].Text} to {row.Cells[^1].Text})", Assert.Single(blocks[row.Cells[0].Text]).Lines[0], StringComparison.Ordinal);
             Assert.True(decimal.Parse(row.Cells[^2].Text.Split('\u202F')[0], CultureInfo.InvariantCulture) <= row.Cells[^2].Number);
             Assert.True(decimal.Parse(row.Cells[^1].Text.Split('\u202F')[0], CultureInfo.InvariantCulture) >= row.Cells[^1].Number);
         }
@@ -73,8 +73,8 @@ public sealed class SheetTests
     {
         var page = SmallBook.Publish()["customers/key-a-1/index.html"];
         Assert.Contains("href=\"0001/index.html\"", page, StringComparison.Ordinal);
-        Assert.Contains("the pack has grown by 0.10\u202Fmm", page, StringComparison.Ordinal);
-        Assert.Contains("Look again within", page, StringComparison.Ordinal);
+        Assert.Contains("the shim pack has grown by 0.10\u202Fmm", page, StringComparison.Ordinal);
+        Assert.Contains("Inspect within", page, StringComparison.Ordinal);
         Assert.Contains("Measured once", page, StringComparison.Ordinal);
     }
 
@@ -93,7 +93,7 @@ public sealed class SheetTests
     {
         var declined = SmallBook.Files()["jobs/2025/0004/job.yaml"] + "go_ahead: { answer: no, on: 2025-12-05 }\n";
         var row = Assert.Single(Bench(("jobs/2025/0004/job.yaml", declined)));
-        Assert.Equal(["0004", "B-2", "Second Owner", "Declined", "the customer to collect it, as it is", "2025-12-01", "4", "0", null], row.Cells.Select(c => c.Data));
+        Assert.Equal(["0004", "B-2", "Second Owner", "Declined", "collection, unrepaired", "2025-12-01", "4", "0", null], row.Cells.Select(c => c.Data));
         Assert.Empty(Bench(("jobs/2025/0004/job.yaml", declined + "collected: 2025-12-06\n")));
         var again = Bench(("jobs/2025/0004/job.yaml", declined), ("jobs/2026/0005/job.yaml", SmallBook.Job("b", "2026-02-01", "31 h", "complaint: Worse.\n")));
         Assert.Equal(["0005"], again.Select(r => r.Cells[0].Data));
@@ -108,7 +108,7 @@ public sealed class SheetTests
         var agreed = SmallBook.Files()["jobs/2025/0004/job.yaml"] + "go_ahead: { answer: yes, on: 2025-12-04 }\n";
         Assert.Equal("parts to order: Dog ring 1 and 2", Bench(("jobs/2025/0004/job.yaml", agreed)).Single().Cells[4].Data);
         var stocked = SmallBook.Gearbox.Replace("stock: 0", "stock: 2", StringComparison.Ordinal);
-        Assert.Equal("the rebuild", Bench(("jobs/2025/0004/job.yaml", agreed), ("gearboxes/four.yaml", stocked)).Single().Cells[4].Data);
+        Assert.Equal("rebuild", Bench(("jobs/2025/0004/job.yaml", agreed), ("gearboxes/four.yaml", stocked)).Single().Cells[4].Data);
         Assert.Equal("a new hub", Bench(("jobs/2025/0004/job.yaml", agreed + "waits_for: a new hub\n")).Single().Cells[4].Data);
     }
 
@@ -124,9 +124,9 @@ public sealed class SheetTests
     }
 
     [Theory]
-    [InlineData("0.20 mm", "0.08 mm", "no change")]
-    [InlineData("0.22 mm", "0.07 mm", "not a sign of wear")]
-    [InlineData("0.30 mm", "0.07 mm", "the pack has grown by")]
+    [InlineData("0.20 mm", "0.08 mm", "unchanged")]
+    [InlineData("0.22 mm", "0.07 mm", "no sign of wear")]
+    [InlineData("0.30 mm", "0.07 mm", "the shim pack has grown by")]
     public void A_pack_has_grown_only_by_more_than_measuring_may_make(string shim, string built, string said)
     {
         var job = SmallBook.Files()["jobs/2024/0002/job.yaml"].Replace("0.30 mm], built: [0.07 mm]", $"{shim}], built: [{built}]", StringComparison.Ordinal);
@@ -137,7 +137,7 @@ public sealed class SheetTests
     public void The_page_of_part_lives_says_which_rule_decided_how_often()
     {
         var page = SmallBook.Publish()["shop/lives.html"];
-        Assert.Contains("2 renewals in the book: 0 decided by a written reason, 1 by the grade, 1 by the kind of part, 0 by nothing", page, StringComparison.Ordinal);
+        Assert.Contains("2 renewals in the book. Classified by stated reason: 0; by grade: 1; by type of part: 1; unclassified, counted as failures: 0.", page, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -96,9 +96,13 @@ public static class EstimateComposer
             yield return new AnswerView(Mail(report, composition.Say(key)), composition.Say(key), MoneyTable.Amount(gross, composition));
         }
 
-        yield return new AnswerView(Mail(report, composition.Say("estimate.answer.no")), composition.Say("estimate.answer.no"), null);
+        yield return new AnswerView(Mail(report, composition.Say("estimate.answer.no")), composition.Say("estimate.answer.no"), null, Declined(report.Job, composition));
         yield return new AnswerView($"tel:{PageFrame.TelephoneLink(shop)}", composition.Say("estimate.answer.call", ("telephone", shop.Telephone)), null);
     }
+
+    /// <summary>The caution for a gearbox that goes back without its essential work; null if the estimate has no such work.</summary>
+    internal static string? Declined(Job job, Composition composition) =>
+        job.Estimate is { } estimate && estimate.Lines.Any(l => l.Need == Need.Must) ? composition.Say("estimate.declined") : null;
 
     private static string Mail(ReportContext report, string answer)
     {

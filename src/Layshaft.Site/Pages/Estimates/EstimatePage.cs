@@ -34,4 +34,5 @@ public sealed record EstimatePage(
 /// <param name="Address">A mailto: or tel: address.</param>
 /// <param name="Words">What it says.</param>
 /// <param name="Amount">What it comes to; null where it comes to nothing.</param>
-public sealed record AnswerView(string Address, string Words, string? Amount);
+/// <param name="Caution">What the customer must know before choosing it; null for nothing.</param>
+public sealed record AnswerView(string Address, string Words, string? Amount, string? Caution = null);

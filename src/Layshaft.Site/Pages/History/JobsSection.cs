@@ -1,7 +1,9 @@
+using Layshaft.Book.Records;
 using Layshaft.Engineering.Measurement;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Charts;
 using Layshaft.Site.Charts.Life;
+using Layshaft.Site.Pages.Estimates;
 using Layshaft.Site.Pages.Shared;
 using Layshaft.Site.Pages.Tables;
 using ChartSeason = Layshaft.Site.Charts.Life.Season;
@@ -24,8 +26,14 @@ internal static class JobsSection
         return BlocksView.Section(
             "seasons",
             composition.Say("history.seasons"),
-            [new Block { Chart = Line(history) }, new Block { Table = jobs }, .. seasons.Rows.Count > 0 ? [new Block { Table = seasons }] : Array.Empty<Block>()]);
+            [.. Declined(history), new Block { Chart = Line(history) }, new Block { Table = jobs }, .. seasons.Rows.Count > 0 ? [new Block { Table = seasons }] : Array.Empty<Block>()]);
     }
+
+    // A declined job has no report of its own: its caution is the first thing on the history, until the unit comes in again.
+    private static IEnumerable<Block> Declined(HistoryContext history) =>
+        history.Jobs[^1].Job is { Stage: JobStage.Declined } job && history.View.IsOwn(job) && EstimateComposer.Declined(job, history.Composition) is { } caution
+            ? [new Block { Items = [caution], IsCaution = true }]
+            : [];
 
     public static TableView Table(HistoryContext history)
     {

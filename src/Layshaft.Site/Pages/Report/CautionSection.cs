@@ -2,12 +2,14 @@ using Layshaft.Site.Pages.Shared;
 
 namespace Layshaft.Site.Pages.Report;
 
-/// <summary>The usual cautions: the shop's and the gearbox's.</summary>
+/// <summary>The cautions of every customer page in their order, then the shop's and the gearbox's own.</summary>
 internal static class CautionSection
 {
+    private static readonly string[] Always = ["caution.manual", "caution.work", "caution.stands", "caution.lift", "caution.hot", "caution.road"];
+
     public static SectionView? Compose(ReportContext report) => new(
         "cautions",
         report.Composition.Say("report.cautions"),
         "sections/cautions.html",
-        new LinesView([report.Composition.Say("caution.manual"), .. report.Composition.Shop.Cautions, .. report.Gearbox.Cautions]));
+        new LinesView([.. Always.Select(key => report.Composition.Say(key)), .. report.Composition.Shop.Cautions, .. report.Gearbox.Cautions]));
 }

@@ -15,6 +15,9 @@ public sealed record Block
     /// <summary>A list, an item a line.</summary>
     public IReadOnlyList<string> Items { get; init; } = [];
 
+    /// <summary>Whether the list is a caution and is framed as one.</summary>
+    public bool IsCaution { get; init; }
+
     /// <summary>A drawing.</summary>
     public RawHtml? Chart { get; init; }
 
