@@ -8,6 +8,20 @@ internal static class ColourSpaces
     // Profiles store the primaries rounded to 1/65536 and adapted to D50, each maker a little differently
     private const float Tolerance = 0.002f;
 
+    // SkiaSharp hands every thread the same object for each of these two native spaces, so one thread's Dispose takes it from
+    // the others (HandleDictionary.GetOrAddObject). Dispose does nothing once the space was asked for by name: so ask first.
+    static ColourSpaces()
+    {
+        Srgb = SKColorSpace.CreateSrgb();
+        SKColorSpace.CreateSrgbLinear();
+    }
+
+    /// <summary>sRGB; disposing it does nothing.</summary>
+    public static SKColorSpace Srgb { get; }
+
+    /// <summary>The space of a picture that is about to be decoded, or null if the file names none. The only place that may ask a codec for it.</summary>
+    public static SKColorSpace? Of(SKCodec codec) => codec.Info.ColorSpace;
+
     /// <summary>The space of a HEIC or AVIF picture, or null if sRGB is to be assumed.</summary>
     public static SKColorSpace? Of(HeifHeader header)
     {

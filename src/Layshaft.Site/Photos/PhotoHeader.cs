@@ -65,7 +65,7 @@ internal static class PhotoHeader
         }
 
         var info = codec.Info;
-        using var space = info.ColorSpace;
+        using var space = ColourSpaces.Of(codec);
         if (info.Width != facts.StoredWidth || info.Height != facts.StoredHeight)
         {
             return (HeaderOutcome.Damaged, null); // Two readers, two sizes: the cap would be no cap

@@ -13,13 +13,12 @@ internal static class PictureColour
             return picture;
         }
 
-        using var srgb = SKColorSpace.CreateSrgb();
         var converted = new Picture(picture.Width, picture.Height);
         var info = new SKImageInfo(picture.Width, picture.Height, SKColorType.Rgba8888, SKAlphaType.Opaque, space);
         picture.Pinned(from => converted.Pinned(to =>
         {
             using var pixels = new SKPixmap(info, from, info.RowBytes);
-            return pixels.ReadPixels(info.WithColorSpace(srgb), to, info.RowBytes);
+            return pixels.ReadPixels(info.WithColorSpace(ColourSpaces.Srgb), to, info.RowBytes);
         }));
         return converted;
     }

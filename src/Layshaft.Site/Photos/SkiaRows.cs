@@ -69,8 +69,7 @@ internal sealed class SkiaRows : DecodedRows
 
         var alpha = codec.Info.AlphaType == SKAlphaType.Opaque ? SKAlphaType.Opaque : SKAlphaType.Premul;
         var size = DecodedSize(codec, width, height);
-        using var srgb = SKColorSpace.CreateSrgb();
-        return new(codec, new(size.Width, size.Height, SKColorType.Rgba8888, alpha, srgb), facts.Orientation);
+        return new(codec, new(size.Width, size.Height, SKColorType.Rgba8888, alpha, ColourSpaces.Srgb), facts.Orientation);
     }
 
     public override bool Next(Span<byte> row)
