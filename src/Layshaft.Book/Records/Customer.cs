@@ -7,17 +7,19 @@ namespace Layshaft.Book.Records;
 /// <param name="Id">The file's name.</param>
 /// <param name="Origin">Where it stands.</param>
 /// <param name="Name">Full name or team.</param>
+/// <param name="Formerly">An earlier name of the same person or team, where the name was corrected or changed.</param>
 /// <param name="Greeting">What the shop calls them.</param>
 /// <param name="Email">Where the report goes.</param>
 /// <param name="Telephone">Where they are called.</param>
 /// <param name="InternalNotes">For the shop only; never on a customer's page.</param>
-public sealed record Customer(string Id, Origin Origin, string Name, string? Greeting, string? Email, string? Telephone, string? InternalNotes) : IPlaced
+public sealed record Customer(string Id, Origin Origin, string Name, string? Formerly, string? Greeting, string? Email, string? Telephone, string? InternalNotes) : IPlaced
 {
     /// <summary>How it is written.</summary>
     public static RecordShape<Customer> Shape { get; } = new("a customer", "A customer of the shop.", f => new Customer(
         string.Empty,
         f.Origin,
         f.Required("name", Scalars.Text, "Full name or team."),
+        f.Optional("formerly", Scalars.Text, "The name here before, if the same person or team was renamed: their links stay. For another person, make a new file."),
         f.Optional("greeting", Scalars.Text, "What the shop calls them."),
         f.Optional("email", Scalars.Text, "Where the report goes."),
         f.Optional("telephone", Scalars.Text, "Where they are called."),

@@ -43,7 +43,7 @@ internal static class PreviewCommand
         var temporary = folder is null ? Directory.CreateTempSubdirectory("layshaft-preview-") : null;
         try
         {
-            var site = new PreviewSite(book.FullName, folder?.FullName ?? Path.Combine(temporary!.FullName, "site"));
+            var site = new PreviewSite(book.FullName, folder?.FullName ?? Path.Combine(temporary!.FullName, "site"), keepsReaders: folder is not null);
             using var watch = new BookWatch(book.FullName, poll);
             await using var server = await Start(site, port, errors).ConfigureAwait(false);
             site.Changed += state =>

@@ -67,6 +67,7 @@ internal static class PublishCommand
             return ExitCode.Problems;
         }
 
+        TellOfLinks(result, output);
         var words = new LastWords(
             problems.Any(p => p.Severity != Severity.Notice) ? ExitCode.Problems : ExitCode.Fine,
             ProblemLines.Summary(problems),
@@ -80,5 +81,19 @@ internal static class PublishCommand
         return words.Say(book, folder, output, errors, result.Outcome == PublishOutcome.Unchanged
             ? "Nothing has changed."
             : $"{result.Added.Count} files added, {result.Changed.Count} changed, {result.Removed.Count} removed; {result.Kept} kept as they were.");
+    }
+
+    private static void TellOfLinks(PublishResult result, TextWriter output)
+    {
+        if (result.Withdrawn.Count == 0)
+        {
+            return;
+        }
+
+        var links = result.Withdrawn.Count == 1 ? "1 customer link" : $"{result.Withdrawn.Count} customer links";
+        output.WriteLine(result.MovesLinks
+            ? $"{links} changed: links are now tied to the customer, no longer to a place in the list of owners. The old ones are withdrawn."
+            : $"{links} withdrawn by what was changed in the book.");
+        output.WriteLine($"Old and new addresses: {Path.GetRelativePath(Directory.GetCurrentDirectory(), result.LinkList!)}. Send the new links with 'layshaft handover'.");
     }
 }

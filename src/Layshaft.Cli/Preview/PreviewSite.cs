@@ -9,7 +9,8 @@ namespace Layshaft.Cli.Preview;
 /// <summary>Publishes a book into a folder again and again, and keeps what came of the last time.</summary>
 /// <param name="book">The book's folder.</param>
 /// <param name="site">The folder for the site, outside the book.</param>
-internal sealed class PreviewSite(string book, string site)
+/// <param name="keepsReaders">Whether links to this site are sent, see <see cref="PublishOptions.KeepsReaders"/>.</param>
+internal sealed class PreviewSite(string book, string site, bool keepsReaders = true)
 {
     private readonly string session = Guid.NewGuid().ToString("n")[..8];
     private readonly NodeMemory nodes = new();
@@ -58,7 +59,7 @@ internal sealed class PreviewSite(string book, string site)
         IReadOnlyList<Problem> problems = [];
         try
         {
-            var publish = SitePublish.Run(book, site, new PublishOptions { Book = book }, nodes);
+            var publish = SitePublish.Run(book, site, new PublishOptions { Book = book, KeepsReaders = keepsReaders }, nodes);
             if (publish.Result is null && publish.FailedPage is null)
             {
                 // The whole book was read, as it is while something in it is being mended.

@@ -37,7 +37,7 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
     private PartFiles Parts => new(engine, files, p => damaged[p.Place] = p);
 
     /// <summary>The site as the publisher plans it.</summary>
-    public SitePlan Plan() => SitePlan.Of(Files().Select((f, i) => f.ToPlan(i)));
+    public SitePlan Plan() => SitePlan.Of(Files().Select((f, i) => f.ToPlan(i))).For(LinkReaders.Of(composition));
 
     /// <summary>All files, by tree and page. What a file may quote, and with it when it is made anew, is its scope.</summary>
     public IEnumerable<SiteFile> Files()

@@ -23,7 +23,7 @@ internal sealed class SiteMeans
         (_shop, _texts, _keys) = (shop, texts, keys);
         Styles = PageStyles.Of(shop, LookFiles.Sheets(own.Folders));
         Engine = new TemplateEngine(own.Templates, texts);
-        Fingerprint = $"{own.Templates.Fingerprint} {texts.Fingerprint} {Styles.Fingerprint} {keys.For("fingerprint")}";
+        Fingerprint = $"{own.Templates.Fingerprint} {texts.Fingerprint} {Styles.Fingerprint} {keys.Fingerprint}";
     }
 
     /// <summary>Renders templates.</summary>
@@ -63,7 +63,10 @@ internal sealed class SiteMeans
         assessment,
         _texts,
         new FigureWriter(UnitChoices.Of(_shop, _texts), _texts),
-        new Addresses(view => _keys.For(FormattableString.Invariant($"{view.Unit.Id}/{view.Index}"), view.Unit.LinkRenewed)),
+        new Addresses(view => _keys.For(view.Unit.Id, view.Owner.Customer, view.Time, view.Unit.LinkRenewed))
+        {
+            KeyOfPlace = view => _keys.OfPlace(view.Unit.Id, view.Index, view.Unit.LinkRenewed),
+        },
         pictures,
         notes)
     { Styles = Styles };

@@ -9,6 +9,9 @@ namespace Layshaft.Site.Pages;
 /// <param name="KeyOf">The key of an owner's folder.</param>
 public sealed record Addresses(Func<OwnerView, string> KeyOf)
 {
+    /// <summary>The key that an owner's folder had while keys hung on the place in the list of owners; null where none is asked for.</summary>
+    public Func<OwnerView, string>? KeyOfPlace { get; init; }
+
     /// <summary>Pages for upload.</summary>
     public const string Customers = "customers";
 

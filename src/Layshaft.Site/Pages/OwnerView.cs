@@ -14,6 +14,9 @@ public sealed record OwnerView(Unit Unit, int Index, IReadOnlyList<Job> Jobs)
     /// <summary>Whose view it is.</summary>
     public Ownership Owner => Unit.Owners[Index];
 
+    /// <summary>Which of this owner's own times with the unit it is, from 1: a unit that was sold and bought back has two.</summary>
+    public int Time => Unit.Owners.Take(Index + 1).Count(o => o.Customer == Owner.Customer);
+
     /// <summary>Whether it is the owner of today.</summary>
     public bool IsCurrent => Index == Unit.Owners.Count - 1;
 

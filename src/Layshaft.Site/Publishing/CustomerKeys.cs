@@ -5,13 +5,13 @@ using System.Text;
 namespace Layshaft.Site.Publishing;
 
 /// <summary>
-/// The names of the folders that customers' pages hang under. Each holds 128 bits that only the shop's secret gives: a key
+/// The names of the folders that customers' pages hang under. Each is 128 bits that only the shop's secret gives: a key
 /// can neither be guessed nor worked out from another's.
 /// </summary>
 /// <remarks>
-/// HMAC-SHA256 (RFC 2104, FIPS 198-1) of the unit's number and its renewals under the secret, the first 128 bits. The same
-/// secret gives the same keys on any machine, so links that customers have stay good; a renewal withdraws one unit's link
-/// and leaves all others.
+/// HMAC-SHA256 (RFC 2104, FIPS 198-1) under the secret, the first 128 bits. The message names the unit, the customer, which
+/// of this customer's own times with the unit it is, and the renewals. Other owners are not in it: whoever is inserted,
+/// removed or edited beside this customer, the link keeps its reader. The same secret gives the same keys on any machine.
 /// </remarks>
 /// <param name="secret">The shop's secret.</param>
 public sealed class CustomerKeys(ShopSecret secret)
@@ -21,19 +21,44 @@ public sealed class CustomerKeys(ShopSecret secret)
 
     private readonly ShopSecret _secret = secret ?? throw new ArgumentNullException(nameof(secret));
 
-    /// <summary>The key of a unit's pages: 26 small letters and digits.</summary>
-    /// <param name="unit">The unit's number as the book has it; its Unicode form does not matter, its case does.</param>
+    /// <summary>Changes with the secret, and so with every key.</summary>
+    public string Fingerprint => Hash("layshaft fingerprint of keys");
+
+    /// <summary>The key of the pages of one customer's time with a unit: 26 small letters and digits.</summary>
+    /// <param name="unit">The unit's id in the book; its Unicode form does not matter, its case does.</param>
+    /// <param name="customer">The customer's id in the book; likewise.</param>
+    /// <param name="time">Which of this customer's own times with this unit, from 1: a unit that was sold and bought back has two.</param>
     /// <param name="renewals">How often the unit's link was renewed, from 0.</param>
-    /// <exception cref="ArgumentException">The unit's number is blank or not valid text.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="renewals"/> is negative.</exception>
-    public string For(string unit, int renewals = 0)
+    /// <exception cref="ArgumentException">An id is blank or not valid text.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is below 1, or <paramref name="renewals"/> below 0.</exception>
+    public string For(string unit, string customer, int time = 1, int renewals = 0)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(unit);
+        ArgumentException.ThrowIfNullOrWhiteSpace(customer);
+        ArgumentOutOfRangeException.ThrowIfLessThan(time, 1);
         ArgumentOutOfRangeException.ThrowIfNegative(renewals);
-
-        // The length stands before the number, so that no two pairs of number and renewals make the same message.
-        var name = unit.Normalize(NormalizationForm.FormC);
-        var message = string.Create(CultureInfo.InvariantCulture, $"layshaft customer pages 1\n{name.Length}:{name}\n{renewals}");
-        return Base32.Encode(HMACSHA256.HashData(_secret.Bytes, Encoding.UTF8.GetBytes(message)).AsSpan(0, 16));
+        return Hash(string.Create(CultureInfo.InvariantCulture, $"layshaft customer pages 2\n{Measured(unit)}\n{Measured(customer)}\n{time}\n{renewals}"));
     }
+
+    /// <summary>
+    /// The key that an owner's pages had while keys hung on the place in the list of owners. No page is written under it; a site
+    /// that still has one is recognised by it.
+    /// </summary>
+    /// <param name="unit">The unit's id.</param>
+    /// <param name="place">The owner's place in the list, from 0.</param>
+    /// <param name="renewals">How often the unit's link was renewed, from 0.</param>
+    public string OfPlace(string unit, int place, int renewals)
+    {
+        var name = FormattableString.Invariant($"{unit}/{place}");
+        return Hash(string.Create(CultureInfo.InvariantCulture, $"layshaft customer pages 1\n{Measured(name)}\n{renewals}"));
+    }
+
+    // The length comes before the text, so that no two lists of parts make the same message.
+    private static string Measured(string text)
+    {
+        var name = text.Normalize(NormalizationForm.FormC);
+        return FormattableString.Invariant($"{name.Length}:{name}");
+    }
+
+    private string Hash(string message) => Base32.Encode(HMACSHA256.HashData(_secret.Bytes, Encoding.UTF8.GetBytes(message)).AsSpan(0, 16));
 }

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using Layshaft.Site.Publishing.Links;
 using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
@@ -21,6 +22,9 @@ internal sealed class OldSite
 
     /// <summary>The files that we wrote; empty before the first publish.</summary>
     internal SiteRegister Register { get; }
+
+    /// <summary>The links that it has or had.</summary>
+    internal LinkHistory Links { get; private init; } = LinkHistory.None;
 
     /// <summary>When it was looked at, in ticks.</summary>
     internal long Began { get; }
@@ -54,13 +58,13 @@ internal sealed class OldSite
         var list = HashOf(place);
         if (list == recorded.List)
         {
-            return new(root, look, recorded, began);
+            return new(root, look, recorded, began) { Links = LinksIn(place) };
         }
 
         if (SiteManifest.Parse(File.ReadAllBytes(place)) is { } manifest)
         {
             var register = SiteRegister.Of(manifest, list, recorded);
-            return new(root, TreeLook.At(root, register), register, began);
+            return new(root, TreeLook.At(root, register), register, began) { Links = manifest.Links };
         }
 
         problem = new(manifestPath, "This list of our files is damaged, so we cannot tell which are ours. Move the folder away and publish anew.");
@@ -93,6 +97,12 @@ internal sealed class OldSite
 
     private bool HasOurBytes(int index) => Register.Paths.TextOf(index) is var path
         && Find(path) is { Kind: TreeKind.File } found && found.Size == Register[index].Size && HashOf(StateFolder.Place(_root, path)) == Register[index].Sha256;
+
+    private static LinkHistory LinksIn(string list)
+    {
+        using var stream = File.OpenRead(list);
+        return ManifestText.ReadLinks(stream);
+    }
 
     internal static ContentHash HashOf(string path)
     {

@@ -17,6 +17,9 @@ public sealed record PublishOptions
     /// </summary>
     public string ManifestPath { get; init; } = "shop/layshaft-manifest.json";
 
+    /// <summary>Whether customers are sent links to this site, so that each must keep its reader; a preview in a temporary folder is for the shop's eyes only.</summary>
+    public bool KeepsReaders { get; init; } = true;
+
     /// <summary>What the last publish recorded, where somebody else needs it too.</summary>
     internal Lazy<SiteRegister>? Known { get; init; }
 

@@ -1,3 +1,6 @@
+using Layshaft.Book.Problems;
+using Layshaft.Site.Publishing.Links;
+
 namespace Layshaft.Site.Publishing;
 
 /// <summary>How a publish ended.</summary>
@@ -35,6 +38,18 @@ public sealed record PublishResult(PublishOutcome Outcome, IReadOnlyList<Publish
 
     /// <summary>Files and folders (with a slash at the end) that are not ours and were left alone.</summary>
     public IReadOnlyList<string> Strangers { get; init; } = [];
+
+    /// <summary>Problems of the book that only the site shows; empty unless it was refused.</summary>
+    public IReadOnlyList<Problem> BookProblems { get; init; } = [];
+
+    /// <summary>Links that opened before this publish and open nothing now.</summary>
+    public IReadOnlyList<KnownLink> Withdrawn { get; init; } = [];
+
+    /// <summary>The list of all links for a person to read; null where the site never had one.</summary>
+    public string? LinkList { get; init; }
+
+    /// <summary>Whether withdrawn links were such as hung on a place in the list of owners; they could have changed their reader.</summary>
+    public bool MovesLinks { get; init; }
 
     /// <summary>What should be known although the publish succeeded.</summary>
     public IReadOnlyList<PublishProblem> Warnings { get; init; } = [];

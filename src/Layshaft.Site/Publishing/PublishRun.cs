@@ -1,3 +1,5 @@
+using System.Text;
+using Layshaft.Site.Publishing.Links;
 using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
@@ -12,6 +14,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
     internal PublishResult Run(CancellationToken cancel)
     {
         OldSite? old;
+        LinkStep links;
         Strangers strangers;
         try
         {
@@ -21,6 +24,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
                 return PublishResult.Refused(problem!);
             }
 
+            links = (options.KeepsReaders ? old.Links : LinkHistory.None).Next(plan.Readers, page => old.Register.Paths.IndexOf(page) >= 0);
             strangers = Strangers.Find(old, plan.Paths, options.ManifestPath);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -29,10 +33,12 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         }
 
         var inTheWay = strangers.InTheWayOf(plan.Paths, options.ManifestPath).ToList();
-        return inTheWay.Count > 0 ? PublishResult.Refused(inTheWay) : StageAndSwap(old, strangers, cancel);
+        return inTheWay.Count > 0 || links.Clashes.Count > 0
+            ? PublishResult.Refused(inTheWay) with { BookProblems = links.Problems() }
+            : StageAndSwap(old, strangers, links, cancel);
     }
 
-    private PublishResult StageAndSwap(OldSite old, Strangers strangers, CancellationToken cancel)
+    private PublishResult StageAndSwap(OldSite old, Strangers strangers, LinkStep links, CancellationToken cancel)
     {
         var stage = new Staging(plan, _state, old, options, files);
         var swapped = false;
@@ -40,10 +46,10 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         {
             var staged = stage.Make(cancel);
             var register = staged.Register(options.Generator);
-            var (result, list) = (Compare(old, strangers, register, staged), old.Register.List);
+            var (result, list) = (Compare(old, strangers, register, staged, links), old.Register.List);
             if (result.Outcome == PublishOutcome.Published)
             {
-                list = stage.Complete(staged, register, strangers, _warnings);
+                list = stage.Complete(staged, register, strangers, links.History, _warnings);
                 cancel.ThrowIfCancellationRequested();
                 _swap.Exchange();
                 swapped = true;
@@ -56,6 +62,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
                 Beside(() => RegisterFile.Write(files, _state.Register, register, list!.Value, there)),
                 Beside(() => site = SiteAsLeft.Of(_state.Output, register, strangers, options.ManifestPath, list!.Value, DiskClock.FreshFrom())),
                 Beside(() => options.InPlace?.Invoke()),
+                Beside(() => WriteLinks(links.History)),
             ];
             if (swapped)
             {
@@ -91,7 +98,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         }
     }
 
-    private PublishResult Compare(OldSite old, Strangers strangers, SiteRegister now, StagedFiles staged)
+    private PublishResult Compare(OldSite old, Strangers strangers, SiteRegister now, StagedFiles staged, LinkStep links)
     {
         var before = old.Register;
         int[] was = [.. staged.All().Select(i => now.Paths.PlaceIn(before.Paths, i))];
@@ -101,7 +108,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         var changed = now.Paths.Texts(staged.Where(i => was[i] >= 0 && !IsTheSame(i)));
         var restored = now.Paths.Texts(staged.Where(i => IsTheSame(i) && !old.IsIntact(was[i])));
         int[] left = [.. Enumerable.Range(0, before.Count).Where(i => before.Paths.PlaceIn(now.Paths, i) < 0)];
-        var same = added.Count + changed.Count + restored.Count + left.Length == 0 && SiteManifest.HashOf(now) == before.List;
+        var same = added.Count + changed.Count + restored.Count + left.Length == 0 && SiteManifest.HashOf(now, links.History) == before.List;
         _warnings.AddRange(strangers.Edited.Select(path => new PublishProblem(
             path, "This file of ours has left the site, but was changed by hand; it was left alone and is no longer ours.")));
         return new(same ? PublishOutcome.Unchanged : PublishOutcome.Published, [])
@@ -111,6 +118,9 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
             Removed = [.. before.Paths.Texts(left).Where(p => !strangers.Edited.Contains(p))],
             Restored = restored,
             Strangers = strangers.Names,
+            Withdrawn = links.Withdrawn,
+            MovesLinks = links.IsMove,
+            LinkList = links.History.Links.Count > 0 ? _state.Links : null,
             Made = staged.Where(staged.IsMade).Count(),
             Kept = staged.Where(i => !staged.IsMade(i)).Count(),
         };
@@ -139,6 +149,15 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             _warnings.Add(new(_state.Root, $"Something could not be cleared away; the next publish tries again. {e.Message}"));
+        }
+    }
+
+    private void WriteLinks(LinkHistory history)
+    {
+        var list = LinkList.Of(history);
+        if (list.Length > 0 && (!File.Exists(_state.Links) || File.ReadAllText(_state.Links) != list))
+        {
+            files.Replace(_state.Links, stream => stream.Write(Encoding.UTF8.GetBytes(list)));
         }
     }
 

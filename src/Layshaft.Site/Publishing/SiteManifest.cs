@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Globalization;
 using System.Text.Json;
+using Layshaft.Site.Publishing.Links;
 using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
@@ -13,7 +14,7 @@ public sealed record ManifestEntry(string Path, long Size, ContentHash Sha256);
 
 /// <summary>
 /// The list of files that we wrote, kept in the site itself so that both are always of the same publish. It follows from
-/// the files alone: the same site has the same list, on any machine.
+/// the files alone, but for the links that the site has and had: those it carries on from the list before.
 /// </summary>
 public sealed class SiteManifest
 {
@@ -22,7 +23,10 @@ public sealed class SiteManifest
 
     private readonly PathIndex<ManifestEntry> _entries;
 
-    internal SiteManifest(IEnumerable<ManifestEntry> entries) => _entries = new(entries, e => e.Path);
+    internal SiteManifest(IEnumerable<ManifestEntry> entries, LinkHistory? links = null) => (_entries, Links) = (new(entries, e => e.Path), links ?? LinkHistory.None);
+
+    /// <summary>The links that the site has or had.</summary>
+    internal LinkHistory Links { get; }
 
     /// <summary>The entries in order of path.</summary>
     public IReadOnlyCollection<ManifestEntry> Entries => _entries;
@@ -39,7 +43,7 @@ public sealed class SiteManifest
         try
         {
             var entries = new List<ManifestEntry>();
-            return ManifestText.Read(json.Span, entries) ? new(entries) : null;
+            return ManifestText.Read(json.Span, entries, out var links) ? new(entries, links) : null;
         }
         catch (Exception e) when (e is JsonException or InvalidOperationException or FormatException or ArgumentException)
         {
@@ -49,17 +53,21 @@ public sealed class SiteManifest
 
     /// <summary>The hash of a list as it is written.</summary>
     /// <param name="files">The files.</param>
-    internal static ContentHash HashOf(SiteRegister files) => Write(Stream.Null, files);
+    /// <param name="links">The links that the site has or had.</param>
+    internal static ContentHash HashOf(SiteRegister files, LinkHistory links) => Write(Stream.Null, files, links);
 
     /// <summary>Writes a list as JSON, one file a line. Paths need no escaping, see <see cref="OutputPath"/>.</summary>
     /// <param name="to">Where to.</param>
     /// <param name="files">The files.</param>
+    /// <param name="links">The links that the site has or had; before the files, so that they are read without them.</param>
     /// <returns>The hash of what was written.</returns>
-    internal static ContentHash Write(Stream to, SiteRegister files)
+    internal static ContentHash Write(Stream to, SiteRegister files, LinkHistory links)
     {
         using var hashed = new HashingStream(to, leaveOpen: true);
         var buffer = new ArrayBufferWriter<byte>(2 * Block);
-        buffer.Write("{\n\"format\": 1,\n\"files\": [\n"u8);
+        buffer.Write("{\n\"format\": 1,\n"u8);
+        links.Write(buffer);
+        buffer.Write("\"files\": [\n"u8);
         for (var i = 0; i < files.Count; i++)
         {
             if (i > 0)

@@ -1,3 +1,4 @@
+using Layshaft.Site.Publishing.Links;
 using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
@@ -14,6 +15,9 @@ public sealed class SitePlan
 
     /// <summary>Paths that cannot be, or not beside each other; a plan with any is not published.</summary>
     public IReadOnlyList<PublishProblem> Problems { get; }
+
+    /// <summary>Whom the links of the site open for; empty for a site that has none.</summary>
+    public IReadOnlyList<LinkReader> Readers { get; private init; } = [];
 
     /// <summary>The paths of the outputs.</summary>
     internal PathTable Paths => _outputs.Paths;
@@ -32,6 +36,10 @@ public sealed class SitePlan
         var planned = PlannedOutputs.Of(outputs, kept, before);
         return new(planned, ReferenceEquals(planned.Paths, before.Paths) ? [] : [.. PathClashes.In(planned.Paths).Distinct()]);
     }
+
+    /// <summary>The plan of a site with links.</summary>
+    /// <param name="readers">Whom they open for.</param>
+    public SitePlan For(IReadOnlyList<LinkReader> readers) => new(_outputs, Problems) { Readers = readers };
 
     /// <summary>What is wrong with one more path beside those of the plan.</summary>
     /// <param name="path">The path.</param>

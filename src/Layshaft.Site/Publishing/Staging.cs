@@ -1,3 +1,4 @@
+using Layshaft.Site.Publishing.Links;
 using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
@@ -44,13 +45,13 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
     /// mark; in the spare that the last publish left, where there is one.
     /// </summary>
     /// <returns>The hash of the list of our files.</returns>
-    internal ContentHash Complete(StagedFiles staged, SiteRegister register, Strangers strangers, ICollection<PublishProblem> warnings)
+    internal ContentHash Complete(StagedFiles staged, SiteRegister register, Strangers strangers, LinkHistory links, ICollection<PublishProblem> warnings)
     {
         var folders = strangers.FoldersWith(plan.Paths, options.ManifestPath);
         var list = default(ContentHash);
         files.CreateFolder(Path.GetDirectoryName(InMade(options.ManifestPath))!);
         var listed = SideBySide.Begin(
-            () => files.WriteThrough(InMade(options.ManifestPath), stream => list = SiteManifest.Write(stream, register)), options.Parallelism);
+            () => files.WriteThrough(InMade(options.ManifestPath), stream => list = SiteManifest.Write(stream, register, links)), options.Parallelism);
         SpareReview? spare;
         try
         {

@@ -53,6 +53,9 @@ internal sealed class StateFolder
     /// <summary>What the last publish that changed anything added, changed and removed.</summary>
     internal string Changes => Path.Combine(Root, "changes.txt");
 
+    /// <summary>The links that the site has and had, for a person to read; may be lost at any time.</summary>
+    internal string Links => Path.Combine(Root, "links.txt");
+
     /// <summary>What book and site looked like after the last publish; may be lost at any time.</summary>
     internal string Stamp => Path.Combine(Root, "stamp");
 

@@ -56,7 +56,7 @@ internal sealed class EditedBook : IDisposable
         {
             case 0: Replace("jobs/2024/0002/job.yaml", "readings: [1.21 mm]", $"readings: [1.{10 + value} mm]"); break;
             case 1: Replace("jobs/2025/0003/job.yaml", "Second says hello.", $"Second says {value}."); break;
-            case 2: Replace("customers/second.yaml", "Second Owner", $"Second Owner {value}"); break;
+            case 2: Replace("customers/second.yaml", "Second Owner", $"Second Owner{new string('.', value)}"); break;
             case 3: Replace("shop.yaml", "name: Test Bench", $"name: Test Bench {value}"); break;
             case 4: Replace("gearboxes/four.yaml", "price: 100", $"price: {100 + value}"); break;
             case 5: AddJob(value); break;
@@ -115,7 +115,11 @@ internal sealed class EditedBook : IDisposable
         var tree = new SortedDictionary<string, string>(StringComparer.Ordinal);
         foreach (var file in Directory.EnumerateFiles(root, "*", SearchOption.AllDirectories))
         {
-            tree[Path.GetRelativePath(root, file)] = Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(file)));
+            // What the site remembers of withdrawn links comes from publishes before; the list of files is the same.
+            var bytes = file.EndsWith("layshaft-manifest.json", StringComparison.Ordinal)
+                ? System.Text.Encoding.UTF8.GetBytes(string.Join('\n', SiteManifest.Parse(File.ReadAllBytes(file))!.Entries))
+                : File.ReadAllBytes(file);
+            tree[Path.GetRelativePath(root, file)] = Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(bytes));
         }
 
         return tree;

@@ -114,6 +114,7 @@ internal static class FieldAudiences
             jobs: internal_notes[text]
             """),
         (Audience.Nowhere, """
+            customers: formerly
             jobs: photos[].place
             """),
     ];

@@ -17,32 +17,35 @@ public sealed class CustomerKeyTests : IDisposable
     [Fact]
     public void A_key_is_26_small_letters_and_digits_and_always_the_same()
     {
-        var key = new CustomerKeys(Secret()).For("DG-014");
+        var key = new CustomerKeys(Secret()).For("dg-014", "vass");
         Assert.Matches("^[a-z2-7]{26}$", key);
-        Assert.Equal(key, new CustomerKeys(Secret($"  {Given}\n")).For("DG-014", 0));
+        Assert.Equal(key, new CustomerKeys(Secret($"  {Given}\n")).For("dg-014", "vass", 1, 0));
     }
 
     [Fact]
-    public void Unit_renewal_and_secret_each_make_another_key()
+    public void Unit_customer_time_renewal_and_secret_each_make_another_key()
     {
         var keys = new CustomerKeys(Secret());
         string[] all =
         [
-            keys.For("DG-014"), keys.For("DG-014", 1), keys.For("DG-0141"), keys.For("dg-014"), keys.For("DG-014\n0", 1),
-            new CustomerKeys(Secret(Given + "x")).For("DG-014"),
+            keys.For("dg-014", "vass"), keys.For("dg-014", "vass", 2), keys.For("dg-014", "vass", 1, 1), keys.For("dg-014", "vass", 11, 1), keys.For("dg-014", "vass", 1, 11),
+            keys.For("dg-0141", "vass"), keys.For("DG-014", "vass"), keys.For("vass", "dg-014"), keys.For("dg-01", "4vass"), keys.For("dg-014", "vass\n1", 1),
+            keys.For("dg-014\n4:vass", "1"), keys.OfPlace("dg-014", 0, 0), keys.OfPlace("dg-014", 1, 0), keys.Fingerprint,
+            new CustomerKeys(Secret(Given + "x")).For("dg-014", "vass"),
         ];
         Assert.Equal(all.Length, all.Distinct().Count());
     }
 
     [Fact]
-    public void The_form_in_which_a_unicode_number_was_typed_does_not_matter() =>
-        Assert.Equal(new CustomerKeys(Secret()).For("\u00C4-1"), new CustomerKeys(Secret()).For("A\u0308-1"));
+    public void The_form_in_which_a_unicode_id_was_typed_does_not_matter() =>
+        Assert.Equal(new CustomerKeys(Secret()).For("\u00C4-1", "\u00C4"), new CustomerKeys(Secret()).For("A\u0308-1", "A\u0308"));
 
     [Fact]
     public void A_key_is_the_keyed_hash_of_its_message()
     {
         // Worked with another implementation: HMAC-SHA256 and base 32 of Python 3's hmac, hashlib and base64 modules.
-        Assert.Equal("pbo2vga5ixmhgoc4kbxsrx7r7u", new CustomerKeys(Secret()).For("DG-014", 2));
+        Assert.Equal("be3y7bksjoos6drjskfu2x6l3a", new CustomerKeys(Secret()).For("dg-014", "vass", 2, 3));
+        Assert.Equal("fo6jo5kcmg6c6ene4zywtbnnbq", new CustomerKeys(Secret()).OfPlace("dg-014", 1, 2));
     }
 
     [Fact]
@@ -56,9 +59,9 @@ public sealed class CustomerKeyTests : IDisposable
             Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(_book.At(ShopSecret.FileName)));
         }
 
-        Assert.Equal(new CustomerKeys(first.Secret!).For("a"), new CustomerKeys(FromFile().Secret!).For("a"));
+        Assert.Equal(new CustomerKeys(first.Secret!).For("a", "b"), new CustomerKeys(FromFile().Secret!).For("a", "b"));
         using var other = new TempFolder();
-        Assert.NotEqual(new CustomerKeys(first.Secret!).For("a"), new CustomerKeys(ShopSecret.Open(other.Path, _ => null).Secret!).For("a"));
+        Assert.NotEqual(new CustomerKeys(first.Secret!).For("a", "b"), new CustomerKeys(ShopSecret.Open(other.Path, _ => null).Secret!).For("a", "b"));
     }
 
     [Fact]
@@ -73,7 +76,7 @@ public sealed class CustomerKeyTests : IDisposable
             var threads = Enumerable.Range(0, keys.Length).Select(t => new Thread(() =>
             {
                 all.SignalAndWait();
-                keys[t] = new CustomerKeys(FromFile().Secret!).For("a");
+                keys[t] = new CustomerKeys(FromFile().Secret!).For("a", "b");
             })).ToList();
             threads.ForEach(t => t.Start());
             threads.ForEach(t => t.Join());
@@ -87,8 +90,8 @@ public sealed class CustomerKeyTests : IDisposable
     {
         var file = FromFile();
         var text = File.ReadAllText(_book.At(ShopSecret.FileName));
-        Assert.Equal(new CustomerKeys(file.Secret!).For("a"), new CustomerKeys(ShopSecret.Open(_book.Path, _ => text).Secret!).For("a"));
-        Assert.NotEqual(new CustomerKeys(file.Secret!).For("a"), new CustomerKeys(ShopSecret.Open(_book.Path, _ => Given).Secret!).For("a"));
+        Assert.Equal(new CustomerKeys(file.Secret!).For("a", "b"), new CustomerKeys(ShopSecret.Open(_book.Path, _ => text).Secret!).For("a", "b"));
+        Assert.NotEqual(new CustomerKeys(file.Secret!).For("a", "b"), new CustomerKeys(ShopSecret.Open(_book.Path, _ => Given).Secret!).For("a", "b"));
     }
 
     [Theory]

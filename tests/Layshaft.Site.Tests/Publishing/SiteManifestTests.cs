@@ -1,5 +1,6 @@
 using System.Text;
 using Layshaft.Site.Publishing;
+using Layshaft.Site.Publishing.Links;
 using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Tests.Publishing;
@@ -19,7 +20,7 @@ public class SiteManifestTests
         Assert.Equal((3, Hash), (manifest.Find("a/b.html")!.Size, manifest.Find("a/b.html")!.Sha256.ToString()));
         Assert.Null(manifest.Find("a"));
         Assert.Equal(s_list, Encoding.UTF8.GetString(Bytes(manifest)));
-        Assert.Equal(ContentHash.Of(System.Security.Cryptography.SHA256.HashData(Bytes(manifest))), SiteManifest.HashOf(Register(manifest)));
+        Assert.Equal(ContentHash.Of(System.Security.Cryptography.SHA256.HashData(Bytes(manifest))), SiteManifest.HashOf(Register(manifest), manifest.Links));
         Assert.Empty(SiteManifest.Parse(Bytes(new SiteManifest([])))!.Entries);
     }
 
@@ -28,7 +29,7 @@ public class SiteManifestTests
     private static byte[] Bytes(SiteManifest manifest)
     {
         using var stream = new MemoryStream();
-        SiteManifest.Write(stream, Register(manifest));
+        SiteManifest.Write(stream, Register(manifest), manifest.Links);
         return stream.ToArray();
     }
 
@@ -37,6 +38,35 @@ public class SiteManifestTests
     {
         var manifest = new SiteManifest(Enumerable.Range(0, 2000).Select(i => new ManifestEntry($"pages/{i:d4}.html", i == 7 ? long.MaxValue : i, ContentHash.Parse(Hash)!.Value)));
         Assert.Equal(manifest.Entries, SiteManifest.Parse(Bytes(manifest))!.Entries);
+    }
+
+    // Longer than what is read at once, with texts that JSON has to escape.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(3000)]
+    public void Links_come_back_as_they_were_written_with_the_files_and_without_them(int count)
+    {
+        LinkReader[] readers = [.. Enumerable.Range(0, count).Select(i => new LinkReader($"customers/key-{i:d4}", string.Empty, $"unit-{i:d4}", "someone", $"Näme \"{i}\"\n\\ <b>", null, default))];
+        var links = LinkHistory.None.Next([.. readers, new("customers/gone", string.Empty, "unit", "other", "Other", null, default)], _ => false).History.Next(readers, _ => false).History;
+        var bytes = Bytes(new SiteManifest([new ManifestEntry("a.html", 1, ContentHash.Parse(Hash)!.Value)], links));
+        Assert.Equal(count + 1, links.Links.Count);
+        Assert.Equal(links.Links, SiteManifest.Parse(bytes)!.Links.Links);
+        Assert.Equal(links.Links, ManifestText.ReadLinks(new MemoryStream(bytes)).Links);
+        Assert.Single(SiteManifest.Parse(bytes)!.Entries);
+    }
+
+    [Theory]
+    [InlineData("\"name\": \"A\", ", "")]
+    [InlineData("\"open\": true", "\"open\": 1")]
+    [InlineData("\"links\": [", "\"links\": {")]
+    [InlineData("customers/b", "customers/a")]
+    public void A_list_with_a_damaged_link_counts_as_none(string from, string to)
+    {
+        LinkReader[] readers = [new("customers/a", string.Empty, "u", "a", "A", null, default), new("customers/b", string.Empty, "u", "b", "B", null, default)];
+        var text = Encoding.UTF8.GetString(Bytes(new SiteManifest([], LinkHistory.None.Next(readers, _ => false).History)));
+        Assert.NotNull(Parse(text));
+        Assert.Null(Parse(text.Replace(from, to, StringComparison.Ordinal)));
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using Layshaft.Book.Problems;
 using Layshaft.Site.Publishing;
+using Layshaft.Site.Publishing.Links;
 
 namespace Layshaft.Site.Building.Parts;
 
@@ -9,6 +10,7 @@ namespace Layshaft.Site.Building.Parts;
 /// <param name="Site">Stands for templates, texts and keys.</param>
 /// <param name="Checked">What was wrong or worth knowing in the book without its jobs.</param>
 /// <param name="Geared">The same in the figures of its cars and gearboxes.</param>
+/// <param name="Readers">Whom the links of the site open for.</param>
 /// <param name="Reference">Stands for the public pages, see <see cref="BookParts.Public"/>.</param>
 /// <param name="ReferenceFiles">How many files those have.</param>
 /// <param name="Parts">Its parts, in order.</param>
@@ -18,6 +20,7 @@ internal sealed record KeptBook(
     string Site,
     IReadOnlyList<Problem> Checked,
     IReadOnlyList<Problem> Geared,
+    IReadOnlyList<LinkReader> Readers,
     ContentHash Reference,
     int ReferenceFiles,
     IReadOnlyList<PartRecord> Parts)
@@ -30,6 +33,12 @@ internal sealed record KeptBook(
     {
         ContentHash? files = reader.ReadBoolean() ? ContentHash.Read(reader.BaseStream) : null;
         var (standing, site, found, geared) = (reader.ReadString(), reader.ReadString(), ProblemBytes.Read(reader), ProblemBytes.Read(reader));
+        var readers = new LinkReader[reader.ReadInt32()];
+        for (var i = 0; i < readers.Length; i++)
+        {
+            readers[i] = LinkReader.Read(reader);
+        }
+
         var (reference, referenceFiles) = (ContentHash.Read(reader.BaseStream), reader.ReadInt32());
         var parts = new PartRecord[reader.ReadInt32()];
         for (var i = 0; i < parts.Length; i++)
@@ -37,7 +46,7 @@ internal sealed record KeptBook(
             parts[i] = PartRecord.Read(bytes, reader);
         }
 
-        return new KeptBook(files, standing, site, found, geared, reference, referenceFiles, parts);
+        return new KeptBook(files, standing, site, found, geared, readers, reference, referenceFiles, parts);
     }
 
     /// <summary>Writes it.</summary>
@@ -50,6 +59,12 @@ internal sealed record KeptBook(
         writer.Write(Site);
         ProblemBytes.Write(writer, Checked);
         ProblemBytes.Write(writer, Geared);
+        writer.Write(Readers.Count);
+        foreach (var reader in Readers)
+        {
+            reader.Write(writer);
+        }
+
         Reference.WriteTo(writer);
         writer.Write(ReferenceFiles);
         writer.Write(Parts.Count);
@@ -62,5 +77,5 @@ internal sealed record KeptBook(
     /// <summary>Whether nothing has changed since another that would have to be written.</summary>
     /// <param name="other">The other.</param>
     public bool IsAs(KeptBook? other) => other is not null && Files == other.Files && Standing == other.Standing && Site == other.Site
-        && Reference == other.Reference && ReferenceFiles == other.ReferenceFiles && Checked.SequenceEqual(other.Checked) && Geared.SequenceEqual(other.Geared) && Parts.SequenceEqual(other.Parts);
+        && Reference == other.Reference && ReferenceFiles == other.ReferenceFiles && Checked.SequenceEqual(other.Checked) && Geared.SequenceEqual(other.Geared) && Readers.SequenceEqual(other.Readers) && Parts.SequenceEqual(other.Parts);
 }

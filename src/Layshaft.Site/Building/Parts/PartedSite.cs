@@ -85,7 +85,8 @@ public sealed class PartedSite
         var reference = new BookParts(composition, files, means.Fingerprint, hashes).Public();
         var kept = memory.Parts.Book is { } before && before.Reference == reference.Mark && plans.CountOf(before.Reference) == before.ReferenceFiles ? before.ReferenceFiles : (int?)null;
         SiteFile[] anew = kept is null ? [.. shared.Reference(reference)] : [];
-        memory.Parts.Note(standing.ToKeep(reference.Mark!.Value, kept ?? anew.Length, records));
+        var readers = standing.IsAsKept ? memory.Parts.Book!.Readers : LinkReaders.Of(composition);
+        memory.Parts.Note(standing.ToKeep(readers, reference.Mark!.Value, kept ?? anew.Length, records));
         var groups = parts.Select(p => p.Kept).OfType<KeptGroup>();
         return new PartedSite(
             standing.Own,
@@ -93,7 +94,7 @@ public sealed class PartedSite
             SitePlan.Of(
                 common.Concat(anew).Select((f, i) => f.ToPlan(i)).Concat(parts.SelectMany(p => p.Outputs)),
                 [.. kept is null ? groups : groups.Append(new KeptGroup(reference.Group, new PartOutputs(reference, () => shared.Reference(reference))))],
-                memory.Register),
+                memory.Register).For(readers),
             [.. problems.InOrder().Concat(records.SelectMany(r => r.Rest.Problems).Distinct()).OrderBy(p => p.Place)]);
     }
 

@@ -43,7 +43,8 @@ public sealed record SitePublish(PublishResult? Result, IReadOnlyList<Problem> P
     {
         try
         {
-            return new SitePublish(opened is null ? publisher.Publish(plan, memory.Output) : publisher.Publish(plan, opened), problems());
+            var result = opened is null ? publisher.Publish(plan, memory.Output) : publisher.Publish(plan, opened);
+            return new SitePublish(result, [.. result.BookProblems.Concat(problems()).OrderBy(p => p.Place)]);
         }
         catch (PageException failed)
         {

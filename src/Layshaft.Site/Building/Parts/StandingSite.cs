@@ -2,6 +2,7 @@ using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
 using Layshaft.Site.Assessment.Gearing;
 using Layshaft.Site.Publishing;
+using Layshaft.Site.Publishing.Links;
 
 namespace Layshaft.Site.Building.Parts;
 
@@ -58,11 +59,12 @@ internal sealed class StandingSite
     }
 
     /// <summary>What is to be kept of the book for the next publish.</summary>
+    /// <param name="readers">Whom the links of the site open for.</param>
     /// <param name="reference">Stands for the public pages.</param>
     /// <param name="referenceFiles">How many files those have.</param>
     /// <param name="parts">The book's parts, in order.</param>
-    public KeptBook ToKeep(ContentHash reference, int referenceFiles, IReadOnlyList<PartRecord> parts) =>
-        new(null, _mark, Means.Fingerprint, _checked, _geared, reference, referenceFiles, parts);
+    public KeptBook ToKeep(IReadOnlyList<LinkReader> readers, ContentHash reference, int referenceFiles, IReadOnlyList<PartRecord> parts) =>
+        new(null, _mark, Means.Fingerprint, _checked, _geared, readers, reference, referenceFiles, parts);
 
     private static StandingSite? Of(string folder, IBookFiles files, ProblemList looked, PublishMemory memory, BookHashes hashes, string mark, KeptBook? kept)
     {
