@@ -7,18 +7,31 @@ namespace Layshaft.Book.Tests;
 public class ValueTests
 {
     [Theory]
-    [InlineData("26/27", 27, 26)]
-    [InlineData("27 driving 26", 27, 26)]
-    public void Two_gears_can_be_written_as_their_ratio_or_in_words(string text, int driver, int driven) =>
+    [InlineData("29/23", 23, 29)]
+    [InlineData("25 / 28", 28, 25)]
+    public void Two_gears_are_written_driven_over_driver(string text, int driver, int driven) =>
         Assert.Equal(new Teeth(driver, driven), Teeth.Parse(text).Value);
 
     [Theory]
-    [InlineData("26/027", "027")]
-    [InlineData("26", "pair")]
-    [InlineData("-26/27", "-26")]
-    [InlineData("26/3", "3 teeth")]
-    [InlineData("26/27/28", "pair")]
-    [InlineData("26.5/27", "26.5")]
+    [InlineData("23 driving 29", "Write driven/driver: 29/23.")]
+    [InlineData("23 drives 29", "Write driven/driver: 29/23.")]
+    [InlineData("29 driven by 23", "Write driven/driver: 29/23.")]
+    [InlineData("29:23", null)]
+    public void Two_gears_in_words_are_refused_with_what_to_write(string text, string? remedy)
+    {
+        var pair = Teeth.Parse(text);
+
+        Assert.Equal($"'{text}' is not a pair of gears.", pair.Wrong);
+        Assert.Equal(remedy, pair.Remedy);
+    }
+
+    [Theory]
+    [InlineData("29/023", "023")]
+    [InlineData("29", "pair")]
+    [InlineData("-29/23", "-29")]
+    [InlineData("29/3", "3 teeth")]
+    [InlineData("29/23/28", "pair")]
+    [InlineData("29.5/23", "29.5")]
     public void A_pair_that_cannot_be_is_refused(string text, string said) =>
         Assert.Contains(said, Teeth.Parse(text).Wrong, StringComparison.Ordinal);
 

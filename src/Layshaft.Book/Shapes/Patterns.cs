@@ -50,11 +50,11 @@ internal static class Patterns
         return Whole($@"(?:at (?:most|least)\s+{end}|(?:{Number(Sign.Any)}|{end})\s*(?: to |–)\s*{end})");
     }
 
-    /// <summary>Two gears, driven/driver or "driver driving driven".</summary>
+    /// <summary>Two gears, driven/driver.</summary>
     public static string Teeth()
     {
         var count = $"[+]?{Whole(Values.Teeth.Fewest, Values.Teeth.Most)}";
-        return Whole($@"{count}\s*(?:/| driving )\s*{count}");
+        return Whole($@"{count}\s*/\s*{count}");
     }
 
     /// <summary>A share of 100 %; <paramref name="part"/> for one from 0 to 100 %.</summary>

@@ -1,15 +1,16 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Layshaft.Book.Shapes;
 
 namespace Layshaft.Book.Values;
 
 /// <summary>
-/// The teeth of two gears in mesh, as the book writes them: <c>26/27</c> is driven/driver, so that the fraction is the
-/// ratio, or in words <c>27 driving 26</c>.
+/// The teeth of two gears in mesh, as the book writes them: <c>29/23</c> is driven/driver, so that the fraction is
+/// the ratio.
 /// </summary>
 /// <param name="Driver">Teeth of the driving gear.</param>
 /// <param name="Driven">Teeth of the driven gear.</param>
-public readonly record struct Teeth(int Driver, int Driven)
+public readonly partial record struct Teeth(int Driver, int Driven)
 {
     /// <summary>Fewer teeth than this are no gear of this trade.</summary>
     public const int Fewest = 7;
@@ -18,17 +19,16 @@ public readonly record struct Teeth(int Driver, int Driven)
     public const int Most = 150;
 
     /// <summary>What to write.</summary>
-    public const string Words = "two tooth counts as driven/driver, such as 26/27, or '27 driving 26'";
+    public const string Words = "two tooth counts as driven/driver, such as 29/23";
 
-    /// <summary>Reads <c>26/27</c> or <c>27 driving 26</c>.</summary>
+    /// <summary>Reads <c>29/23</c>; of the same in words, it says how to write it.</summary>
     public static Parsed<Teeth> Parse(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        var spoken = text.Split(" driving ");
-        var parts = spoken.Length == 2 ? [spoken[1], spoken[0]] : text.Split('/');
+        var parts = text.Split('/');
         if (parts.Length != 2)
         {
-            return Parsed.Bad<Teeth>($"'{text}' is not a pair of gears.");
+            return Parsed.Bad<Teeth>($"'{text}' is not a pair of gears.", Remedy(text));
         }
 
         var driven = Figure.ParseWhole(parts[0].Trim());
@@ -51,6 +51,13 @@ public readonly record struct Teeth(int Driver, int Driven)
         return Parsed.Good(new Teeth(driver.Value, driven.Value));
     }
 
-    /// <summary>As the trade says it: "27 driving 26".</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Driver} driving {Driven}");
+    private static string? Remedy(string text) => Spoken().Match(text) is { Success: true } spoken
+        ? $"Write driven/driver: {spoken.Groups["driven"]}/{spoken.Groups["driver"]}."
+        : null;
+
+    [GeneratedRegex(@"^\s*(?:(?<driver>[0-9]{1,3}) driv(?:ing|es) (?<driven>[0-9]{1,3})|(?<driven>[0-9]{1,3}) driven by (?<driver>[0-9]{1,3}))\s*$", RegexOptions.ExplicitCapture)]
+    private static partial Regex Spoken();
+
+    /// <summary>The pair as the book writes it, driven/driver: <c>29/23</c>.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Driven}/{Driver}");
 }

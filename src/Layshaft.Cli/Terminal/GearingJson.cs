@@ -39,7 +39,7 @@ internal static class GearingJson
     private static object Of(Eng.GearingCandidate c, GearingAnswer answer) => new
     {
         drop_pair = c.DropPair is { } pair ? new { driver = pair.Driver, driven = pair.Driven, ratio = Rounded(pair.Ratio) } : null,
-        final_drive = new { teeth = c.FinalDrive.Teeth?.Written, ratio = Rounded(c.FinalDrive.Ratio) },
+        final_drive = new { teeth = c.FinalDrive.Teeth?.ToString(), ratio = Rounded(c.FinalDrive.Ratio) },
         finishes = c.IsFinished,
         straights_time = Figure(c.StraightsTime.Seconds, "s"),
         loss_to_best = c.IsFinished ? Figure(answer.LossSeconds(c), "s") : null,
@@ -54,7 +54,7 @@ internal static class GearingJson
         cautions = c.Cautions.Select(x => x.Kind.ToString()),
     };
 
-    private static object Name(Eng.GearingCandidate c) => new { drop_pair = c.DropPair?.Written, final_drive = c.FinalDrive.ToString() };
+    private static object Name(Eng.GearingCandidate c) => new { drop_pair = c.DropPair?.ToString(), final_drive = c.FinalDrive.ToString() };
 
     private static object Figure(double value, string unit) => new { value = Rounded(value), unit };
 

@@ -19,7 +19,7 @@ public class FuzzTests
 
     private static readonly string[] s_figures =
     [
-        "0.12 mm", "4.7 thou", "128 lbf·ft", "1.08 kg/m³", "7800 rpm", "54 %", "18 °C", "80 ms", "0.05 mm to 0.10 mm", "at most 0.05 mm", "0.05–0.10 mm", "27 driving 26",
+        "0.12 mm", "4.7 thou", "128 lbf·ft", "1.08 kg/m³", "7800 rpm", "54 %", "18 °C", "80 ms", "0.05 mm to 0.10 mm", "at most 0.05 mm", "0.05–0.10 mm", "23 driving 29",
         "41/11", "21.5 h", "6 events", "12 months", "2026-03-14", "March to October", "145.00", "#1f5d50", "EUR", "ring-2", "notes.md", "photos/a.png", "-0.35", "1240 km",
     ];
 

@@ -20,7 +20,7 @@ internal sealed record ValueCase(string Name, Func<string, bool> Reads, Func<Jso
         "", " ", "yes", "no", "true", "false", "on", "y", "rear", "circuit", "dog ring", "hill climb", "rounded dogs", "rounded dog", "ring-2", "Ring-2", "ring--2", "-ring", "ring_2", "ring-2\n",
         "notes.md", "notes", "photos/a.jpg", "../a.jpg", "a/../b.md", "/a.md", "a.b.md", ".a.md", "a b.md", "a.md\n", "C:/a.md",
         "2026-03-14", "2026-3-14", "2026-11-31", "2026-11-30", "2026-02-29", "2024-02-29", "2026-13-01", "1949-12-31", "1950-01-01", "2199-12-31", "2200-01-01", "14.03.2026", "2026-00-10", "2026-03-00", "2026-01-32",
-        "26/27", "26 / 27", "27 driving 26", "27 drives 26", "26/6", "6/26", "26/151", "150/150", "26/027", "26", "26/27/28", "-26/27", "26.5/27", "+26/27", " 26/27 ",
+        "29/23", "29 / 23", "23 driving 29", "23 drives 29", "29/6", "6/29", "29/151", "150/150", "29/023", "29", "29/23/28", "-29/23", "29.5/23", "+29/23", " 29/23 ",
         "8 MB", "1.5 MB", "600 kB", "8MB", "8 GB", "MB", "0 MB", "8 mb", "-8 MB",
         "https://a.example/b", "https://a.example", "http://a.example:81/b/", " https://a.example/ ", "HTTPS://a.example/", "ftp://a.example/", "a.example", "https://", "https:///b", "https://a.example/?q", "https://a.example/#f", "https://u:p@a.example/", "https://a b.example/", "https://a.example/b c", "mailto:a@b.example",
         "#1f5d50", "#1F5D50", "1f5d50", "#1f5d5", "#1f5d50\n", "EUR", "eur", "EURO",

@@ -7,7 +7,7 @@ public class DogWorkTests
 {
     private static readonly DogRing[] s_rings = [new("1-2", [1, 2]), new("3-4", [3, 4]), new("5", [5])];
     private static readonly ShiftStyle s_style = new(RotationalSpeed.FromRevolutionsPerMinute(150));
-    private static readonly Car s_car = TestCars.Car(TestCars.Train(new ToothPair(26, 27), 4.1));
+    private static readonly Car s_car = TestCars.Car(TestCars.Train(new ToothPair(25, 28), 4.1));
     private static readonly VenueRun s_run = VenueRun.For(s_car, TestCars.Circuit);
 
     private static readonly DogInertias s_inertias = new(

@@ -19,9 +19,9 @@ public class DrivetrainTests
     [InlineData(DropPairPlace.Axle)]
     public void The_overall_ratio_is_gear_times_drop_pair_times_final_drive_wherever_the_pair_sits(DropPairPlace place)
     {
-        Drivetrain train = Drivetrain.Create(s_gears, new ToothPair(26, 27), s_final, place).Require();
+        Drivetrain train = Drivetrain.Create(s_gears, new ToothPair(25, 28), s_final, place).Require();
         double gear = 24.0 / 17 * 31 / 15;
-        double drop = 27.0 / 26;
+        double drop = 28.0 / 25;
         Assert.Equal(gear * drop * 4.1, train.OverallRatio(1), 5e-13);
         Assert.Equal(place == DropPairPlace.Axle ? gear : gear * drop, train.RatioToPropshaft(1), 5e-13);
         Assert.Equal(place == DropPairPlace.GearboxInput ? gear * drop : gear, train.RatioToMainshaft(1), 5e-13);

@@ -6,7 +6,7 @@ namespace Layshaft.Engineering.Tests.Gearing;
 public class GearingRankingTests
 {
     private static readonly GearingStock s_stock = new(
-        [null, new ToothPair(26, 27), new ToothPair(27, 26), new ToothPair(24, 29), new ToothPair(29, 24)],
+        [null, new ToothPair(25, 28), new ToothPair(28, 25), new ToothPair(24, 29), new ToothPair(29, 24)],
         [FinalDrive.FromTeeth(new ToothPair(10, 36)), FinalDrive.FromTeeth(new ToothPair(10, 41)), FinalDrive.FromTeeth(new ToothPair(9, 40))]);
 
     private static readonly RankingQuestion s_question = new(TestCars.Car(), TestCars.Circuit, s_stock);
@@ -26,7 +26,7 @@ public class GearingRankingTests
     [Fact]
     public void What_lies_on_the_shelf_twice_counts_once()
     {
-        GearingStock twice = new([.. s_stock.DropPairs, new ToothPair(27, 26)], [.. s_stock.FinalDrives, s_stock.FinalDrives[0]]);
+        GearingStock twice = new([.. s_stock.DropPairs, new ToothPair(28, 25)], [.. s_stock.FinalDrives, s_stock.FinalDrives[0]]);
         Assert.Equal(15, GearingRanking.Rank(s_question with { Stock = twice, Changes = [] }).Require().Candidates.Count);
     }
 
@@ -103,7 +103,7 @@ public class GearingRankingTests
     {
         var guards = new GearingGuards(
             Propshaft: RotationalSpeed.FromRevolutionsPerMinute(6000), Engine: RotationalSpeed.FromRevolutionsPerMinute(8000));
-        Car car = TestCars.Car(TestCars.Train(new ToothPair(27, 26), 3.6));
+        Car car = TestCars.Car(TestCars.Train(new ToothPair(28, 25), 3.6));
         IReadOnlyList<GearingCaution> cautions = guards.Check(car, Speed.FromKilometersPerHour(250), 5, onLimiter: true);
         Assert.Equal(
             [GearingCautionKind.TyreSpeed, GearingCautionKind.PropshaftSpeed, GearingCautionKind.EngineAtLimiter, GearingCautionKind.LimiterAboveEngineLimit],

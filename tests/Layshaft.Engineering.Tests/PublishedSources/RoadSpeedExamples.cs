@@ -76,11 +76,11 @@ public class RoadSpeedExamples
     }
 
     [Fact]
-    public void Twenty_seven_driving_twenty_six_is_an_overdrive_of_about_1_04() // common practice, no source
+    public void A_25_28_drop_pair_is_an_overdrive_of_1_12() // ISO 1122-1: gear ratio = teeth of the wheel / teeth of the pinion; 28/25
     {
-        var pair = new ToothPair(driver: 27, driven: 26);
+        var pair = new ToothPair(driver: 28, driven: 25);
         Assert.True(pair.IsOverdrive);
-        Assert.InRange(1 / pair.Ratio, 1.03, 1.04);
+        Assert.Equal(1.12, 1 / pair.Ratio, 1e-12);
     }
 
     [Theory]
@@ -90,7 +90,7 @@ public class RoadSpeedExamples
     {
         // Common practice, no source: a light rear-drive car, small tyres, about 8200 rpm, drop gears either way.
         RollingTyre tyre = RollingTyre.FromSize(TyreSize.Parse("205/50R15").Require()).Require();
-        double[] reached = new[] { new ToothPair(23, 30), new ToothPair(24, 29), new ToothPair(25, 28), new ToothPair(26, 27), new ToothPair(27, 26) }
+        double[] reached = new[] { new ToothPair(23, 30), new ToothPair(24, 29), new ToothPair(25, 28), new ToothPair(26, 26), new ToothPair(28, 25) }
             .Select(pair => SpeedTable.For(
                 Drivetrain.Create([s_direct], pair, FinalDrive.FromRatio(finalDrive).Require()).Require(),
                 tyre,

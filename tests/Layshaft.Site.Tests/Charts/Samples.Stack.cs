@@ -35,8 +35,8 @@ internal static partial class Samples
         }
 
         parts.Add(new StackPart(StackPartKind.Seal, "input", 0, 8, null));
-        parts.Add(new StackPart(StackPartKind.Gear, "input", 243, 18, Note("26", Reuse, "drop-driver"), 26, 2.5));
-        parts.Add(new StackPart(StackPartKind.Gear, "lay", 243, 18, Note("27", Reuse, "drop-driven"), 27, 2.5));
+        parts.Add(new StackPart(StackPartKind.Gear, "input", 243, 18, Note("23", Reuse, "drop-driver"), 23, 2.5));
+        parts.Add(new StackPart(StackPartKind.Gear, "lay", 243, 18, Note("30", Reuse, "drop-driven"), 30, 2.5));
         return new GearStackInput(
             Frame("stack", "The gear stack with its grades"),
             [new StackShaft("main", "main shaft", 148.25, 32), new StackShaft("lay", "lay shaft", 66.25, 30), new StackShaft("input", "input shaft", 0, 24)],

@@ -67,7 +67,7 @@ public class GearingSectionTests
         var composition = DemoBook.Composition(review);
         var job = composition.Book.Jobs.Single(j => j.Number == "0628");
         var gearing = composition.Assessment.Gearing.For(job)!;
-        Assert.Equal("34 driving 26", gearing.Chosen!.DropPair!.ToString());
+        Assert.Equal("26/34", gearing.Chosen!.DropPair!.ToString());
         Assert.True(gearing.LossOf(gearing.Chosen).Seconds > 0.1);
         var section = (GearingSection)GearingSection.Compose(Context(composition, job))!.Model;
         var line = Assert.Single(section.Lines, l => l.StartsWith("Chosen for the event", StringComparison.Ordinal));

@@ -18,7 +18,7 @@ public class BenchSectionTests
     private const string Box = """
         name: Box
         ratio_sets: [{id: road, name: Road, gears: [34/14, 29/19]}]
-        drop_gears: {cut: {module: 2.5 mm, centre_distance: 66.25 mm}, pairs: [26/27, 25/28]}
+        drop_gears: {cut: {module: 2.5 mm, centre_distance: 66.25 mm}, pairs: [29/24, 25/28]}
         main_gears: {module: 3 mm, centre_distance: 72 mm}
         final_drives: [41/11]
         parts:
@@ -85,7 +85,7 @@ public class BenchSectionTests
                 """,
             ["gearboxes/box.yaml"] = box,
             ["customers/c.yaml"] = "name: Cust\nemail: c@example.com\n",
-            ["units/u1.yaml"] = "gearbox: box\nserial: U1\nratio_set: road\nowners: [{customer: c, from: 2025-01-01}]\nin_service: 2025-02-01\nuse_at_start: 0 h\ndrop_pair: 26/27\nfinal_drive: 41/11\n",
+            ["units/u1.yaml"] = "gearbox: box\nserial: U1\nratio_set: road\nowners: [{customer: c, from: 2025-01-01}]\nin_service: 2025-02-01\nuse_at_start: 0 h\ndrop_pair: 29/24\nfinal_drive: 41/11\n",
             ["jobs/2026/0001/job.yaml"] = Job,
         };
         var book = new MemoryBookFiles(files.ToDictionary(f => f.Key, f => Encoding.UTF8.GetBytes(f.Value)));

@@ -55,7 +55,7 @@ internal static class PlantedBook
             final_drives: [34/11, 37/11]
             drop_gears:
               cut: { module: 2.5 mm, pressure_angle: 20°, centre_distance: 66.25 mm, face_width: 18 mm }
-              pairs: [27/26, 28/25]
+              pairs: [29/23, 28/25]
               swappable: yes
               place: output
             main_gears: { module: 3 mm, pressure_angle: 20°, centre_distance: 82 mm, face_width: 16 mm }
@@ -109,7 +109,7 @@ internal static class PlantedBook
             use_counted_in: hours
             fitted:
               - { part: "W:lay1", serial: W, use: 3 h }
-            drop_pair: 27/26
+            drop_pair: 29/23
             final_drive: 34/11
             link_renewed: 1
             internal_notes: W
@@ -233,7 +233,7 @@ internal static class PlantedBook
           - { work: W, quantity: 1, hours: M, need: should }
         drop_pair: 28/25
         final_drive: 37/11
-        last_event: { venue: "{{venue}}", on: {{year}}-10-01, name: W, laps: 4, temperature: 12 °C, pressure: 1010 hPa, humidity: 50 %, drop_pair: 27/26, final_drive: 34/11, note: W }
+        last_event: { venue: "{{venue}}", on: {{year}}-10-01, name: W, laps: 4, temperature: 12 °C, pressure: 1010 hPa, humidity: 50 %, drop_pair: 29/23, final_drive: 34/11, note: W }
         next_event: { venue: "{{venue}}", on: {{year}}-12-01, name: W, laps: 5, temperature: 12 °C, pressure: 1010 hPa, humidity: 50 %, drop_pair: 28/25, final_drive: 37/11, note: W }
         come_back: { after: 20 h, by: {{year + 1}}-10-01, reason: W }
         finished: {{year}}-11-10

@@ -35,5 +35,5 @@ public sealed record FinalDrive
     }
 
     /// <summary>The teeth as written, <c>crown/pinion</c>, or the ratio to three places.</summary>
-    public override string ToString() => Teeth?.Written ?? Ratio.ToString("0.000", CultureInfo.InvariantCulture);
+    public override string ToString() => Teeth?.ToString() ?? Ratio.ToString("0.000", CultureInfo.InvariantCulture);
 }

@@ -4,7 +4,7 @@ namespace Layshaft.Engineering.Gearing;
 
 /// <summary>Two gears in mesh, by their tooth counts: a driver and the gear that it drives.</summary>
 /// <remarks>
-/// Written <c>driven/driver</c>: 27/26 is driver 26, driven 27, ratio 1.038. Immutable. Two pairs are equal when both
+/// Written <c>driven/driver</c>: 29/23 is driver 23, driven 29, ratio 1.261. Immutable. Two pairs are equal when both
 /// counts are.
 /// </remarks>
 public sealed record ToothPair
@@ -74,9 +74,6 @@ public sealed record ToothPair
     /// <summary>Turns of the driver until the same two teeth meet again.</summary>
     public int DriverTurnsToRepeat => Driven / GreatestCommonDivisor;
 
-    /// <summary>The pair as it is written: <c>driven/driver</c>.</summary>
-    public string Written => string.Create(CultureInfo.InvariantCulture, $"{Driven}/{Driver}");
-
     /// <summary>Makes a pair of the counts, or says what is wrong with them.</summary>
     /// <param name="driver">Teeth of the driving gear.</param>
     /// <param name="driven">Teeth of the driven gear.</param>
@@ -89,6 +86,6 @@ public sealed record ToothPair
         return faults.Finish(() => new ToothPair(driver, driven));
     }
 
-    /// <summary>The pair in words: <c>26 driving 27</c>.</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Driver} driving {Driven}");
+    /// <summary>The pair as it is written, driven/driver: <c>29/23</c>.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Driven}/{Driver}");
 }

@@ -7,8 +7,8 @@ namespace Layshaft.Site.Assessment.Gearing;
 /// <summary>A question about gearing as somebody types it.</summary>
 /// <param name="Car">The car's id.</param>
 /// <param name="Venue">The venue's id.</param>
-/// <param name="Pair">A drop pair to check, as <c>26/27</c> or <c>27 driving 26</c>; null for none.</param>
-/// <param name="Final">A final drive to check, as <c>41/11</c>; null for none.</param>
+/// <param name="Pair">A drop pair to check, as <c>29/23</c>, driven/driver; null for none.</param>
+/// <param name="Final">A final drive to check, as <c>35/11</c>, driven/driver; null for none.</param>
 public sealed record GearingQuery(string Car, string Venue, string? Pair, string? Final);
 
 /// <summary>The answer to a <see cref="GearingQuery"/>.</summary>
@@ -40,8 +40,8 @@ public static class GearingQueries
         var mistakes = new List<string>();
         var car = Find(book.Book.Cars, query.Car, "car", mistakes);
         var venue = Find(book.Book.Venues, query.Venue, "venue", mistakes);
-        var pair = Teeth(query.Pair, "--pair", "26/27", mistakes);
-        var final = Teeth(query.Final, "--final", "41/11", mistakes);
+        var pair = Teeth(query.Pair, "--pair", "29/23", mistakes);
+        var final = Teeth(query.Final, "--final", "35/11", mistakes);
         if (mistakes.Count > 0)
         {
             return (null, mistakes);
@@ -113,7 +113,7 @@ public static class GearingQueries
             return parsed.Value;
         }
 
-        mistakes.Add($"{option}: {parsed.Wrong} {parsed.Remedy ?? $"Write driven/driver such as {example}, or in words as in '27 driving 26'."}");
+        mistakes.Add($"{option}: {parsed.Wrong} {parsed.Remedy ?? $"Write driven/driver, such as {example}."}");
         return null;
     }
 }

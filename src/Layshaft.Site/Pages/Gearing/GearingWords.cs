@@ -3,7 +3,7 @@ using Eng = Layshaft.Engineering.Gearing;
 
 namespace Layshaft.Site.Pages.Gearing;
 
-/// <summary>Says gears in words, always who drives whom: "27 driving 26 (0.963, overdrive)".</summary>
+/// <summary>Says gears in words, always who drives whom: "28 driving 25 (0.893, overdrive)".</summary>
 internal static class GearingWords
 {
     public static string Pair(Eng.ToothPair? pair, Composition composition) => pair is null
