@@ -21,6 +21,8 @@ internal static class SurvivalData
         var table = PublishedTable.Read(file, rows);
         return LifeSample.Of(UseMeasure.Hours, table.Rows
             .Where(row => group is null || table.Text(row, "group") == group)
-            .Select(row => new ObservedLife(table.Number(row, time), table.Text(row, failed) == "1")));
+            .Select(row => Life(table.Number(row, time), table.Text(row, failed) == "1")));
     }
+
+    public static ObservedLife Life(double usage, bool failed) => failed ? ObservedLife.FailedAt(usage) : ObservedLife.GoodAt(usage);
 }

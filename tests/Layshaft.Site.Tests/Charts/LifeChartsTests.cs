@@ -46,14 +46,16 @@ public class LifeChartsTests
     }
 
     [Fact]
-    public void Survival_steps_start_at_one_and_drop_at_each_failure()
+    public void Survival_starts_at_one_and_slopes_where_the_moment_of_failure_is_not_known()
     {
         Drawing drawing = new(SurvivalChart.Draw(Samples.Survival(), ChartSize.Wide));
         var (hours, share) = (drawing.Across("hours run"), drawing.Upwards());
         var steps = drawing.Paths("line").Single();
 
         Assert.Equal(1, share(steps[0].Y), 0.003);
-        Assert.Equal(21, hours(steps[1].X), 0.1);
+        Assert.Equal(14, hours(steps[1].X), 0.1);
+        Assert.Equal(1, share(steps[1].Y), 0.003);
+        Assert.Equal(21, hours(steps[2].X), 0.1);
         Assert.Equal(0.93, share(steps[2].Y), 0.003);
         Assert.Equal(72, hours(steps[^1].X), 0.1);
         Assert.Equal(0.33, share(steps[^1].Y), 0.003);
@@ -63,8 +65,8 @@ public class LifeChartsTests
     public void Ten_thousand_lives_are_drawn_no_finer_than_the_eye_can_tell()
     {
         const int Count = 10_000;
-        var steps = Enumerable.Range(1, Count).Select(i => new SurvivalStep(i * 0.01, Math.Exp(-i / 5000.0), null, null)).ToList();
-        var input = Samples.Survival() with { Steps = steps, Censored = [.. steps.Select(s => s.Hours)], Until = 100, Weibull = null, B10 = null };
+        var steps = Enumerable.Range(1, Count).Select(i => new SurvivalStep(i * 0.01, i * 0.01, Math.Exp(-i / 5000.0))).ToList();
+        var input = Samples.Survival() with { Steps = steps, Censored = [.. steps.Select(s => s.To)], Until = 100, Weibull = null, B10 = null };
         Drawing drawing = new(SurvivalChart.Draw(input, ChartSize.Wide));
         var (hours, share) = (drawing.Across("hours run"), drawing.Upwards());
         var corners = drawing.Paths("line").Single();
@@ -105,7 +107,7 @@ public class LifeChartsTests
     [InlineData(double.NaN)]
     public void A_share_that_is_none_is_refused(double share)
     {
-        var input = Samples.Survival() with { Steps = [new SurvivalStep(10, share, null, null)] };
+        var input = Samples.Survival() with { Steps = [new SurvivalStep(10, 10, share)] };
 
         Assert.Throws<ArgumentException>(() => SurvivalChart.Draw(input, ChartSize.Wide));
     }

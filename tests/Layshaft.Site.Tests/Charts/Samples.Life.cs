@@ -33,8 +33,8 @@ internal static partial class Samples
         return new SurvivalInput(
             Frame("life", "Life of dog rings"),
             [
-                new(21, 0.93, 0.79, 1), new(29, 0.85, 0.68, 1), new(38, 0.75, 0.55, 0.95),
-                new(47, 0.62, 0.40, 0.85), new(55, 0.50, 0.27, 0.74), new(66, 0.33, 0.10, 0.57),
+                new(14, 21, 0.93), new(25, 29, 0.85), new(34, 38, 0.75),
+                new(41, 47, 0.62), new(55, 55, 0.50), new(58, 66, 0.33),
             ],
             [12, 25, 34, 41, 58, 72],
             72,
@@ -42,8 +42,8 @@ internal static partial class Samples
             new BoundedMark(scale * Math.Pow(-Math.Log(0.9), 1 / shape), 13, 34, "B10: 24 h (13 to 34)"),
             new Axis("hours run", Whole),
             new Axis("share surviving", Percent),
-            "steps: 12 rings seen",
-            "still running");
+            "from inspections of 12 rings",
+            "last seen good");
     }
 
     public static SeasonLineInput Seasons() => new(

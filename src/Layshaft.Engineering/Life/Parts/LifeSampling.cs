@@ -15,6 +15,9 @@ public enum LeftOutReason
     /// <summary>It has not run yet.</summary>
     NotRunYet,
 
+    /// <summary>It has run, but nobody has looked at it since it was fitted.</summary>
+    NotInspected,
+
     /// <summary>A contradiction touches it.</summary>
     Doubtful,
 }
@@ -32,12 +35,8 @@ public sealed record LifeSampling(LifeSample Sample, IReadOnlyList<LeftOutLife> 
     /// <summary>Gathers the lives of one kind of part.</summary>
     /// <param name="lives">The lives, of one kind of part.</param>
     /// <param name="measure">The measure that counts.</param>
-    /// <param name="unrecordedIsFailure">
-    /// Whether a renewal without a recorded reason counts as a failure. <c>true</c> makes lives shorter, the safe side;
-    /// a shop that renews much by schedule should record reasons instead.
-    /// </param>
-    /// <returns>The sample and what was left out. A part fitted used with known use counts from new.</returns>
-    public static LifeSampling Of(IEnumerable<LifeTotal> lives, UseMeasure measure, bool unrecordedIsFailure = true)
+    /// <returns>The sample and what was left out.</returns>
+    public static LifeSampling Of(IEnumerable<LifeTotal> lives, UseMeasure measure)
     {
         ArgumentNullException.ThrowIfNull(lives);
         var counted = new List<ObservedLife>();
@@ -47,12 +46,11 @@ public sealed record LifeSampling(LifeSample Sample, IReadOnlyList<LeftOutLife> 
             if (ReasonAgainst(life, measure) is { } reason)
             {
                 leftOut.Add(new LeftOutLife(life, reason));
-                continue;
             }
-
-            var failed = life.End == LifeEnd.Renewed
-                && (life.Reason == RenewalReason.Condition || (unrecordedIsFailure && life.Reason == RenewalReason.NotRecorded));
-            counted.Add(new ObservedLife(life.Total.In(measure)!.Value, failed));
+            else
+            {
+                counted.Add(life.Seen!.Value);
+            }
         }
 
         return new LifeSampling(LifeSample.Of(measure, counted), leftOut);
@@ -78,7 +76,7 @@ public sealed record LifeSampling(LifeSample Sample, IReadOnlyList<LeftOutLife> 
 
         return total.In(measure) switch
         {
-            > 0 => null,
+            > 0 => life.Seen is null ? LeftOutReason.NotInspected : null,
             null => total.Measures.Count == 0 ? LeftOutReason.NotRunYet : LeftOutReason.OtherMeasure,
             _ => LeftOutReason.NotRunYet,
         };

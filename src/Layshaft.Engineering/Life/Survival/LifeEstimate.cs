@@ -5,23 +5,16 @@ public abstract record LifeEstimate;
 
 /// <summary>Nothing is said, and why.</summary>
 /// <param name="Reason">Why.</param>
-/// <param name="Units">Number of units looked at.</param>
+/// <param name="Units">Number of parts looked at.</param>
 /// <param name="Failures">Number of them that failed.</param>
-/// <param name="LeastFailures">Number of failures that would have been enough.</param>
-public sealed record LifeUnsaid(LifeUnsaidReason Reason, int Units, int Failures, int LeastFailures) : LifeEstimate
-{
-    /// <summary>The reason in one sentence.</summary>
-    public string Words => FormattableString.Invariant(Reason == LifeUnsaidReason.TooFewFailures
-        ? (FormattableString)$"Too few to say: {Failures} of {Units} failed so far, at least {LeastFailures} failures are needed."
-        : $"Not to be said: all {Failures} failures came at the same use, and none of the {Units} units ran longer.");
-}
+public sealed record LifeUnsaid(LifeUnsaidReason Reason, int Units, int Failures) : LifeEstimate;
 
 /// <summary>Why a life is not estimated.</summary>
 public enum LifeUnsaidReason
 {
-    /// <summary>Fewer failures than asked for.</summary>
-    TooFewFailures,
+    /// <summary>Fewer parts or failures than <see cref="Weibull.LeastParts"/> and <see cref="Weibull.LeastFailures"/>.</summary>
+    TooFew,
 
-    /// <summary>All failures at one use with nothing running longer: the likelihood has no maximum.</summary>
+    /// <summary>The inspections do not tell when failures begin to come: the likelihood has no maximum.</summary>
     NoSpread,
 }

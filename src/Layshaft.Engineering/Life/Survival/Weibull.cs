@@ -1,41 +1,34 @@
 namespace Layshaft.Engineering.Life;
 
 /// <summary>
-/// Maximum likelihood for the two-parameter Weibull distribution S(t) = exp(−(t/η)^β) with right-censored units
-/// (Meeker and Escobar, Statistical Methods for Reliability Data, 1998, ch. 8, from memory; NIST/SEMATECH e-Handbook 8.4.1.2).
+/// Maximum likelihood for the two-parameter Weibull distribution S(t) = exp(−(t/η)^β) of lives that are seen at
+/// inspections (<see cref="ObservedLife"/>).
 /// </summary>
 public static class Weibull
 {
     /// <summary>
     /// Failures below which nothing is said. Two parameters are estimated: with two failures the fit passes them whatever
-    /// they are, so three is the least number from which scatter can show at all; bounds from so few stay wide, and say so.
+    /// they are, so three is the least number from which scatter can show at all.
     /// </summary>
     public const int LeastFailures = 3;
 
+    /// <summary>Parts below which nothing is said: with fewer the simulated bounds do not hold as often as they claim.</summary>
+    public const int LeastParts = 8;
+
     /// <summary>Fits the distribution.</summary>
     /// <param name="sample">Lives, failed and still good.</param>
-    /// <param name="leastFailures">Failures below which nothing is said; at least 2.</param>
     /// <returns>A <see cref="WeibullFit"/>, or a <see cref="LifeUnsaid"/> with the reason.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="leastFailures"/> is below 2.</exception>
-    public static LifeEstimate Fit(LifeSample sample, int leastFailures = LeastFailures)
+    public static LifeEstimate Fit(LifeSample sample)
     {
         ArgumentNullException.ThrowIfNull(sample);
-        ArgumentOutOfRangeException.ThrowIfLessThan(leastFailures, 2);
-        var failures = sample.Failures;
-        if (failures < leastFailures)
+        if (sample.Failures < LeastFailures || sample.Lives.Count < LeastParts)
         {
-            return new LifeUnsaid(LifeUnsaidReason.TooFewFailures, sample.Lives.Count, failures, leastFailures);
+            return new LifeUnsaid(LifeUnsaidReason.TooFew, sample.Lives.Count, sample.Failures);
         }
 
-        var longest = sample.Lives[^1].Amount;
-        if (sample.Lives.All(life => !life.Failed || life.Amount == longest))
-        {
-            return new LifeUnsaid(LifeUnsaidReason.NoSpread, sample.Lives.Count, failures, leastFailures);
-        }
-
-        var likelihood = new WeibullLikelihood(sample.Lives);
-        var shape = likelihood.BestShape();
-        var scale = likelihood.BestScale(shape);
-        return new WeibullFit(sample.Measure, likelihood, shape, scale);
+        var likelihood = new WeibullLikelihood(sample);
+        return likelihood.BestShape() is { } shape && likelihood.BestScale(shape) is { } scale
+            ? new WeibullFit(sample.Measure, likelihood, shape, scale)
+            : new LifeUnsaid(LifeUnsaidReason.NoSpread, sample.Lives.Count, sample.Failures);
     }
 }

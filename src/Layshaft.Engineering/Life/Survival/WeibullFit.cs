@@ -5,6 +5,12 @@ namespace Layshaft.Engineering.Life;
 /// <summary>A fitted Weibull distribution of life, with its uncertainty. Amounts are in <see cref="Measure"/>.</summary>
 public sealed record WeibullFit : LifeEstimate
 {
+    /// <summary>
+    /// Found by simulating inspections every 10 to 30 h of 8 to 100 parts: with it 95 % bounds of B10 hold in 94 to 98 of 100 samples
+    /// (the benchmark named coverage repeats it).
+    /// </summary>
+    public const double SmallSample = 0.8;
+
     private readonly WeibullLikelihood likelihood;
 
     internal WeibullFit(UseMeasure measure, WeibullLikelihood likelihood, double shape, double scale)
@@ -71,14 +77,18 @@ public sealed record WeibullFit : LifeEstimate
         return Math.Sqrt(Covariance.LogScaleVariance + 2 * lever * Covariance.LogScaleLogSigma + lever * lever * Covariance.LogShapeVariance);
     }
 
-    /// <summary>Bounds of <see cref="LifeAt"/> by likelihood ratio: the better ones with few failures.</summary>
+    /// <summary>Bounds of <see cref="LifeAt"/> by likelihood ratio.</summary>
     /// <param name="share">Share failed, between 0 and 1.</param>
     /// <param name="level">Two-sided level, between 0 and 1.</param>
+    /// <param name="smallSample">
+    /// The likelihood ratio may fall by χ² (1 + this / failures) instead of χ². With few failures χ² alone leaves the
+    /// truth outside too often; <see cref="SmallSample"/> brings the coverage back to the level. 0 for none.
+    /// </param>
     /// <returns>The bounds; a side that the likelihood never excludes is open.</returns>
-    public Bounds LifeBounds(double share, double level = 0.95)
+    public Bounds LifeBounds(double share, double level = 0.95, double smallSample = SmallSample)
     {
         _ = LogWeight(share);
-        return ProfileBounds(Math.Log(LifeAt(share)), level, logLife => likelihood.ProfileOfLife(logLife, share));
+        return ProfileBounds(Math.Log(LifeAt(share)), level, smallSample, logLife => likelihood.ProfileOfLife(logLife, share));
     }
 
     /// <summary>Bounds of <see cref="LifeAt"/> by the delta method on the log scale.</summary>
@@ -91,7 +101,7 @@ public sealed record WeibullFit : LifeEstimate
     /// <param name="level">Two-sided level, between 0 and 1.</param>
     /// <returns>The bounds.</returns>
     public Bounds ShapeBounds(double level = 0.95) =>
-        ProfileBounds(Math.Log(Shape), level, logShape => likelihood.ProfileOfShape(Math.Exp(logShape)));
+        ProfileBounds(Math.Log(Shape), level, 0, logShape => likelihood.ProfileOfShape(Math.Exp(logShape)));
 
     /// <summary>Bounds of the shape by the delta method on the log scale.</summary>
     /// <param name="level">Two-sided level, between 0 and 1.</param>
@@ -120,12 +130,12 @@ public sealed record WeibullFit : LifeEstimate
         return new Bounds(level, estimate / factor, estimate * factor);
     }
 
-    private Bounds ProfileBounds(double logEstimate, double level, Func<double, double> profile)
+    private Bounds ProfileBounds(double logEstimate, double level, double smallSample, Func<double, double> profile)
     {
         const double FirstStep = 0.25;
         const double Reach = 50; // a factor of e^50 is no bound at all
         Bounds.CheckLevel(level);
-        var allowance = Quantiles.ChiSquared(level, 1);
+        var allowance = Quantiles.ChiSquared(level, 1) * (1 + smallSample / Failures);
         double Left(double logValue) => allowance - 2 * (LogLikelihood - profile(logValue));
         var upper = RootSearch.FallingThroughZero(offset => Left(logEstimate + offset), 0, FirstStep, Reach);
         var lower = RootSearch.FallingThroughZero(offset => Left(logEstimate - offset), 0, FirstStep, Reach);

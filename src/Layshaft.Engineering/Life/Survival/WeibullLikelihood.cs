@@ -2,117 +2,189 @@ using MathNet.Numerics;
 
 namespace Layshaft.Engineering.Life;
 
-/// <summary>The Weibull log-likelihood of one sample and its maxima along the lines that the estimates need.</summary>
+/// <summary>
+/// The Weibull log-likelihood of one sample and its maxima along the lines that the estimates need. A part last good at
+/// l and found worn at w adds log(S(l) − S(w)), one still good log S(l), an exact failure the log of the density, all
+/// given that it was good at its entry (Meeker and Escobar, Statistical Methods for Reliability Data, 1998, ch. 7, 8 and
+/// 11, from memory).
+/// </summary>
+/// <remarks>
+/// In the logarithm of the rate q = η^−β and the shape β, with powers t^β of usage over the longest usage: without
+/// entries the log-likelihood is concave in (β, log q), since each term is the log of a log-concave density's mass
+/// over an interval whose ends are linear in both; so each score below falls through zero once.
+/// </remarks>
 internal sealed class WeibullLikelihood
 {
-    private const double Reach = 100; // in log units: a factor of e^100 either way is beyond any life
+    private const double Reach = 60; // log rate: a factor of e^60 either way is beyond any life
+    private const double ShapeReach = 6; // log shape: from 0.0025 to 400
 
-    private readonly double[] logs; // log of use over the longest use: powers cannot overflow
-    private readonly bool[] failed;
-    private readonly double failedLogSum;
+    private readonly Term[] terms;
+    private readonly double longestLog;
 
-    public WeibullLikelihood(IReadOnlyList<ObservedLife> lives)
+    public WeibullLikelihood(LifeSample sample)
     {
-        LongestLog = Math.Log(lives.Max(life => life.Amount));
-        logs = [.. lives.Select(life => Math.Log(life.Amount) - LongestLog)];
-        failed = [.. lives.Select(life => life.Failed)];
-        Failures = failed.Count(flag => flag);
-        failedLogSum = CompensatedSum.Of(logs.Where((_, index) => failed[index]));
+        longestLog = Math.Log(sample.SeenTo);
+        Failures = sample.Failures;
+        Units = sample.Lives.Count;
+        terms = [.. sample.Lives
+            .GroupBy(life => life)
+            .Select(same => new Term(Log(same.Key.Entry), Log(same.Key.LastGood), same.Key.FirstWorn is { } worn ? Log(worn) : null, same.Count()))];
     }
 
     public int Failures { get; }
 
-    public int Units => logs.Length;
+    public int Units { get; }
 
-    private double LongestLog { get; }
+    /// <summary>Log-likelihood with densities per unit of usage.</summary>
+    public double At(double shape, double scale) => Value(shape, LogRate(shape, scale));
 
-    /// <summary>Log-likelihood with densities per unit of use.</summary>
-    public double At(double shape, double scale)
-    {
-        var logScale = Math.Log(scale) - LongestLog;
-        var hazard = CompensatedSum.Of(logs.Select(log => Math.Exp(shape * (log - logScale))));
-        return Failures * (Math.Log(shape) - shape * logScale - LongestLog) + (shape - 1) * failedLogSum - hazard;
-    }
+    /// <summary>The shape that maximises the likelihood, or <c>null</c> when it grows for ever steeper distributions.</summary>
+    public double? BestShape() => RootOverShape(ProfileScore);
 
-    /// <summary>The shape that maximises the likelihood, found in log β, where the profile score falls through zero once.</summary>
-    public double BestShape()
-    {
-        double Score(double logShape)
-        {
-            var shape = Math.Exp(logShape);
-            var (powers, weighted) = PowerSums(shape);
-            return 1 / shape + failedLogSum / Failures - weighted / powers;
-        }
+    /// <summary>The scale that maximises the likelihood for a given shape, or <c>null</c> when there is none.</summary>
+    public double? BestScale(double shape) =>
+        BestLogRate(shape) is { } logRate ? Math.Exp(longestLog - logRate / shape) : null;
 
-        var root = RootSearch.FallingThroughZero(Score, 0, 0.5, Reach);
-        return Math.Exp(root ?? throw new InvalidOperationException("The sample has no spread; this was to be checked before."));
-    }
-
-    /// <summary>The scale that maximises the likelihood for a given shape: η^β = Σ t^β / failures.</summary>
-    public double BestScale(double shape) =>
-        Math.Exp(LongestLog + Math.Log(PowerSums(shape).Powers / Failures) / shape);
+    /// <summary>Derivative of the log-likelihood by the shape at the best rate for it; NaN when there is none.</summary>
+    public double ProfileScore(double shape) =>
+        BestLogRate(shape) is { } logRate ? Slopes(shape, logRate).ByShape : double.NaN;
 
     /// <summary>Log-likelihood for a given shape, at the best scale.</summary>
-    public double ProfileOfShape(double shape) => At(shape, BestScale(shape));
+    public double ProfileOfShape(double shape) =>
+        BestLogRate(shape) is { } logRate ? Value(shape, logRate) : double.NegativeInfinity;
 
     /// <summary>Log-likelihood for a given logarithm of the life by which a share has failed, at the best shape.</summary>
     public double ProfileOfLife(double logLife, double share)
     {
-        var w = Math.Log(-SpecialFunctions.Log1p(-share));
-        var offset = logLife - LongestLog;
-
-        // d/dk of Σ failed (k·a + w + log k) − e^w Σ e^(k·a), with a = log t − log life; concave in the shape k.
-        double Score(double logShape)
+        var weight = Math.Log(-SpecialFunctions.Log1p(-share));
+        var offset = logLife - longestLog;
+        double LogRateFor(double shape) => weight - shape * offset;
+        double Score(double shape)
         {
-            var shape = Math.Exp(logShape);
-            var hazard = new CompensatedSum();
-            foreach (var log in logs)
-            {
-                hazard.Add((log - offset) * Math.Exp(w + shape * (log - offset)));
-            }
-
-            return Failures / shape + failedLogSum - Failures * offset - hazard.Value;
+            var slopes = Slopes(shape, LogRateFor(shape));
+            return slopes.ByShape - offset * slopes.ByLogRate;
         }
 
-        if (RootSearch.FallingThroughZero(Score, 0, 0.5, Reach) is not { } root)
-        {
-            return double.NegativeInfinity;
-        }
-
-        var best = Math.Exp(root);
-        return At(best, Math.Exp(logLife - w / best));
+        return RootOverShape(Score) is { } best ? Value(best, LogRateFor(best)) : double.NegativeInfinity;
     }
 
-    /// <summary>Inverse of the observed information in (μ, log σ).</summary>
+    /// <summary>Inverse of the observed information in (μ, log σ), μ = log η, σ = 1/β.</summary>
     public WeibullCovariance CovarianceAt(double shape, double scale)
     {
-        var logScale = Math.Log(scale) - LongestLog;
-        var (locations, shapes, mixed) = (new CompensatedSum(), new CompensatedSum(), new CompensatedSum());
-        for (var index = 0; index < logs.Length; index++)
-        {
-            var z = shape * (logs[index] - logScale);
-            var hazard = Math.Exp(z);
-            var event01 = failed[index] ? 1 : 0;
-            locations.Add(shape * shape * hazard);
-            shapes.Add(z * (hazard - event01) + z * z * hazard);
-            mixed.Add(shape * (hazard - event01 + z * hazard));
-        }
-
-        var determinant = locations.Value * shapes.Value - mixed.Value * mixed.Value;
-        return new WeibullCovariance(shapes.Value / determinant, locations.Value / determinant, -mixed.Value / determinant);
+        var logRate = LogRate(shape, scale);
+        var (rates, mixed, shapes) = Curvatures(shape, logRate);
+        var determinant = rates * shapes - mixed * mixed;
+        // Covariance of (log q, β), then μ = −log q / β and log σ = −log β by their derivatives.
+        var (varianceOfRate, covariance, varianceOfShape) = (-shapes / determinant, mixed / determinant, -rates / determinant);
+        var (byRate, byShape) = (-1 / shape, logRate / (shape * shape));
+        return new WeibullCovariance(
+            byRate * byRate * varianceOfRate + 2 * byRate * byShape * covariance + byShape * byShape * varianceOfShape,
+            varianceOfShape / (shape * shape),
+            -(byRate * covariance + byShape * varianceOfShape) / shape);
     }
 
-    private (double Powers, double Weighted) PowerSums(double shape)
+    /// <summary>Searches the shape at which a score, positive for smaller and negative for larger shapes, is zero.</summary>
+    public static double? RootOverShape(Func<double, double> score) =>
+        RootSearch.FallingThroughZero(logShape => score(Math.Exp(logShape)), 0, 0.5, ShapeReach) is { } root ? Math.Exp(root) : null;
+
+    private double? BestLogRate(double shape) =>
+        RootSearch.FallingThroughZero(logRate => Slopes(shape, logRate).ByLogRate, 0, 1, Reach);
+
+    private double LogRate(double shape, double scale) => -shape * (Math.Log(scale) - longestLog);
+
+    private double Log(double usage) => Math.Log(usage) - longestLog;
+
+    private double Value(double shape, double logRate)
     {
-        var powers = new CompensatedSum();
-        var weighted = new CompensatedSum();
-        foreach (var log in logs)
+        var rate = Math.Exp(logRate);
+        var sum = new CompensatedSum();
+        foreach (var term in terms)
         {
-            var power = Math.Exp(shape * log);
-            powers.Add(power);
-            weighted.Add(power * log);
+            var survived = rate * (Power(term.Good, shape) - Power(term.Entry, shape));
+            var ended = term.Worn is not { } worn ? 0
+                : worn == term.Good ? Math.Log(shape) + logRate + (shape - 1) * term.Good - longestLog
+                : Math.Log(-SpecialFunctions.Expm1(-rate * (Power(worn, shape) - Power(term.Good, shape))));
+            sum.Add(term.Count * (ended - survived));
         }
 
-        return (powers.Value, weighted.Value);
+        return sum.Value;
     }
+
+    private (double ByShape, double ByLogRate) Slopes(double shape, double logRate)
+    {
+        var rate = Math.Exp(logRate);
+        var (byShape, byRate) = (new CompensatedSum(), new CompensatedSum());
+        foreach (var term in terms)
+        {
+            var (good, entry) = (Power(term.Good, shape), Power(term.Entry, shape));
+            var rateSlope = -rate * (good - entry);
+            var shapeSlope = -rate * (good * Finite(term.Good) - entry * Finite(term.Entry));
+            if (term.Worn is { } worn)
+            {
+                if (worn == term.Good)
+                {
+                    rateSlope += 1;
+                    shapeSlope += 1 / shape + term.Good;
+                }
+                else
+                {
+                    var end = Power(worn, shape);
+                    var odds = 1 / SpecialFunctions.Expm1(rate * (end - good));
+                    rateSlope += rate * (end - good) * odds;
+                    shapeSlope += rate * (end * worn - good * Finite(term.Good)) * odds;
+                }
+            }
+
+            byShape.Add(term.Count * shapeSlope);
+            byRate.Add(term.Count * rateSlope);
+        }
+
+        return (byShape.Value, byRate.Value);
+    }
+
+    private (double ByRate, double Mixed, double ByShape) Curvatures(double shape, double logRate)
+    {
+        var rate = Math.Exp(logRate);
+        var (byRate, mixed, byShape) = (new CompensatedSum(), new CompensatedSum(), new CompensatedSum());
+        foreach (var term in terms)
+        {
+            var (good, entry) = (Power(term.Good, shape), Power(term.Entry, shape));
+            var (goodLog, entryLog) = (Finite(term.Good), Finite(term.Entry));
+            var rates = -rate * (good - entry);
+            var crossed = -rate * (good * goodLog - entry * entryLog);
+            var shapes = -rate * (good * goodLog * goodLog - entry * entryLog * entryLog);
+            if (term.Worn is { } worn)
+            {
+                if (worn == term.Good)
+                {
+                    shapes -= 1 / (shape * shape);
+                }
+                else
+                {
+                    // With x = q (W − G): log(1 − e^−x) has the slopes o and −o (1 + o) by x, o = 1 / (e^x − 1).
+                    var end = Power(worn, shape);
+                    var odds = 1 / SpecialFunctions.Expm1(rate * (end - good));
+                    var bend = -odds * (1 + odds);
+                    var x = rate * (end - good);
+                    var xByShape = rate * (end * worn - good * goodLog);
+                    rates += odds * x + bend * x * x;
+                    crossed += odds * xByShape + bend * x * xByShape;
+                    shapes += odds * rate * (end * worn * worn - good * goodLog * goodLog) + bend * xByShape * xByShape;
+                }
+            }
+
+            byRate.Add(term.Count * rates);
+            mixed.Add(term.Count * crossed);
+            byShape.Add(term.Count * shapes);
+        }
+
+        return (byRate.Value, mixed.Value, byShape.Value);
+    }
+
+    private static double Power(double log, double shape) => Math.Exp(shape * log);
+
+    // The power of a usage of 0 is 0, and so is its product with the logarithm.
+    private static double Finite(double log) => double.IsNegativeInfinity(log) ? 0 : log;
+
+    private readonly record struct Term(double Entry, double Good, double? Worn, int Count);
 }

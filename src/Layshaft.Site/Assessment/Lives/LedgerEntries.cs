@@ -1,6 +1,7 @@
 using Layshaft.Book.Places;
 using Layshaft.Book.Records;
 using Layshaft.Engineering.Life;
+using Layshaft.Engineering.Measurement;
 using EngineUse = Layshaft.Engineering.Life.Use;
 
 namespace Layshaft.Site.Assessment.Lives;
@@ -59,7 +60,8 @@ internal sealed class LedgerEntries
         var use = job.Use.Counted();
         foreach (var finding in job.Findings.DistinctBy(f => f.Part))
         {
-            Add(FittingKind.StillRunning, job.Unit, finding.Part, null, job.Received, use, finding.Origin.At("part"), job);
+            var worn = assessed.Findings.Any(f => f.Part.Id == finding.Part && f.Grade == Grade.Renew);
+            Add(FittingKind.StillRunning, job.Unit, finding.Part, null, job.Received, use, finding.Origin.At("part"), job, worn: worn);
             empty.Remove((job.Unit, finding.Part));
         }
 
@@ -105,7 +107,7 @@ internal sealed class LedgerEntries
     private PartIdentity Unmarked(string part) => unmarked.TryGetValue(part, out var known) ? known : unmarked[part] = new PartIdentity(part);
 
     private void Add(
-        FittingKind kind, string unit, string part, string? serial, DateOnly date, EngineUse use, Place place, Job? job, EngineUse? brought = null, RenewalReason reason = RenewalReason.NotRecorded, ReasonSource source = ReasonSource.None) =>
+        FittingKind kind, string unit, string part, string? serial, DateOnly date, EngineUse use, Place place, Job? job, EngineUse? brought = null, RenewalReason reason = RenewalReason.NotRecorded, ReasonSource source = ReasonSource.None, bool worn = false) =>
         entries.Add(new LedgerEntry(
             new FittingEvent
             {
@@ -120,6 +122,7 @@ internal sealed class LedgerEntries
             place,
             job)
         {
+            IsWorn = worn,
             ReasonSource = source,
         });
 

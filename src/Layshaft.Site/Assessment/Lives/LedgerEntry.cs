@@ -10,6 +10,9 @@ namespace Layshaft.Site.Assessment.Lives;
 /// <param name="Job">The job that records it; null for what the unit's file says.</param>
 public sealed record LedgerEntry(FittingEvent Event, Place Place, Job? Job)
 {
+    /// <summary>Whether the job found the part worn, damaged or broken.</summary>
+    public bool IsWorn { get; init; }
+
     /// <summary>What tells why a part was renewed.</summary>
     public ReasonSource ReasonSource { get; init; }
 }

@@ -62,6 +62,20 @@ public sealed record LifeAssessment(ShopBook Book, IReadOnlyList<LedgerEntry> En
         return life.End == LifeEnd.Renewed ? Entries[life.Events[^1]].ReasonSource : ReasonSource.None;
     }
 
+    /// <summary>
+    /// What was seen of a part: findings on it, and the visits for which its unit was stripped, after which it went back in.
+    /// </summary>
+    public IEnumerable<Sighting> InspectionsOf(PartLife life)
+    {
+        ArgumentNullException.ThrowIfNull(life);
+        var found = life.Events.Select(e => Entries[e]).Where(e => e.Job is not null && e.Event.Kind == FittingKind.StillRunning && e.Job.Findings.Count > 0)
+            .Select(e => new Sighting(e.Event.Unit, e.Event.UnitUse, e.IsWorn));
+        var opened = life.Spans.Select(s => s.Unit).Distinct(StringComparer.Ordinal)
+            .SelectMany(Book.JobsOf).Where(j => j.Stripped is not null)
+            .Select(j => new Sighting(j.Unit, j.Use.Counted(), false));
+        return found.Concat(opened);
+    }
+
     /// <summary>The stays in a unit of all parts that sat in one place of it, in order.</summary>
     public IEnumerable<(PartLife Life, LifeSpan Span)> StaysIn(Unit unit, string part)
     {

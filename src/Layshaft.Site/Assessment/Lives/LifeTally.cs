@@ -56,7 +56,7 @@ public sealed record LifeTally(
             life.Part.Part,
             life.Part.Serial,
             [.. life.Spans.Select(s => s.Unit)],
-            LifeTotal.Of(life),
+            LifeTotal.Of(life, lives.InspectionsOf(life)),
             lives.SourceOf(life),
             life.Events.Select(e => lives.Entries[e].Job?.Driver).LastOrDefault(d => d is not null),
             first.Event.Date,

@@ -5,9 +5,9 @@ namespace Layshaft.Site.Assessment.Lives;
 
 /// <summary>What can be said of the life of one group of parts.</summary>
 /// <param name="Sampling">The lives that count, and those left out.</param>
-/// <param name="Curve">The share still good over use, as seen.</param>
+/// <param name="Curve">The share still good over use, as the inspections show it.</param>
 /// <param name="Estimate">The fitted life distribution, or why there is none.</param>
-public sealed record GroupLife(LifeSampling Sampling, KaplanMeier Curve, LifeEstimate Estimate)
+public sealed record GroupLife(LifeSampling Sampling, TurnbullCurve Curve, LifeEstimate Estimate)
 {
     /// <summary>The share that has failed by B10.</summary>
     public const double Tenth = 0.1;
@@ -17,11 +17,11 @@ public sealed record GroupLife(LifeSampling Sampling, KaplanMeier Curve, LifeEst
     /// <summary>Bounds of B10 by likelihood ratio, searched for once for all who ask; null where nothing can be said.</summary>
     public Bounds? TenthBounds => bounds.Value;
 
-    /// <summary>Works it out. A renewal without a recorded reason counts as a failure, the safe side.</summary>
+    /// <summary>Works it out.</summary>
     public static GroupLife Of(IEnumerable<LifeTotal> lives, UseMeasure measure)
     {
         var sampling = LifeSampling.Of(lives, measure);
-        return new GroupLife(sampling, KaplanMeier.Of(sampling.Sample), Weibull.Fit(sampling.Sample));
+        return new GroupLife(sampling, TurnbullCurve.Of(sampling.Sample), Weibull.Fit(sampling.Sample));
     }
 }
 

@@ -4,8 +4,8 @@ using Layshaft.Site.Html;
 namespace Layshaft.Site.Charts.Life;
 
 /// <summary>
-/// What share of a part type survives how many hours: the Kaplan–Meier steps with their limits, the fitted Weibull
-/// curve, and the life that nine in ten reach.
+/// What share of a part type survives how many hours: the estimate from the inspections, straight where they do not show how it comes
+/// down, the fitted Weibull curve, and the life that nine in ten reach.
 /// </summary>
 public static class SurvivalChart
 {
@@ -20,7 +20,7 @@ public static class SurvivalChart
         for (var i = 0; i < input.Steps.Count; i++)
         {
             var step = input.Steps[i];
-            if ((i > 0 && !(step.Hours > input.Steps[i - 1].Hours)) || !(step.Surviving is >= 0 and <= 1))
+            if (!(step.To >= step.From) || (i > 0 && !(step.To > input.Steps[i - 1].To && step.From >= input.Steps[i - 1].To)) || !(step.Surviving is >= 0 and <= 1))
             {
                 throw new ArgumentException("The steps must rise in hours, with shares between 0 and 1.", nameof(input));
             }
@@ -34,10 +34,9 @@ public static class SurvivalChart
         var height = size == ChartSize.Wide ? 400.0 : 370.0;
         return ChartSheet.Picture(input.Frame, size, height, svg =>
         {
-            var longest = new[] { input.Until, input.Steps.Select(s => s.Hours).DefaultIfEmpty(0).Max(), input.Weibull?.Points[^1].X ?? 0, input.B10?.Upper ?? 0 }.Max();
+            var longest = new[] { input.Until, input.Steps.Select(s => s.To).DefaultIfEmpty(0).Max(), input.Weibull?.Points[^1].X ?? 0, input.B10?.Upper ?? 0 }.Max();
             var plot = Plot.Rule(svg, new PlotRequest(size, height, input.Hours, 0, longest * 1.04, input.Surviving, 0, 1.1));
-            DrawLimits(svg, plot, input);
-            svg.Path("line", PathData.Through(Steps(plot, input, s => s.Surviving)));
+            svg.Path("line", PathData.Through(Steps(plot, input)));
             DrawWeibull(svg, plot, input.Weibull);
             DrawCensored(svg, plot, input);
             DrawB10(svg, plot, input.B10);
@@ -49,18 +48,18 @@ public static class SurvivalChart
     private const double Finest = 0.25;
 
     /// <summary>The corners of the stairs, from full survival at zero hours to the end of the observation.</summary>
-    private static List<ChartPoint> Steps(Plot plot, SurvivalInput input, Func<SurvivalStep, double> value)
+    private static List<ChartPoint> Steps(Plot plot, SurvivalInput input)
     {
         List<ChartPoint> corners = [plot.At(new ChartPoint(0, 1))];
         var last = 1.0;
         foreach (var step in input.Steps)
         {
-            corners.Add(plot.At(new ChartPoint(step.Hours, last)));
-            last = value(step);
-            corners.Add(plot.At(new ChartPoint(step.Hours, last)));
+            corners.Add(plot.At(new ChartPoint(step.From, last)));
+            last = step.Surviving;
+            corners.Add(plot.At(new ChartPoint(step.To, last)));
         }
 
-        corners.Add(plot.At(new ChartPoint(Math.Max(input.Until, input.Steps.Select(s => s.Hours).DefaultIfEmpty(0).Max()), last)));
+        corners.Add(plot.At(new ChartPoint(Math.Max(input.Until, input.Steps.Select(s => s.To).DefaultIfEmpty(0).Max()), last)));
         return Thinned(corners);
     }
 
@@ -76,20 +75,6 @@ public static class SurvivalChart
         }
 
         return kept;
-    }
-
-    private static void DrawLimits(SvgWriter svg, Plot plot, SurvivalInput input)
-    {
-        if (input.Steps.Count == 0 || input.Steps.Any(s => s.Lower is null || s.Upper is null))
-        {
-            return;
-        }
-
-        var upper = Steps(plot, input, s => s.Upper!.Value);
-        var lower = Steps(plot, input, s => s.Lower!.Value);
-        svg.Path("band", PathData.Through(upper.Concat(Enumerable.Reverse(lower))) + "Z");
-        svg.Path("band-edge", PathData.Through(upper));
-        svg.Path("band-edge", PathData.Through(lower));
     }
 
     private static void DrawWeibull(SvgWriter svg, Plot plot, NamedPoints? weibull)
@@ -109,12 +94,16 @@ public static class SurvivalChart
         var (next, share, last) = (0, 1.0, double.NegativeInfinity);
         foreach (var hours in input.Censored.Order())
         {
-            for (; next < input.Steps.Count && input.Steps[next].Hours <= hours; next++)
+            for (; next < input.Steps.Count && input.Steps[next].To <= hours; next++)
             {
                 share = input.Steps[next].Surviving;
             }
 
-            var at = plot.At(new ChartPoint(hours, share));
+            // Within a stretch the tick lies on the straight line.
+            var inside = next < input.Steps.Count && input.Steps[next] is { } step && hours > step.From
+                ? share + (step.Surviving - share) * (hours - step.From) / (step.To - step.From)
+                : share;
+            var at = plot.At(new ChartPoint(hours, inside));
             if (at.X >= last + Finest)
             {
                 svg.Line("tick-heavy", at.X, at.Y - 6, at.X, at.Y + 1);

@@ -2,7 +2,7 @@ namespace Layshaft.Site.Charts.Life;
 
 /// <summary>Data of a <see cref="SurvivalChart"/>.</summary>
 /// <param name="Frame">Id prefix, title, description.</param>
-/// <param name="Steps">The Kaplan–Meier estimate, one step per failure time, hours rising; may be empty.</param>
+/// <param name="Steps">The estimate without an assumed distribution, in order of usage; may be empty.</param>
 /// <param name="Censored">Hours of the parts still running or taken out unfailed.</param>
 /// <param name="Until">The longest hours observed, failed or not; above 0.</param>
 /// <param name="Weibull">The fitted survival curve; null where there are too few failures for one.</param>
@@ -23,9 +23,8 @@ public sealed record SurvivalInput(
     string StepsLabel,
     string CensoredLabel);
 
-/// <summary>The estimate from one failure time on, until the next.</summary>
-/// <param name="Hours">When the part or parts failed.</param>
-/// <param name="Surviving">Estimated share surviving just after, 0 to 1.</param>
-/// <param name="Lower">Lower confidence limit, 0 to 1; null where there is none.</param>
-/// <param name="Upper">Upper confidence limit, 0 to 1; null where there is none.</param>
-public sealed record SurvivalStep(double Hours, double Surviving, double? Lower, double? Upper);
+/// <summary>A stretch in which parts failed; how the estimate comes down within it is not known.</summary>
+/// <param name="From">Where the stretch begins, hours.</param>
+/// <param name="To">Where it ends, hours; the same for failures at a known moment.</param>
+/// <param name="Surviving">Estimated share surviving at its end, 0 to 1.</param>
+public sealed record SurvivalStep(double From, double To, double Surviving);

@@ -44,14 +44,13 @@ public static class LivesPage
     private static TableView Table(string id, IEnumerable<(string Name, GroupLife Life, UseMeasure Measure)> groups, ShopContext shop) => TableView.Of(
         id,
         shop.Say($"shop.lives.{id}.caption"),
-        [shop.Say("shop.lives.group"), shop.Say("shop.lives.units"), shop.Say("shop.lives.failures"), shop.Say("shop.lives.longest"), shop.Say("shop.lives.median"), shop.Say("shop.lives.b10"), shop.Say("shop.lives.b10_low"), shop.Say("shop.lives.b10_high")],
+        [shop.Say("shop.lives.group"), shop.Say("shop.lives.units"), shop.Say("shop.lives.failures"), shop.Say("shop.lives.longest"), shop.Say("shop.lives.b10"), shop.Say("shop.lives.b10_low"), shop.Say("shop.lives.b10_high")],
         groups.Select(g => (IReadOnlyList<Cell>)
         [
             Cell.Of(g.Name),
             Cell.Count(g.Life.Sampling.Sample.Lives.Count),
             Cell.Count(g.Life.Sampling.Sample.Failures),
             Amount(g.Life.Curve.SeenTo, g.Measure, shop),
-            Amount(g.Life.Curve.Median, g.Measure, shop),
             Amount(Fit(g.Life)?.LifeAt(GroupLife.Tenth), g.Measure, shop),
             Bound(g.Life.TenthBounds?.Lower, Math.Floor, g.Measure, shop),
             Bound(g.Life.TenthBounds?.Upper, Math.Ceiling, g.Measure, shop),
@@ -107,8 +106,8 @@ public static class LivesPage
         if (kind.All.Estimate is not WeibullFit fit)
         {
             var unsaid = (LifeUnsaid)kind.All.Estimate;
-            return unsaid.Reason == LifeUnsaidReason.TooFewFailures
-                ? shop.Say("shop.lives.too_few", ("failures", unsaid.Failures), ("units", unsaid.Units), ("least", unsaid.LeastFailures))
+            return unsaid.Reason == LifeUnsaidReason.TooFew
+                ? shop.Say("shop.lives.too_few", ("failures", unsaid.Failures), ("units", unsaid.Units), ("least", Weibull.LeastFailures), ("parts", Weibull.LeastParts))
                 : shop.Say("shop.lives.no_spread");
         }
 
@@ -125,8 +124,7 @@ public static class LivesPage
     {
         foreach (var kind in kinds.Where(k => k.ByDriver.Count > 1 && k.All.Sampling.Sample.Failures > 0))
         {
-            var result = LogRank.Compare([.. kind.ByDriver.Select(d => new LifeGroup(shop.Say(DriverKey(d.Driver)), d.Life.Sampling.Sample))]);
-            yield return result is LogRankTest test
+            yield return LifeComparison.Of([.. kind.ByDriver.Select(d => d.Life.Sampling.Sample)]) is LifeDifference test
                 ? shop.Say(test.PValue <= 0.05 ? "shop.lives.differ" : "shop.lives.alike", ("kind", KindName(kind, shop)), ("chance", shop.Composition.Figures.Percent(test.PValue, 1).Text))
                 : shop.Say("shop.lives.not_compared", ("kind", KindName(kind, shop)), ("failures", kind.All.Sampling.Sample.Failures));
         }

@@ -23,8 +23,8 @@ internal static class SurvivalDrawing
         var frame = new ChartFrame(id, name, composition.Say("shop.lives.description", ("count", sample.Lives.Count), ("failures", sample.Failures)));
         var input = new SurvivalInput(
             frame,
-            [.. curve.Steps.Select(s => new SurvivalStep(s.At, s.Survival, s.Limits.Lower, s.Limits.Upper))],
-            [.. sample.Lives.Where(l => !l.Failed).Select(l => l.Amount)],
+            [.. curve.Steps.Select(s => new SurvivalStep(s.From, s.To, s.Survival))],
+            [.. sample.Lives.Where(l => !l.Failed).Select(l => l.LastGood)],
             curve.SeenTo,
             fit is null ? null : new NamedPoints([.. Enumerable.Range(0, CurvePoints + 1).Select(i => curve.SeenTo * i / CurvePoints).Select(u => new ChartPoint(u, fit.SurvivalAt(u)))], composition.Say("shop.lives.fit")),
             fit is null ? null : B10(fit, kind.All.TenthBounds!.Value, curve.SeenTo, composition),
