@@ -1,6 +1,7 @@
 using System.Globalization;
 using BenchmarkDotNet.Running;
 using Layshaft.Benchmarks.BigBook;
+using Layshaft.Benchmarks.Coverage;
 using Layshaft.Benchmarks.FirstView;
 using Layshaft.Benchmarks.Photos;
 
@@ -19,6 +20,14 @@ if (args is ["book", ..])
     }
 
     BigBookWriter.Write(options);
+    return;
+}
+
+if (args is ["coverage", ..])
+{
+    var samples = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 4000;
+    LifeCoverage.Run(samples);
+    WearCoverage.Run(samples);
     return;
 }
 

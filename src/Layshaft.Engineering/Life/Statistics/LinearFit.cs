@@ -35,10 +35,16 @@ public sealed record LinearFit
     public required double SumOfSquaresX { get; init; }
 
     /// <summary>
-    /// Least scatter of a single reading used for intervals, in the unit of y; 0 unless the readings' own standard
-    /// uncertainty was given. Three readings that happen to lie on a line do not make the instrument perfect.
+    /// Standard uncertainty of a single reading as known beforehand, in the unit of y; 0 if unknown. Intervals never take the scatter
+    /// to be less: three readings that happen to lie on a line do not make the instrument perfect.
     /// </summary>
-    public double LeastScatter { get; init; }
+    public double ReadingUncertainty { get; init; }
+
+    /// <summary>
+    /// Degrees of freedom that <see cref="ReadingUncertainty"/> counts for: known to one part in two, ν = ½ (Δu/u)⁻² = 2 (JCGM 100:2008,
+    /// G.4.2). The residuals are pooled with it, so that with few readings the bounds do not rest on one or two residuals alone.
+    /// </summary>
+    public const int ReadingFreedom = 2;
 
     /// <summary>Residual degrees of freedom; 0 when the line merely joins the points.</summary>
     public int DegreesOfFreedom => Count - (ThroughOrigin ? 1 : 2);
@@ -78,7 +84,7 @@ public sealed record LinearFit
     /// <summary>Confidence interval of the slope.</summary>
     /// <param name="level">Two-sided level, between 0 and 1.</param>
     /// <returns>The interval; open on both sides without degrees of freedom.</returns>
-    public Bounds SlopeBounds(double level) => DegreesOfFreedom == 0
+    public Bounds SlopeBounds(double level) => Freedom == 0
         ? Open(level)
         : Around(Slope, level, Scatter / Math.Sqrt(SumOfSquaresX));
 
@@ -89,7 +95,7 @@ public sealed record LinearFit
     /// <returns>The interval; open on both sides without degrees of freedom.</returns>
     public Bounds IntervalAt(double x, double level, IntervalKind kind)
     {
-        if (DegreesOfFreedom == 0)
+        if (Freedom == 0)
         {
             return Open(level);
         }
@@ -113,7 +119,7 @@ public sealed record LinearFit
 
         var rise = y - CentreY;
         var estimate = CentreX + rise / Slope;
-        if (DegreesOfFreedom == 0)
+        if (Freedom == 0)
         {
             return new LineCrossing(estimate, Open(level));
         }
@@ -123,9 +129,13 @@ public sealed record LinearFit
         return new LineCrossing(estimate, new Bounds(level, lower + CentreX, upper + CentreX));
     }
 
-    private double Scatter => Math.Max(ResidualStandardDeviation ?? 0, LeastScatter);
+    private int Freedom => DegreesOfFreedom + (ReadingUncertainty > 0 ? ReadingFreedom : 0);
 
-    private double Factor(double level) => Quantiles.StudentT(0.5 + level / 2, DegreesOfFreedom);
+    private double Scatter => Math.Max(
+        ReadingUncertainty,
+        Math.Sqrt((ResidualSumOfSquares + (ReadingUncertainty > 0 ? ReadingFreedom : 0) * ReadingUncertainty * ReadingUncertainty) / Freedom));
+
+    private double Factor(double level) => Quantiles.StudentT(0.5 + level / 2, Freedom);
 
     private double Constant(IntervalKind kind) =>
         (ThroughOrigin ? 0 : 1.0 / Count) + (kind == IntervalKind.NextReading ? 1 : 0);

@@ -6,7 +6,7 @@ public static class WearTrend
     // Readings that are all alike can give a slope of a last digit: a limit reached in 10^17 hours is none.
     private const double Rounding = 1e-12;
 
-    /// <summary>Fits a straight line to a part's readings since it was fitted.</summary>
+    /// <summary>Fits a part's readings since it was fitted: a straight line, or wear by a power of usage where that does not fit.</summary>
     /// <param name="readings">The readings, finite, in any order.</param>
     /// <param name="limit">New value and limit, in the unit of the readings.</param>
     /// <param name="choices">How to work it out; <c>null</c> for the usual way.</param>
@@ -34,14 +34,16 @@ public static class WearTrend
 
         var fit = (choices.ThroughNewValue ? LinearRegression.FitThroughOrigin(uses, wears) : LinearRegression.Fit(uses, wears))
             with
-        { LeastScatter = choices.ReadingUncertainty };
+        { ReadingUncertainty = choices.ReadingUncertainty };
         if (fit.Slope * (uses[^1] - uses[0]) <= Rounding * wears.Max(Math.Abs))
         {
             var shrinks = fit.SlopeBounds(choices.Level).Upper < 0;
             return Unsaid(shrinks ? WearTrendUnsaidReason.Shrinking : WearTrendUnsaidReason.Flat, uses, wears);
         }
 
-        return new WearTrendLine { Fit = fit, Limit = limit, Level = choices.Level, UseNow = choices.UseNow ?? uses[^1] };
+        return WearCurves.Allowed(uses, wears, choices) is { Count: > 0 } curves
+            ? new WearTrendLine { Curves = curves, Limit = limit, Level = choices.Level, UseNow = choices.UseNow ?? uses[^1] }
+            : Unsaid(WearTrendUnsaidReason.Bent, uses, wears);
     }
 
     private static WearTrendUnsaidReason? ReasonBefore(double[] uses, bool throughNewValue)

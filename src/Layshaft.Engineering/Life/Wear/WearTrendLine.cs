@@ -1,10 +1,13 @@
 namespace Layshaft.Engineering.Life;
 
-/// <summary>A straight-line wear trend with what it allows to be said about the limit.</summary>
+/// <summary>A wear trend with what it allows to be said about the limit.</summary>
 public sealed record WearTrendLine : WearTrendResult
 {
-    /// <summary>The fitted line of wear (growing, from 0 where the new value is known) against use.</summary>
-    public required LinearFit Fit { get; init; }
+    /// <summary>
+    /// The curves that the readings allow, of wear (growing, from 0 where the new value is known) against usage; the first is the one to show. Bounds hold
+    /// for every one of them.
+    /// </summary>
+    public required IReadOnlyList<WearCurve> Curves { get; init; }
 
     /// <summary>New value and limit.</summary>
     public required WearLimit Limit { get; init; }
@@ -15,25 +18,36 @@ public sealed record WearTrendLine : WearTrendResult
     /// <summary>The part's use now.</summary>
     public required double UseNow { get; init; }
 
-    /// <summary>Wear per unit of use, greater than 0.</summary>
-    public double Rate => Fit.Slope;
+    /// <summary>The curve to show: the straight line if the readings allow it, else the one that fits best.</summary>
+    public WearCurve Curve => Curves[0];
 
-    /// <summary>Use at which the line reaches the limit.</summary>
-    public double UseAtLimit => Crossing.Estimate;
+    /// <summary>Usage at which the curve reaches the limit.</summary>
+    public double UseAtLimit => Curve.CrossingOf(Limit.ToWear(Limit.Limit), Level)!.Estimate;
 
     /// <summary>
     /// Between which uses a reading is to be expected at the limit. Open above: the readings do not exclude that wear has
     /// all but stopped. Open below as well: they do not exclude that the limit is reached already.
     /// </summary>
-    public Bounds UseAtLimitBounds => Crossing.Bounds;
+    public Bounds UseAtLimitBounds
+    {
+        get
+        {
+            var wear = Limit.ToWear(Limit.Limit);
+            LineCrossing?[] crossings = [.. Curves.Select(curve => curve.CrossingOf(wear, Level))];
+            return new Bounds(
+                Level,
+                crossings.Any(c => c is { Bounds.Lower: null }) ? null : crossings.Min(c => c?.Bounds.Lower),
+                crossings.Any(c => c?.Bounds.Upper is null) ? null : crossings.Max(c => c!.Bounds.Upper));
+        }
+    }
 
-    /// <summary>Use left to the limit by the line; 0 once it is reached.</summary>
+    /// <summary>Use left to the limit by the curve; 0 once it is reached.</summary>
     public double Remaining => Math.Max(0, UseAtLimit - UseNow);
 
     /// <summary>Bounds of the use left; the lower end is 0 at least.</summary>
     public Bounds RemainingBounds => new(Level, LookAgainWithin, UseAtLimitBounds.Upper is { } upper ? Math.Max(0, upper - UseNow) : null);
 
-    /// <summary>Whether the line has reached the limit by now.</summary>
+    /// <summary>Whether the curve has reached the limit by now.</summary>
     public bool LimitReached => UseAtLimit <= UseNow;
 
     /// <summary>
@@ -41,22 +55,19 @@ public sealed record WearTrendLine : WearTrendResult
     /// </summary>
     public double LookAgainWithin => UseAtLimitBounds.Lower is { } lower ? Math.Max(0, lower - UseNow) : 0;
 
-    /// <summary>The value on the line at a use.</summary>
+    /// <summary>The value on the curve at a use.</summary>
     /// <param name="use">The part's use.</param>
     /// <returns>A value in the unit of the readings.</returns>
-    public double ValueAt(double use) => Limit.ToValue(Fit.At(use));
+    public double ValueAt(double use) => Limit.ToValue(Curve.At(use));
 
     /// <summary>Where the next reading is to be expected at a use.</summary>
     /// <param name="use">The part's use.</param>
-    /// <returns>Bounds in the unit of the readings.</returns>
+    /// <returns>Bounds in the unit of the readings; open where one of the curves leaves them open.</returns>
     public Bounds PredictionAt(double use)
     {
-        var wear = Fit.IntervalAt(use, Level, IntervalKind.NextReading);
-        double? low = wear.Lower is { } lower ? Limit.ToValue(lower) : null;
-        double? high = wear.Upper is { } upper ? Limit.ToValue(upper) : null;
+        Bounds[] wears = [.. Curves.Select(curve => curve.PredictionAt(use, Level))];
+        double? low = wears.Any(w => w.Lower is null) ? null : Limit.ToValue(wears.Min(w => w.Lower!.Value));
+        double? high = wears.Any(w => w.Upper is null) ? null : Limit.ToValue(wears.Max(w => w.Upper!.Value));
         return Limit.Grows ? new Bounds(Level, low, high) : new Bounds(Level, high, low);
     }
-
-    // The slope is greater than 0, so there is a crossing.
-    private LineCrossing Crossing => Fit.CrossingOf(Limit.ToWear(Limit.Limit), Level, IntervalKind.NextReading)!;
 }

@@ -23,6 +23,9 @@ public enum WearTrendUnsaidReason
 
     /// <summary>The readings go back towards new by more than scatter: part changed without a record, or measured in two ways.</summary>
     Shrinking,
+
+    /// <summary>The readings bend more than wear by any power of usage from 0.5 to 3.</summary>
+    Bent,
 }
 
 /// <summary>No trend, and why.</summary>

@@ -42,7 +42,7 @@ internal static class TrendDrawing
             [.. trend.Readings.Select(r => Point(r, unit))],
             new Axis(composition.Say("history.axis.use", ("unit", UseWords.AxisUnit(trend.UseNow.Measure, composition))), v => composition.Figures.Number(v, v == Math.Floor(v) ? 0 : 1).Text),
             new Axis(composition.Say("history.axis.size", ("measure", trend.Measure.Name), ("unit", unit.Symbol)), v => composition.Figures.Number(v, 4).Text) { WithDecimals = (v, decimals) => composition.Figures.Number(v, decimals).Text },
-            new NamedPoints([new(0, Shown(line.ValueAt(0))), new(far, Shown(line.ValueAt(far)))], string.Empty),
+            new NamedPoints([.. Drawn(line, grid).Select(use => new ChartPoint(use, Shown(line.ValueAt(use))))], string.Empty),
             band.All(b => b is { Lower: not null, Upper: not null })
                 ? new Band(
                     [.. band.Select((b, i) => new ChartPoint(grid[i], InBounds(b.Upper!.Value)))],
@@ -54,6 +54,9 @@ internal static class TrendDrawing
             crossing);
         return ChartPair.Of(input, (i, size) => TrendChart.Draw(i with { Frame = frame with { IdPrefix = $"{id}-{size.ToString().ToLowerInvariant()}" } }, size));
     }
+
+    // A straight line needs its ends only.
+    private static IEnumerable<double> Drawn(WearTrendLine line, double[] grid) => line.Curve.IsStraight ? [grid[0], grid[^1]] : grid;
 
     private static MeasuredPoint Point(TrendReading reading, ShownUnit unit)
     {

@@ -92,6 +92,8 @@ internal sealed class TrendSection(HistoryContext history)
             ? composition.Say("history.trend.reached")
             : now && line.RemainingBounds.Upper is null
                 ? composition.Say("history.trend.vague", ("expected", Amount(trend, line.Remaining)))
+            : now
+                ? composition.Say("history.trend.within", ("expected", Amount(trend, line.Remaining)), ("most", Amount(trend, Math.Ceiling(line.RemainingBounds.Upper!.Value))))
             : line.RemainingBounds.Upper is { } latest
                 ? composition.Say("history.trend.between", ("expected", Amount(trend, line.Remaining)), ("least", Amount(trend, line.LookAgainWithin)), ("most", Amount(trend, Math.Ceiling(latest))))
                 : composition.Say("history.trend.open", ("expected", Amount(trend, line.Remaining)), ("least", Amount(trend, line.LookAgainWithin)));
@@ -102,7 +104,12 @@ internal sealed class TrendSection(HistoryContext history)
             : look.By is { } by
                 ? composition.Say("history.trend.look", ("use", Amount(trend, line.LookAgainWithin)), ("date", composition.Figures.Date(by)))
                 : composition.Say("history.trend.look_use", ("use", Amount(trend, line.LookAgainWithin)));
-        if (line.Fit.ThroughOrigin)
+        if (!line.Curve.IsStraight)
+        {
+            yield return composition.Say(line.Curve.Power > 1 ? "history.trend.faster" : "history.trend.slower");
+        }
+
+        if (line.Curve.Fit.ThroughOrigin)
         {
             yield return composition.Say("history.trend.held");
         }
@@ -127,6 +134,7 @@ internal sealed class TrendSection(HistoryContext history)
     {
         WearTrendUnsaidReason.Flat => "history.unsaid.flat",
         WearTrendUnsaidReason.Shrinking => "history.unsaid.shrinking",
+        WearTrendUnsaidReason.Bent => "history.unsaid.bent",
         WearTrendUnsaidReason.OneUse => "history.unsaid.one_use",
         WearTrendUnsaidReason.TwoReadings => "history.unsaid.two",
         _ => "history.unsaid.one",
