@@ -33,6 +33,12 @@ public sealed class ChoiceShape<T>(string what, params (string Word, T Value)[] 
             }
         }
 
+        if (LookAlike.In(scalar.Text) is { } alike && LookAlike.Replace(scalar.Text).Trim('"', '\'', ' ') is var plain && Array.IndexOf(known, plain) >= 0)
+        {
+            reading.Report(node, "look-alike", alike.Message, $"Write {plain}.");
+            return false;
+        }
+
         reading.Report(node, "unknown-word", $"{scalar.Words} is not {what}.", NearestWord.Advice(scalar.Text, known));
         return false;
     }

@@ -46,6 +46,10 @@ public sealed class ListShape<T>(Shape<T> item, int atLeast = 0, int atMost = 20
             else if (item.TryRead(list.Items[i], reading, out var read))
             {
                 items[good++] = read;
+                if (read is string && SplitText(list.Items, i) is { } text)
+                {
+                    reading.Problems.Note("comma-in-list", reading.At(list.Items[i]), $"In brackets a comma begins a new item: '{text}'.", "Put a text that has a comma in quotes.");
+                }
             }
         }
 
@@ -60,6 +64,14 @@ public sealed class ListShape<T>(Shape<T> item, int atLeast = 0, int atMost = 20
         && items[i + 1] is ScalarNode { Plain: true } second && second.Text is [>= '0' and <= '9', ..]
         && second.Line == first.Line && second.Column == first.Column + first.Text.Length + 1
             ? $"{first.Text},{second.Text}"
+            : null;
+
+    // "[Check the level, and look again]" is two items to YAML; a new sentence would begin with a capital.
+    private static string? SplitText(IReadOnlyList<Node> items, int i) =>
+        typeof(T) == typeof(string) && i > 0
+        && items[i] is ScalarNode { Plain: true, Text: [var small, ..] } second && items[i - 1] is ScalarNode { Plain: true, Text: [var capital, ..] } first
+        && first.Line == second.Line && first.Text.Contains(' ', StringComparison.Ordinal) && char.IsLower(small) && char.IsUpper(capital)
+            ? second.Shown
             : null;
 
     private static IReadOnlyList<T> Kept(T[] items) => items is IQuantity[] values ? (IReadOnlyList<T>)ValueList.Of(values) : items;

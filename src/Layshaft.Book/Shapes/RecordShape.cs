@@ -40,6 +40,12 @@ public sealed class RecordShape<T>(string what, string meaning, Func<Fields, T> 
         ArgumentNullException.ThrowIfNull(reading);
         if (node is not MapNode map)
         {
+            if (node is ScalarNode { Plain: true } line && FieldSlip.Explain(line.Text, reading.At(node)) is { } slip)
+            {
+                reading.Problems.Add(slip);
+                return (default, false);
+            }
+
             reading.Report(node, "wrong-kind", $"Here stands {node.Words}, but {what} is expected.", "Write its fields as 'key: value' lines.");
             return (default, false);
         }
@@ -145,9 +151,9 @@ public sealed class Fields
         }
 
         // Here, and not where the value is read, since this line can't be taken out.
-        if (entry.Value is ScalarNode { IsNothing: true })
+        if (entry.Value is ScalarNode { IsNothing: true } nothing)
         {
-            reading.Report(entry.Value, "nothing-written", "Nothing is written here.", $"Write {shape.Words}.");
+            reading.Report(nothing, "nothing-written", nothing.NothingWritten, $"Write {shape.Words}.");
         }
         else if (shape.TryRead(entry.Value, reading, out var value))
         {
@@ -186,9 +192,17 @@ public sealed class Fields
                 string[] unset = [.. known.Where(k => Find(k) is null)];
                 var meant = NearestWord.Of(entry.Key, unset);
                 missing.RemoveAll(m => m.Key == meant);
-                reading!.Problems.Add(
+                var place = new Place(reading!.File, entry.KeyLine, entry.KeyColumn);
+                if (LookAlike.In(entry.Key) is { } alike && LookAlike.Replace(entry.Key).Trim('"', '\'', ' ') is var plain && (unset.Contains(plain) || Find(plain) is not null))
+                {
+                    missing.RemoveAll(m => m.Key == plain);
+                    reading.Problems.Add("look-alike", place with { Column = place.Column + alike.Index }, alike.Message, $"Write '{plain}: …'.");
+                    continue;
+                }
+
+                reading.Problems.Add(
                     "unknown-key",
-                    new Place(reading.File, entry.KeyLine, entry.KeyColumn),
+                    place,
                     $"'{(entry.Key.Length > 60 ? entry.Key[..60] + "…" : entry.Key)}' is not a field of {what}.",
                     NearestWord.Advice(entry.Key, unset));
             }

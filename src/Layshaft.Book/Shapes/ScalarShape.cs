@@ -10,7 +10,8 @@ namespace Layshaft.Book.Shapes;
 /// <param name="code">The problem's code when the text does not fit.</param>
 /// <param name="parse">Reads the text: the value, or what is wrong with it.</param>
 /// <param name="schema">Makes the value's JSON Schema.</param>
-public sealed class ScalarShape<T>(string words, string code, Func<string, Parsed<T>> parse, Func<JsonObject> schema) : Shape<T>
+/// <param name="free">Whether it is free text, in which a '#' may be meant as it is written.</param>
+public sealed class ScalarShape<T>(string words, string code, Func<string, Parsed<T>> parse, Func<JsonObject> schema, bool free = false) : Shape<T>
 {
     /// <inheritdoc/>
     public override string Words => words;
@@ -27,15 +28,26 @@ public sealed class ScalarShape<T>(string words, string code, Func<string, Parse
 
         if (scalar.IsNothing)
         {
-            reading.Report(node, "nothing-written", "Nothing is written here.", $"Write {words}, or take the line out.");
+            reading.Report(node, "nothing-written", scalar.NothingWritten, $"Write {words}, or take the line out.");
             return false;
         }
 
         var parsed = parse(scalar.Text);
         if (parsed.Wrong is { } wrong)
         {
+            if (LookAlike.In(scalar.Text) is { } alike && LookAlike.Replace(scalar.Text).Trim('"', '\'', ' ') is var plain && parse(plain).Wrong is null)
+            {
+                reading.Report(node, "look-alike", alike.Message, $"Write {(plain[0] == '#' ? $"\"{plain}\"" : Short(plain))}.");
+                return false;
+            }
+
             reading.Report(node, code, Short(wrong), Short(parsed.Remedy ?? $"Write {words}."));
             return false;
+        }
+
+        if (free && scalar.Cut)
+        {
+            reading.Problems.Note("hash-in-text", reading.At(node), $"This text ends at its '#', which begins a comment: only {scalar.Words} is read.", "Put the text in quotes if the '#' belongs to it; write two spaces before a comment.");
         }
 
         value = parsed.Value!;

@@ -19,7 +19,8 @@ public static partial class Scalars
             : t.Length > LongestText
                 ? Parsed.Bad<string>("This text is longer than 20,000 characters.", "Move it to a notes file.")
                 : Parsed.Good(t.Trim()),
-        () => SchemaParts.AnyText(LongestText));
+        () => SchemaParts.AnyText(LongestText),
+        free: true);
 
     /// <summary>The name of another file in the book, or of a thing that other files refer to.</summary>
     public static Shape<string> Id { get; } = new ScalarShape<string>(

@@ -14,10 +14,14 @@ public abstract record Node(int Line, int Column)
 /// <param name="Plain">Whether it was written without quotes.</param>
 /// <param name="Line">Counted from 1.</param>
 /// <param name="Column">Counted from 1.</param>
-public sealed record ScalarNode(string Text, bool Plain, int Line, int Column) : Node(Line, Column)
+/// <param name="Cut">Whether a comment begins one space behind it: in a free text that '#' is more likely part of the text.</param>
+public sealed record ScalarNode(string Text, bool Plain, int Line, int Column, bool Cut = false) : Node(Line, Column)
 {
     /// <summary>Whether nothing was written, or YAML's words for nothing.</summary>
     public bool IsNothing => Plain && Text is "" or "~" or "null" or "Null" or "NULL" && Plain;
+
+    /// <summary>What is wrong where nothing is written: a '#' may have taken the value.</summary>
+    internal string NothingWritten => Cut ? "Nothing is written here but a comment; a '#' that belongs to the value needs quotes." : "Nothing is written here.";
 
     /// <inheritdoc/>
     public override string Words => IsNothing ? "nothing" : $"'{Shown}'";

@@ -12,6 +12,7 @@ public static class NodeBytes
     private const byte List = 1;
     private const byte Plain = 2;
     private const byte Quoted = 3;
+    private const byte Cut = 4;
 
     /// <summary>The bytes of a node.</summary>
     /// <param name="node">The node.</param>
@@ -45,7 +46,7 @@ public static class NodeBytes
 
         public void Write(Node node)
         {
-            writer.Write(node switch { MapNode => Map, ListNode => List, ScalarNode { Plain: true } => Plain, _ => Quoted });
+            writer.Write(node switch { MapNode => Map, ListNode => List, ScalarNode { Cut: true } => Cut, ScalarNode { Plain: true } => Plain, _ => Quoted });
             Place(node.Line, node.Column);
             switch (node)
             {
@@ -136,8 +137,8 @@ public static class NodeBytes
                     }
 
                     return new ListNode(items, atLine, column);
-                case Plain or Quoted:
-                    return new ScalarNode(Text(), kind == Plain, atLine, column);
+                case Plain or Quoted or Cut:
+                    return new ScalarNode(Text(), kind != Quoted, atLine, column, kind == Cut);
                 default:
                     throw new FormatException("No such kind of node.");
             }

@@ -1,5 +1,6 @@
 using Layshaft.Book.Places;
 using Layshaft.Book.Problems;
+using Layshaft.Book.Values;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 
@@ -20,6 +21,7 @@ public sealed class NodeReader
     private readonly string text;
     private readonly ProblemList problems;
     private int nodes;
+    private int reached;
 
     private NodeReader(string file, string text, ProblemList problems)
     {
@@ -73,13 +75,14 @@ public sealed class NodeReader
         catch (Exception bad) when (bad is ArgumentException or InvalidOperationException or IndexOutOfRangeException or OverflowException)
         {
             // The parser has faults of its own: some broken texts make it reach beyond its buffer.
-            problems.Add(YamlMistake.Explain(file, text));
+            problems.Add(YamlMistake.Explain(file, text, reached));
             return null;
         }
     }
 
     private Node Value(Parser parser, int depth)
     {
+        reached = Line(parser.Current!.Start);
         if (depth > DeepestNesting)
         {
             throw Refuse("too-deep", parser.Current!.Start, $"This is nested deeper than {DeepestNesting} levels.", "Check the indentation.");
@@ -103,7 +106,8 @@ public sealed class NodeReader
         if (parser.TryConsume<Scalar>(out var scalar))
         {
             RefuseHidden(scalar);
-            return new ScalarNode(SharedTexts.Of(scalar.Value), scalar.Style == ScalarStyle.Plain, Line(scalar.Start), Column(scalar.Start));
+            var plain = scalar.Style == ScalarStyle.Plain;
+            return new ScalarNode(SharedTexts.Of(scalar.Value), plain, Line(scalar.Start), Column(scalar.Start), plain && FollowedBy(scalar.End, " #"));
         }
 
         return parser.TryConsume<SequenceStart>(out var list) ? List(parser, list, depth) : Map(parser, depth);
@@ -125,6 +129,7 @@ public sealed class NodeReader
         var start = parser.Consume<MappingStart>();
         var entries = new List<MapEntry>();
         var seen = new Dictionary<string, int>(StringComparer.Ordinal);
+        (int Index, bool Plain) before = (-1, false);
         while (!parser.TryConsume<MappingEnd>(out _))
         {
             if (parser.Current is not Scalar)
@@ -135,7 +140,20 @@ public sealed class NodeReader
             RefuseAnchorOrTag((NodeEvent)parser.Current);
             var key = parser.Consume<Scalar>();
             RefuseHidden(key);
+            var first = parser.Current is Scalar own ? (Index(own.Start), own.Style == ScalarStyle.Plain) : (-1, false);
             var value = Value(parser, depth + 1);
+            if (value is ScalarNode { IsNothing: true } && start.Style == MappingStyle.Flow && !HasColon(key))
+            {
+                if (ReportWithoutColon(key, before) is { } meant && seen.TryAdd(meant.Key, meant.KeyLine))
+                {
+                    entries.Add(meant);
+                }
+
+                before = (-1, true);
+                continue;
+            }
+
+            before = first;
             if (key.Value == "<<")
             {
                 throw Refuse("merge-key", key.Start, "'<<' copies keys from elsewhere.", "Write the keys out.");
@@ -156,6 +174,42 @@ public sealed class NodeReader
 
         return new MapNode(entries, Line(start.Start), Column(start.Start));
     }
+
+    // In braces each comma begins a field, also one that was meant as part of a text or a number. Gives the field that was meant, if it is clear.
+    private MapEntry? ReportWithoutColon(Scalar key, (int Index, bool Plain) before)
+    {
+        var place = At(key.Start);
+        var meant = before.Index < 0 ? key.Value : text[before.Index..Index(key.End)].ReplaceLineEndings(" ");
+        if (FieldSlip.Explain(key.Value, place) is { } slip)
+        {
+            problems.Add(slip);
+            var sign = key.Value.IndexOfAny([':', '=', '\uFF1A']);
+            return new MapEntry(key.Value[..sign].Trim(), place.Line, place.Column, new ScalarNode(LookAlike.Replace(key.Value[(sign + 1)..]).Trim(), true, place.Line, place.Column + sign + 1));
+        }
+        else if (before is { Index: >= 0, Plain: true })
+        {
+            var (number, unit) = QuantityParts.Split(meant);
+            problems.Add(
+                "comma-in-text",
+                place,
+                $"In braces a comma ends the value, so '{Short(key.Value)}' is on its own.",
+                Figure.WithoutComma(number, unit.Length > 0 ? $" {unit}" : unit) ?? $"Put the whole text in quotes: \"{Short(LookAlike.Replace(meant).Trim('"'))}\".");
+        }
+        else if (before is not { Index: < 0, Plain: true })
+        {
+            problems.Add("no-colon", place, $"'{Short(key.Value)}' has no value.", $"Write '{Short(key.Value)}: …', or delete it.");
+        }
+
+        return null;
+    }
+
+    private bool HasColon(Scalar key)
+    {
+        var rest = text.AsSpan(Math.Min(Index(key.End), text.Length)).TrimStart();
+        return rest is [':', ..];
+    }
+
+    private bool FollowedBy(Mark mark, string what) => Index(mark) is var at && at <= text.Length && text.AsSpan(at).StartsWith(what);
 
     private void RefuseAnchorOrTag(NodeEvent node)
     {
@@ -188,6 +242,8 @@ public sealed class NodeReader
     }
 
     private Place At(Mark mark) => new(file, Line(mark), Column(mark));
+
+    private static int Index(Mark mark) => checked((int)mark.Index);
 
     private static int Line(Mark mark) => checked((int)mark.Line);
 

@@ -12,6 +12,11 @@ internal static class YamlMistake
         var line = (int)Math.Clamp(bad.Start.Line, 1, int.MaxValue);
         var column = (int)Math.Clamp(bad.Start.Column, 1, int.MaxValue);
         var lines = text.Split('\n');
+        if (LineMistake.MergeMark(file, lines) is { } merge)
+        {
+            return merge;
+        }
+
         // The parser often names the start of the group around a tab, so every line is looked at when it complains of one.
         var (from, to) = bad.Message.Contains("tab", StringComparison.OrdinalIgnoreCase) ? (1, lines.Length) : (line - 1, line);
         if (TabOn(lines, from, to) is { } tab)
@@ -19,9 +24,19 @@ internal static class YamlMistake
             return new Problem("tab", new Place(file, tab.Line, tab.Column), "A tab is used to indent this line.", "Use spaces.");
         }
 
+        if (LineMistake.LookAlikeOn(file, lines, line) is { } alike)
+        {
+            return alike;
+        }
+
         if (QuoteMistake.Explain(file, lines, line, column, bad.Message) is { } quote)
         {
             return quote;
+        }
+
+        if (LineMistake.FieldOn(file, lines, line) is { } slip)
+        {
+            return slip;
         }
 
         if (OpenBracket(file, lines, line - 1, line) is { } open)
@@ -43,27 +58,27 @@ internal static class YamlMistake
                 "Put the text in quotes: \"…: …\".");
         }
 
-        if (bad.Message.Contains("did not find expected '-'", StringComparison.Ordinal) || bad.Message.Contains("did not find expected key", StringComparison.Ordinal))
-        {
-            return new Problem("indent", new Place(file, line, column), "This line begins in another column than the lines that it belongs with.", "Begin it in the same column as the field before it.");
-        }
-
-        return new Problem(
-            "not-yaml",
-            new Place(file, line, column),
-            $"This can't be read: {Short(bad.Message.TrimEnd('.'))}.",
-            "Check indentation, quotes and brackets on this line and the one above.");
+        return LineMistake.Stray(file, lines, line, column)
+            ?? (bad.Message.Contains("did not find expected '-'", StringComparison.Ordinal) || bad.Message.Contains("did not find expected key", StringComparison.Ordinal)
+                ? new Problem("indent", new Place(file, line, column), "This line begins in another column than the lines that it belongs with.", "Begin it in the same column as the field before it.")
+                : new Problem("not-yaml", new Place(file, line, column), "This line can't be read.", "Check the indent, quotes, brackets and colons of this line and the one above."));
     }
 
     /// <summary>The same where the parser gave up without naming a place.</summary>
-    public static Problem Explain(string file, string text)
+    /// <param name="file">The file.</param>
+    /// <param name="text">What is in it.</param>
+    /// <param name="line">The line that was read last.</param>
+    public static Problem Explain(string file, string text, int line)
     {
         var lines = text.Split('\n');
-        return OpenBracket(file, lines, 1, lines.Length)
-            ?? new Problem("not-yaml", Place.WholeFile(file), "This file can't be read as YAML.", "Check quotes, brackets and indentation in what was written last.");
+        return LineMistake.MergeMark(file, lines)
+            ?? LineMistake.LookAlikeOn(file, lines, line)
+            ?? OpenBracket(file, lines, 1, lines.Length)
+            ?? QuoteMistake.Explain(file, lines, line, 1, string.Empty)
+            ?? LineMistake.FieldOn(file, lines, line + 1)
+            ?? (line > 0 ? new Problem("not-yaml", new Place(file, line, 1), "This line or the next can't be read.", "Check the indent, quotes, brackets and colons of both.") : null)
+            ?? new Problem("not-yaml", Place.WholeFile(file), "This file can't be read as YAML.", "Check the quotes, brackets and indents that were written last.");
     }
-
-    private static string Short(string text) => text.Length > 200 ? text[..200] + "…" : text;
 
     private static (int Line, int Column)? TabOn(string[] lines, int from, int to)
     {
@@ -89,18 +104,28 @@ internal static class YamlMistake
         {
             var content = lines[n - 1];
             char? quote = null;
-            for (var i = 1; i < content.Length && (quote is not null || content[i] != '#' || content[i - 1] != ' '); i++)
+            for (var i = 1; i < content.Length; i++)
             {
-                var (c, before) = (content[i], content[i - 1]);
+                if (quote is null && content[i] == '#' && content[i - 1] == ' ')
+                {
+                    if (open.TryPeek(out var before) && content.IndexOf(before.Bracket == '[' ? ']' : '}', i) >= 0)
+                    {
+                        return new Problem("hash-in-text", new Place(file, n, i + 1), $"This '#' begins a comment, and the bracket that closes the '{before.Bracket}' is in it.", "Put the text in quotes: \"…\".");
+                    }
+
+                    break;
+                }
+
+                var (c, left) = (content[i], content[i - 1]);
                 if (quote is not null)
                 {
                     quote = c == quote ? null : quote;
                 }
-                else if (c is '"' or '\'' && before is ' ' or '[' or '{' or ',')
+                else if (c is '"' or '\'' && left is ' ' or '[' or '{' or ',')
                 {
                     quote = c;
                 }
-                else if (c is '[' or '{' && (open.Count > 0 || before == ' '))
+                else if (c is '[' or '{' && (open.Count > 0 || left == ' '))
                 {
                     open.Push((n, i + 1, c));
                 }
@@ -150,6 +175,7 @@ internal static class YamlMistake
         }
 
         var second = content.IndexOf(": ", first + 2, StringComparison.Ordinal);
-        return second < 0 ? null : second + 1;
+        var end = content.TrimEnd('\r').Length;
+        return second >= 0 ? second + 1 : content[end - 1] == ':' ? end : null;
     }
 }

@@ -210,7 +210,7 @@ public class HostileFolderTests
     {
         var files = Books.SmallFiles();
         files[Job] = Encoding.UTF8.GetBytes($"unit: \"{name}\"\nreceived: 2026-03-02\nuse: 18.5 h\ncomplaint: x\n");
-        Assert.Contains(BookReader.Read(new MemoryBookFiles(files)).Problems, p => p.Code is "bad-name" or "hidden-character" && p.Place is { File: Job, Line: 1 });
+        Assert.Contains(BookReader.Read(new MemoryBookFiles(files)).Problems, p => p.Code is "bad-name" or "hidden-character" or "look-alike" && p.Place is { File: Job, Line: 1 });
     }
 
     [Fact]
