@@ -81,12 +81,14 @@ public class GuideTests
         Table(text, Measurement.Shape);
         Table(text, Photo.Shape);
         Table(text, Callout.Shape);
-        Table(text, Estimate.Shape);
+        Table(text, Offer.EstimateShape);
+        Table(text, Offer.SupplementShape);
         Table(text, EstimateLine.Shape);
         Table(text, GoAhead.Shape);
         Table(text, Renewal.Shape);
         Table(text, JobSetting.Shape);
         Table(text, ListTicks.Shape);
+        Table(text, LeftOutStep.Shape);
         Table(text, EventPlan.Shape);
         Table(text, ComeBack.Shape);
         text.Append("\n### Words for damage\n\n");

@@ -6,7 +6,7 @@ internal static class EstimateChecks
 {
     public static void Run(Checker check, Job job, Gearbox box)
     {
-        foreach (var line in (job.Estimate?.Lines ?? []).Concat(job.Final))
+        foreach (var line in job.Offers.SelectMany(o => o.Lines).Concat(job.Final))
         {
             if ((line.Part is null) == (line.Work is null))
             {

@@ -27,6 +27,7 @@ internal static class JobChecks
             FindingChecks.Run(check, job, box);
             JobSettingChecks.Run(check, job, box);
             EstimateChecks.Run(check, job, box);
+            OfferChecks.Run(check, job);
             Gearing(check, job, box);
             foreach (var renewal in job.Renewed)
             {
@@ -51,22 +52,26 @@ internal static class JobChecks
         check.InOrder(job.Received, job.Stripped, job.Origin.At("stripped"), "It was stripped before it was received");
         check.InOrder(job.Received, job.Finished, job.Origin.At("finished"), "It was finished before it was received");
         check.InOrder(job.Stripped, job.Finished, job.Origin.At("finished"), "It was finished before it was stripped");
-        if (job.Estimate is { } estimate)
+        DateOnly? before = null;
+        foreach (var offer in job.Offers)
         {
-            check.InOrder(job.Received, estimate.Sent, estimate.Origin.At("sent"), "The estimate was sent before the box was received");
-            check.InOrder(estimate.Sent, estimate.ValidUntil, estimate.Origin.At("valid_until"), "The estimate ends before it was sent");
-            check.InOrder(estimate.Sent, job.GoAhead?.On, job.GoAhead?.Origin.At("on") ?? job.Origin.Place, "The answer came before the estimate");
+            var name = OfferChecks.NameOf(offer);
+            check.InOrder(job.Received, offer.Sent, offer.Origin.At("sent"), $"The {name} was sent before the box was received");
+            check.InOrder(before, offer.Sent, offer.Origin.At("sent"), $"The {name} was sent before the one before it");
+            check.InOrder(offer.Sent, offer.ValidUntil, offer.Origin.At("valid_until"), $"The {name} ends before it was sent");
+            check.InOrder(offer.Sent, offer.GoAhead?.On, offer.GoAhead?.Origin.At("on") ?? job.Origin.Place, $"The answer came before the {name}");
+            before = offer.Sent;
         }
 
-        check.InOrder(job.GoAhead?.On, job.Finished, job.Origin.At("finished"), "It was finished before the go-ahead");
+        check.InOrder(job.LastAnswer, job.Finished, job.Origin.At("finished"), "It was finished before the go-ahead");
         check.InOrder(job.Finished, job.ComeBack?.By, job.ComeBack?.Origin.At("by") ?? job.Origin.Place, "It should come back before it was finished");
     }
 
     private static void Stages(Checker check, Job job)
     {
-        if (job.GoAhead is { } answer && job.Estimate is null)
+        if (job.Origin.Has("go_ahead") && !job.Origin.Has("estimate"))
         {
-            check.Problems.Add("answer-without-estimate", answer.Origin.Place, "There is an answer, but no estimate that it answers.", "Write the estimate, or take go_ahead out.");
+            check.Problems.Add("answer-without-estimate", job.Origin.At("go_ahead"), "There is an answer, but no estimate that it answers.", "Write the estimate, or take go_ahead out.");
         }
 
         if (job.Finished is not null && job.Verdict is null)
@@ -74,7 +79,12 @@ internal static class JobChecks
             check.Problems.Add("no-verdict", job.Origin.At("finished"), "A finished job needs a verdict for the customer.", "Add 'verdict: …' in one plain sentence.");
         }
 
-        if (job.Finished is not null && job.GoAhead is { Answer: Answer.No })
+        if (job.Origin.Has("supplements") && !job.Origin.Has("estimate"))
+        {
+            check.Problems.Add("supplement-without-estimate", job.Origin.At("supplements"), "There is a supplement, but no estimate that it adds to.", "Write it as 'estimate'.");
+        }
+
+        if (job.Finished is not null && job.Offers.Count > 0 && job.Offers.All(o => o.GoAhead is { Answer: Answer.No }))
         {
             check.Problems.Add("finished-though-declined", job.Origin.At("finished"), "The customer said no, but the job is finished.", "Mend the answer, or take 'finished' out.");
         }
@@ -91,7 +101,7 @@ internal static class JobChecks
 
     private static void Collected(Checker check, Job job)
     {
-        check.InOrder(job.GoAhead?.On ?? job.Finished ?? job.Received, job.Collected, job.Origin.At("collected"), "It was collected before the job came that far");
+        check.InOrder(job.LastAnswer ?? job.Finished ?? job.Received, job.Collected, job.Origin.At("collected"), "It was collected before the job came that far");
         if (job is { Collected: not null, Finished: null } && job.Stage != JobStage.Declined)
         {
             check.Problems.Add("collected-while-open", job.Origin.At("collected"), "It was collected, but the job is neither finished nor declined.", "Write when it was finished, or the customer's answer.");

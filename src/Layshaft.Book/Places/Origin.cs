@@ -19,6 +19,10 @@ public readonly record struct Origin
     /// <summary>Where the record begins.</summary>
     public Place Place => new(file ?? string.Empty, line, column);
 
+    /// <summary>Whether a field is written.</summary>
+    /// <param name="key">The field's name as written in the file.</param>
+    public bool Has(string key) => fields?.Of(key) is not null;
+
     /// <summary>Where the value of a field stands; the record's own place when the field is not written.</summary>
     /// <param name="key">The field's name as written in the file.</param>
     public Place At(string key) => fields?.Of(key) is { } at ? new Place(file!, line + at.Below, at.Column) : Place;

@@ -16,23 +16,6 @@ public enum Need
     CanWait,
 }
 
-/// <summary>What was offered to the customer.</summary>
-/// <param name="Origin">Where it stands.</param>
-/// <param name="Sent">Day it was sent.</param>
-/// <param name="ValidUntil">Last day it holds; null for the shop's rule.</param>
-/// <param name="Lines">Parts and work.</param>
-/// <param name="Note">Words to go with it.</param>
-public sealed record Estimate(Origin Origin, DateOnly Sent, DateOnly? ValidUntil, IReadOnlyList<EstimateLine> Lines, string? Note) : IPlaced
-{
-    /// <summary>How it is written.</summary>
-    public static RecordShape<Estimate> Shape { get; } = new("an estimate", "What was offered to the customer.", f => new Estimate(
-        f.Origin,
-        f.Required("sent", Scalars.Date, "Day it was sent."),
-        f.OptionalValue("valid_until", Scalars.Date, "Last day it holds, where the shop's rule does not apply."),
-        f.Required("lines", new ListShape<EstimateLine>(EstimateLine.Shape, atLeast: 1), "Parts and work."),
-        f.Optional("note", Scalars.Text, "Words to go with it.")));
-}
-
 /// <summary>A line of an estimate or of the final account: a part, or work at the bench.</summary>
 /// <param name="Origin">Where it stands.</param>
 /// <param name="Part">A part of the gearbox; null for work.</param>
@@ -42,8 +25,12 @@ public sealed record Estimate(Origin Origin, DateOnly Sent, DateOnly? ValidUntil
 /// <param name="Hours">Hours of work.</param>
 /// <param name="Need">How pressing it is.</param>
 /// <param name="IfLeft">What happens if it is left.</param>
-public sealed record EstimateLine(Origin Origin, string? Part, string? Work, int Quantity, decimal? Price, decimal? Hours, Need Need, string? IfLeft) : IPlaced
+/// <param name="Reason">In the final account: why it is charged though it was not approved, or costs more.</param>
+public sealed record EstimateLine(Origin Origin, string? Part, string? Work, int Quantity, decimal? Price, decimal? Hours, Need Need, string? IfLeft, string? Reason) : IPlaced
 {
+    /// <summary>Its name in a go-ahead: the id of the part, or the work.</summary>
+    public string Name => Part ?? Work ?? string.Empty;
+
     /// <summary>How it is written.</summary>
     public static RecordShape<EstimateLine> Shape { get; } = new("a line of an estimate", "A part, or work at the bench.", f => new EstimateLine(
         f.Origin,
@@ -53,7 +40,8 @@ public sealed record EstimateLine(Origin Origin, string? Part, string? Work, int
         f.OptionalValue("price", Scalars.Money, "Price of one without tax, where it is not the gearbox's."),
         f.OptionalValue("hours", Scalars.Money, "Hours of work, such as 6.5."),
         f.Or("need", new ChoiceShape<Need>("how pressing it is", ("must", Need.Must), ("should", Need.Should), ("can wait", Need.CanWait)), Need.Must, "How pressing it is."),
-        f.Optional("if_left", Scalars.Text, "What happens if it is left.")));
+        f.Optional("if_left", Scalars.Text, "What happens if it is left."),
+        f.Optional("reason", Scalars.Text, "In 'final': why it is charged without approval, costs more than approved, or was not fitted; the report says so.")));
 }
 
 /// <summary>The customer's answer.</summary>
@@ -68,6 +56,9 @@ public enum Answer
     /// <summary>What must and what should be done.</summary>
     MustAndShould,
 
+    /// <summary>Some lines, each by its name.</summary>
+    ByLine,
+
     /// <summary>No.</summary>
     No,
 }
@@ -77,14 +68,16 @@ public enum Answer
 /// <param name="Answer">What it was.</param>
 /// <param name="On">When.</param>
 /// <param name="By">Who gave it.</param>
+/// <param name="Approved">Names of the approved lines, where the answer was by line.</param>
 /// <param name="Note">What was said; for the shop only.</param>
-public sealed record GoAhead(Origin Origin, Answer Answer, DateOnly On, string? By, string? Note) : IPlaced
+public sealed record GoAhead(Origin Origin, Answer Answer, DateOnly On, string? By, IReadOnlyList<string> Approved, string? Note) : IPlaced
 {
     /// <summary>How it is written.</summary>
     public static RecordShape<GoAhead> Shape { get; } = new("a go-ahead", "The customer's answer to an estimate.", f => new GoAhead(
         f.Origin,
-        f.Required("answer", new ChoiceShape<Answer>("an answer", ("yes", Answer.Yes), ("must only", Answer.MustOnly), ("must and should", Answer.MustAndShould), ("no", Answer.No)), "What the answer was."),
+        f.Required("answer", new ChoiceShape<Answer>("an answer", ("yes", Answer.Yes), ("must only", Answer.MustOnly), ("must and should", Answer.MustAndShould), ("by line", Answer.ByLine), ("no", Answer.No)), "What the answer was."),
         f.Required("on", Scalars.Date, "When it came."),
         f.Optional("by", Scalars.Text, "Who gave it."),
+        f.List("approved", Scalars.Text, "With 'by line': each approved line, by its part or its work. The other lines are declined."),
         f.Optional("note", Scalars.Text, "What was said; for the shop only.")));
 }

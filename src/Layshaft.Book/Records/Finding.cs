@@ -25,6 +25,7 @@ public enum Flank
 /// <param name="Grade">The technician's grade; null for what the policy says.</param>
 /// <param name="Reason">Why the technician's grade differs from the policy's.</param>
 /// <param name="Action">What was decided.</param>
+/// <param name="LeftIn">Why a part graded renew went back in, for the customer.</param>
 /// <param name="Sentence">One sentence for the customer.</param>
 /// <param name="IfLeft">What happens if it is left.</param>
 /// <param name="Photos">Files of pictures that show it.</param>
@@ -39,6 +40,7 @@ public sealed record Finding(
     Grade? Grade,
     string? Reason,
     string? Action,
+    string? LeftIn,
     string? Sentence,
     string? IfLeft,
     IReadOnlyList<string> Photos,
@@ -55,6 +57,7 @@ public sealed record Finding(
         f.OptionalValue("grade", new ChoiceShape<Grade>("a grade", ("reuse", Engineering.Measurement.Grade.Reuse), ("watch", Engineering.Measurement.Grade.Watch), ("renew", Engineering.Measurement.Grade.Renew)), "The technician's grade; left out, the gearbox's policy decides."),
         f.Optional("reason", Scalars.Text, "Why the technician's grade differs from the policy's."),
         f.Optional("action", Scalars.Text, "What was decided, such as 'renewed' or 'corners dressed, goes back'."),
+        f.Optional("left_in", Scalars.Text, "Why a part graded renew went back in; the report says so."),
         f.Optional("sentence", Scalars.Text, "One plain sentence for the customer."),
         f.Optional("if_left", Scalars.Text, "What happens if it is left as it is."),
         f.List("photos", Scalars.FileName, "Pictures that show it: files in photos/."),

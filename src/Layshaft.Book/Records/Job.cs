@@ -21,8 +21,7 @@ public sealed record Job(
     string? Driving,
     IReadOnlyList<Finding> Findings,
     IReadOnlyList<Photo> Photos,
-    Estimate? Estimate,
-    GoAhead? GoAhead,
+    IReadOnlyList<Offer> Offers,
     IReadOnlyList<Renewal> Renewed,
     IReadOnlyList<JobSetting> Settings,
     ListTicks? StripList,
@@ -55,8 +54,10 @@ public sealed record Job(
         f.Optional("driving", Scalars.Text, "How to drive it, in the technician's words to this driver (Markdown). It comes before the shop's advice."),
         f.List("findings", Finding.Shape, "What was seen and measured."),
         f.List("photos", Photo.Shape, "The pictures in the photos/ folder."),
-        f.Optional("estimate", Estimate.Shape, "What was offered to the customer."),
-        f.Optional("go_ahead", GoAhead.Shape, "The customer's answer."),
+        Offer.Series(
+            f.Optional("estimate", Offer.EstimateShape, "What was offered to the customer."),
+            f.Optional("go_ahead", GoAhead.Shape, "The customer's answer."),
+            f.List("supplements", Offer.SupplementShape, "Further estimates during the job, each with its answer.")),
         f.List("renewed", Renewal.Shape, "Parts that were changed."),
         f.List("settings", JobSetting.Shape, "What was found and what was set."),
         f.Optional("strip_list", ListTicks.Shape, "Ticks on the gearbox's strip list."),
@@ -75,11 +76,19 @@ public sealed record Job(
     /// <summary>How far the job has come.</summary>
     public JobStage Stage =>
         Finished is not null ? JobStage.Finished
-        : GoAhead is { Answer: Answer.No } ? JobStage.Declined
-        : GoAhead is not null ? JobStage.Rebuilding
-        : Estimate is not null ? JobStage.AwaitingGoAhead
+        : Offers.Any(o => o.Waits) ? JobStage.AwaitingGoAhead
+        : Offers.Count > 0 ? Approved.Any() ? JobStage.Rebuilding : JobStage.Declined
         : Stripped is not null ? JobStage.Inspected
         : JobStage.BookedIn;
+
+    /// <summary>The lines that the customer approved, over all offers.</summary>
+    public IEnumerable<EstimateLine> Approved => Offers.SelectMany(o => o.Approved);
+
+    /// <summary>The lines that are charged: the final account, or what was approved.</summary>
+    public IReadOnlyList<EstimateLine> Charged => Final.Count > 0 ? Final : [.. Approved];
+
+    /// <summary>Day of the last answer; null without any.</summary>
+    public DateOnly? LastAnswer => Offers.Max(o => o.GoAhead?.On);
 
     private static ChoiceShape<DriverExperience> ExperienceWords => new(
         "the driver's experience with this type of box",
@@ -97,13 +106,13 @@ public enum JobStage
     /// <summary>Stripped and inspected.</summary>
     Inspected,
 
-    /// <summary>The estimate is out, not yet answered.</summary>
+    /// <summary>The estimate or a supplement is out, not yet answered.</summary>
     AwaitingGoAhead,
 
-    /// <summary>The customer said yes, to all or part.</summary>
+    /// <summary>The customer approved all or part.</summary>
     Rebuilding,
 
-    /// <summary>The customer said no.</summary>
+    /// <summary>The customer approved nothing.</summary>
     Declined,
 
     /// <summary>Done.</summary>
@@ -128,14 +137,29 @@ public enum DriverExperience
 /// <param name="Done">Ids of the steps that are done.</param>
 /// <param name="SignedBy">Who signs for them.</param>
 /// <param name="On">When.</param>
-public sealed record ListTicks(Origin Origin, IReadOnlyList<string> Done, string? SignedBy, DateOnly? On) : IPlaced
+/// <param name="LeftOut">Steps that were left out, each with its reason.</param>
+public sealed record ListTicks(Origin Origin, IReadOnlyList<string> Done, string? SignedBy, DateOnly? On, IReadOnlyList<LeftOutStep> LeftOut) : IPlaced
 {
     /// <summary>How it is written.</summary>
     public static RecordShape<ListTicks> Shape { get; } = new("ticks on a list", "Ticks on a strip or build list.", f => new ListTicks(
         f.Origin,
         f.List("done", Scalars.Id, "Ids of the steps that are done."),
         f.Optional("signed_by", Scalars.Id, "Who signs for them: a technician's id."),
-        f.OptionalValue("on", Scalars.Date, "When.")));
+        f.OptionalValue("on", Scalars.Date, "When."),
+        f.List("left_out", LeftOutStep.Shape, "Steps that were left out, each with its reason; the report says so.")));
+}
+
+/// <summary>A step that was left out.</summary>
+/// <param name="Origin">Where it is written.</param>
+/// <param name="Step">Id of the step.</param>
+/// <param name="Reason">Why.</param>
+public sealed record LeftOutStep(Origin Origin, string Step, string Reason) : IPlaced
+{
+    /// <summary>How it is written.</summary>
+    public static RecordShape<LeftOutStep> Shape { get; } = new("a step left out", "A step that was left out on purpose.", f => new LeftOutStep(
+        f.Origin,
+        f.Required("step", Scalars.Id, "Id of the step."),
+        f.Required("reason", Scalars.Text, "Why it was left out; for the customer.")));
 }
 
 /// <summary>When a unit should be looked at again.</summary>

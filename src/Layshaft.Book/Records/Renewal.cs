@@ -12,7 +12,9 @@ namespace Layshaft.Book.Records;
 /// <param name="OldSerial">Serial of the part that came out.</param>
 /// <param name="Reason">Why the life of the part that came out ended; null to take it from the grade of its finding.</param>
 /// <param name="Why">Why it was changed, for the customer.</param>
-public sealed record Renewal(Origin Origin, string Part, string? Serial, Values.Use? Use, string? From, string? OldSerial, RenewalCause? Reason, string? Why) : IPlaced
+/// <param name="Unapproved">Why it was changed without the customer's approval, for the customer.</param>
+public sealed record Renewal(
+    Origin Origin, string Part, string? Serial, Values.Use? Use, string? From, string? OldSerial, RenewalCause? Reason, string? Why, string? Unapproved) : IPlaced
 {
     /// <summary>How it is written.</summary>
     public static RecordShape<Renewal> Shape { get; } = new("a renewed part", "A part that was changed.", f => new Renewal(
@@ -23,7 +25,8 @@ public sealed record Renewal(Origin Origin, string Part, string? Serial, Values.
         f.Optional("from", Scalars.Id, "The unit from which a used part came."),
         f.Optional("old_serial", Scalars.Text, "Serial of the part that came out."),
         f.OptionalValue("reason", ReasonWords, "Why the part came out: worn, damaged and broken end a life; the other words say that it was still good, so its life is cut short and not failed. Left out, the grade of its finding decides."),
-        f.Optional("why", Scalars.Text, "Why it was changed, for the customer.")));
+        f.Optional("why", Scalars.Text, "Why it was changed, for the customer."),
+        f.Optional("unapproved", Scalars.Text, "Why it was changed without the customer's approval; the report says so.")));
 
     private static ChoiceShape<RenewalCause> ReasonWords => new(
         "why a part was renewed",

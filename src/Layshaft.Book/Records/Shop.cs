@@ -77,13 +77,13 @@ public sealed record Shop(
 /// <param name="Origin">Where it stands.</param>
 /// <param name="Name">Its name on the pages.</param>
 /// <param name="Rate">As a fraction: 0.2 is 20 %.</param>
-public sealed record Tax(Origin Origin, string Name, double Rate) : IPlaced
+public sealed record Tax(Origin Origin, string Name, decimal Rate) : IPlaced
 {
     /// <summary>How it is written.</summary>
     public static RecordShape<Tax> Shape { get; } = new("a tax", "A tax that is added to prices.", f => new Tax(
         f.Origin,
         f.Required("name", Scalars.Text, "Its name on the pages."),
-        f.Required("rate", Scalars.Part, "Its rate.")));
+        f.Required("rate", Scalars.TaxRate, "Its rate.")));
 }
 
 /// <summary>Somebody who works at the bench.</summary>

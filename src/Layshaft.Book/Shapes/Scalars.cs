@@ -74,10 +74,13 @@ public static partial class Scalars
     public static Shape<double> PositiveNumber { get; } = NumberOf(Sign.Positive).Demand("not-positive", v => v > 0, _ => "This must be more than 0.");
 
     /// <summary>A share in per cent, read as a fraction (54 % is 0.54); may be negative or above 100 %.</summary>
-    public static Shape<double> Share { get; } = ShareOf(part: false);
+    public static Shape<double> Share { get; } = ShareOf(part: false, p => (double)p / 100);
 
     /// <summary>A share from 0 % to 100 %.</summary>
-    public static Shape<double> Part { get; } = ShareOf(part: true).Demand("share-out-of-range", v => v is >= 0 and <= 1, _ => "A share here runs from 0 % to 100 %.");
+    public static Shape<double> Part { get; } = ShareOf(part: true, p => (double)p / 100).Demand("share-out-of-range", v => v is >= 0 and <= 1, _ => "A share here runs from 0 % to 100 %.");
+
+    /// <summary>A share from 0 % to 100 % as an exact decimal, for money.</summary>
+    public static Shape<decimal> TaxRate { get; } = ShareOf(part: true, p => p / 100).Demand("share-out-of-range", v => v is >= 0 and <= 1, _ => "A share here runs from 0 % to 100 %.");
 
     /// <summary>An amount of the shop's currency, to the cent.</summary>
     public static Shape<decimal> Money { get; } = new ScalarShape<decimal>(
@@ -128,8 +131,11 @@ public static partial class Scalars
 
     private static ScalarShape<double> NumberOf(Sign sign) => new("a number, such as 0.35", "bad-number", Figure.Parse, () => SchemaParts.Number(sign));
 
-    private static ScalarShape<double> ShareOf(bool part) =>
-        new("a share in per cent, such as 54 %", "bad-share", ParseShare, () => SchemaParts.Matching(Patterns.Share(part)));
+    private static ScalarShape<T> ShareOf<T>(bool part, Func<decimal, T> ofPerCent) => new(
+        "a share in per cent, such as 54 %",
+        "bad-share",
+        t => ParsePerCent(t) is { Wrong: { } wrong, Remedy: var remedy } ? Parsed.Bad<T>(wrong, remedy) : Parsed.Good(ofPerCent(ParsePerCent(t).Value)),
+        () => SchemaParts.Matching(Patterns.Share(part)));
 
     // Leaves room for what stands around it in the longest path that every system allows.
     private const int LongestFileName = 80;
@@ -152,16 +158,12 @@ public static partial class Scalars
         },
         () => SchemaParts.Whole(least, most));
 
-    private static Parsed<double> ParseShare(string text)
+    private static Parsed<decimal> ParsePerCent(string text)
     {
         var trimmed = text.Trim();
-        if (!trimmed.EndsWith('%'))
-        {
-            return Parsed.Bad<double>($"'{Short(text)}' has no '%'.", "Write a share in per cent, such as 54 %.");
-        }
-
-        var figure = Figure.Parse(trimmed[..^1].TrimEnd(' ', '\u00A0', '\u202F'));
-        return figure.Wrong is null ? Parsed.Good(figure.Value / 100) : figure;
+        return trimmed.EndsWith('%')
+            ? Figure.ParseExact(trimmed[..^1].TrimEnd(' ', '\u00A0', '\u202F'))
+            : Parsed.Bad<decimal>($"'{Short(text)}' has no '%'.", "Write a share in per cent, such as 54 %.");
     }
 
     private static string Short(string text) => text.Length > 60 ? text[..60] + "…" : text;

@@ -22,25 +22,21 @@ public sealed record Account(IReadOnlyList<PricedLine> Lines, decimal Net, decim
     {
         ArgumentNullException.ThrowIfNull(shop);
         PricedLine[] priced = [.. lines.Select(l => Price(l, gearbox, shop))];
-        var net = priced.Sum(l => l.Amount);
-        var tax = shop.Tax is { } t ? Cents(net * (decimal)t.Rate) : 0m;
-        return new Account(priced, net, tax, net + tax);
+        return Of(priced, priced.Sum(l => l.Amount), shop);
     }
 
-    /// <summary>What a customer pays for a finished job: the final account, or the lines of the estimate that he agreed to.</summary>
-    public static IReadOnlyList<EstimateLine> Charged(Job job)
+    /// <summary>An amount without lines, such as what a refusal costs.</summary>
+    public static Account OfAmount(decimal net, Shop shop)
     {
-        ArgumentNullException.ThrowIfNull(job);
-        return job.Final.Count > 0 ? job.Final : [.. (job.Estimate?.Lines ?? []).Where(l => Agreed(job.GoAhead, l.Need))];
+        ArgumentNullException.ThrowIfNull(shop);
+        return Of([], net, shop);
     }
 
-    private static bool Agreed(GoAhead? answer, Need need) => answer?.Answer switch
+    private static Account Of(IReadOnlyList<PricedLine> lines, decimal net, Shop shop)
     {
-        Answer.Yes => true,
-        Answer.MustAndShould => need != Need.CanWait,
-        Answer.MustOnly => need == Need.Must,
-        _ => false,
-    };
+        var tax = shop.Tax is { } t ? Cents(net * t.Rate) : 0m;
+        return new Account(lines, net, tax, net + tax);
+    }
 
     private static PricedLine Price(EstimateLine line, Gearbox gearbox, Shop shop)
     {

@@ -128,6 +128,21 @@ public sealed partial class FigureWriter
     /// <param name="withSign">Whether a positive number gets its sign.</param>
     public Figure Number(double value, int decimals = 0, bool withSign = false) => One(value, string.Empty, decimals, withSign);
 
+    /// <summary>An exact number with as many decimals as it has, up to 9: a quantity, a rate in per cent.</summary>
+    /// <param name="value">The number.</param>
+    /// <param name="unit">What follows it; empty for nothing.</param>
+    public Figure Exact(decimal value, string unit = "")
+    {
+        var decimals = 0;
+        while (decimals < 9 && decimal.Round(value, decimals) != value)
+        {
+            decimals++;
+        }
+
+        var number = NumberText.Write(value, decimals, _choice);
+        return new(number, unit, Figure.Join(number, unit));
+    }
+
     private Figure One(double value, string unit, int decimals, bool withSign = false)
     {
         var number = NumberText.Write(value, decimals, _choice, withSign);

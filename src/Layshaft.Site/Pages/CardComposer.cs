@@ -2,6 +2,7 @@ using System.Globalization;
 using Layshaft.Book.Records;
 using Layshaft.Site.Cards;
 using Layshaft.Site.Look;
+using Layshaft.Site.Pages.Estimates;
 using Layshaft.Site.Pages.Shared;
 
 namespace Layshaft.Site.Pages;
@@ -15,7 +16,9 @@ public static class CardComposer
         ArgumentNullException.ThrowIfNull(composition);
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(job);
-        var heading = composition.Say(job.Finished is null ? "estimate.heading" : "report.heading", ("number", job.Number));
+        var heading = job.Finished is null
+            ? OfferWords.Say("estimate.heading", OfferWords.Waiting(job)[0], composition, ("number", job.Number))
+            : composition.Say("report.heading", ("number", job.Number));
         return Card(composition, view.Unit, heading, Words(composition, job), Grades(composition, job));
     }
 
@@ -48,7 +51,7 @@ public static class CardComposer
         ? new PreviewView(site.Of(path), Text(CardPicture.Width), Text(CardPicture.Height), $"{Name(composition, unit)}. {words()}")
         : null;
 
-    private static string Words(Composition composition, Job job) => job.Finished is null ? composition.Say("estimate.question") : job.Verdict ?? string.Empty;
+    private static string Words(Composition composition, Job job) => job.Finished is null ? OfferWords.Say("estimate.question", OfferWords.Waiting(job)[0], composition) : job.Verdict ?? string.Empty;
 
     private static string Words(Composition composition, OwnerView view) => view.Jobs.Count == 0
         ? composition.Say("history.no_jobs")

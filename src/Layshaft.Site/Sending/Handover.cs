@@ -26,10 +26,10 @@ public sealed class Handover(SiteBuilder builder, Job job)
     public Customer Customer => composition.Book.Customers[view.Owner.Customer];
 
     /// <summary>The name of the one-file report.</summary>
-    public string ReportName => $"{(job.Finished is null ? "estimate" : "report")}-{job.Number}.html";
+    public string ReportName => $"{Kind}-{job.Number}.html";
 
     /// <summary>The name of the draft.</summary>
-    public string DraftName => $"{(job.Finished is null ? "estimate" : "report")}-{job.Number}.eml";
+    public string DraftName => $"{Kind}-{job.Number}.eml";
 
     /// <summary>The page of the job as one file, within the size that the shop sets.</summary>
     /// <exception cref="PageException">A template has mistakes.</exception>
@@ -58,12 +58,17 @@ public sealed class Handover(SiteBuilder builder, Job job)
             new MailParty(shop.Name, MailDraft.AddressIn(shop.Email) ?? "bench@layshaft.invalid"),
             MailDraft.AddressIn(Customer.Email) is { } address ? new MailParty(Customer.Name, address) : null,
             letter.Subject,
-            job.Finished ?? job.Estimate!.Sent,
+            job.Finished ?? OfferWords.Waiting(job)[^1].Sent,
             letter.PlainText(),
             html.Html ?? throw new PageException(HandoverLetter.Template, html.Problems),
             CardPicture.Png(CardComposer.Of(composition, view, job)),
             enclosed is { } content ? new MailFile(ReportName, content) : null);
     }
+
+    // A supplement does not overwrite the estimate that it adds to.
+    private string Kind => job.Finished is not null ? "report"
+        : OfferWords.Waiting(job)[0].Number is > 0 and var number ? FormattableString.Invariant($"supplement-{number}")
+        : "estimate";
 
     private static ReadOnlyMemory<byte> Made(SiteFile file)
     {

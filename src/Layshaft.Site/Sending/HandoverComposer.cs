@@ -26,17 +26,20 @@ public static class HandoverComposer
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(job);
         var kind = job.Finished is null ? "estimate" : "report";
+        var waiting = job.Finished is null ? OfferWords.Waiting(job) : [];
         var (shop, customer) = (composition.Shop, composition.Book.Customers[view.Owner.Customer]);
         var unit = composition.Say("block.unit_value", ("serial", view.Unit.Serial), ("gearbox", composition.Book.GearboxOf(view.Unit).Name));
         var card = CardComposer.Of(composition, view, job);
         return new HandoverLetter(
             composition.Texts.Language,
             Contrast.Readable(Rgb.Parse(shop.Colour ?? ShopColours.Usual), White, Black).ToString(),
-            composition.Say($"mail.subject.{kind}", ("number", job.Number), ("unit", view.Unit.Serial)),
+            waiting is [var first, ..]
+                ? OfferWords.Say("mail.subject.estimate", first, composition, ("number", job.Number), ("unit", view.Unit.Serial))
+                : composition.Say("mail.subject.report", ("number", job.Number), ("unit", view.Unit.Serial)),
             composition.Say("mail.greeting", ("name", customer.Greeting ?? customer.Name)),
             composition.Say($"mail.lead.{kind}", ("unit", unit)),
             card.Words,
-            [.. job.Finished is null ? AboutEstimate(composition, job) : AboutReport(composition, job)],
+            [.. waiting.Count > 0 ? waiting.SelectMany(o => AboutOffer(composition, job, o, waiting.Count > 1)) : AboutReport(composition, job)],
             shop.SiteAddress is { } site ? new LinkView(site.Of(composition.Addresses.Report(view, job)), composition.Say($"mail.link.{kind}")) : null,
             shop.SiteAddress is null ? null : composition.Say("mail.link.private"),
             enclosed is null ? null : composition.Say("mail.enclosed", ("file", enclosed)),
@@ -58,17 +61,35 @@ public static class HandoverComposer
         }
     }
 
-    private static IEnumerable<string> AboutEstimate(Composition composition, Job job)
+    // With several offers at once each line names its own.
+    private static IEnumerable<string> AboutOffer(Composition composition, Job job, Offer offer, bool named)
     {
-        var (estimate, gearbox) = (job.Estimate!, composition.Assessment.Jobs[job.Number].Gearbox);
-        foreach (var (key, need) in new[] { ("estimate.must", Need.Must), ("estimate.should", Need.Should), ("estimate.can_wait", Need.CanWait) })
+        var gearbox = composition.Assessment.Jobs[job.Number].Gearbox;
+        if (named)
         {
-            if (Account.Of(estimate.Lines.Where(l => l.Need == need), gearbox, composition.Shop) is { Lines.Count: > 0 } account)
-            {
-                yield return composition.Say("mail.amount", ("what", composition.Say(key)), ("amount", MoneyTable.Amount(account.Gross, composition)));
-            }
+            yield return OfferWords.Name(offer, composition);
         }
 
-        yield return composition.Say("estimate.valid_until", ("date", composition.Figures.Date(EstimateComposer.ValidUntil(estimate, composition.Shop))));
+        if (offer.Number > 0)
+        {
+            yield return offer.Note!;
+        }
+
+        var accounts = new[] { Need.Must, Need.Should, Need.CanWait }
+            .Select(n => (Need: n, Account: Account.Of(offer.Lines.Where(l => l.Need == n), gearbox, composition.Shop)))
+            .Where(a => a.Account.Lines.Count > 0)
+            .ToArray();
+        foreach (var (need, account) in accounts)
+        {
+            yield return composition.Say("mail.amount", ("what", composition.Say(EstimateComposer.NeedKey(need))), ("amount", MoneyTable.Amount(account.Gross, composition)));
+        }
+
+        if (accounts.Length > 1)
+        {
+            var all = Account.Of(offer.Lines, gearbox, composition.Shop);
+            yield return composition.Say("mail.amount", ("what", composition.Say("money.total")), ("amount", MoneyTable.Amount(all.Gross, composition)));
+        }
+
+        yield return composition.Say("estimate.valid_until", ("date", composition.Figures.Date(EstimateComposer.ValidUntil(offer, composition.Shop))));
     }
 }

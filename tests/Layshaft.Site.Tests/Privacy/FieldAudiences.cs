@@ -65,14 +65,15 @@ internal static class FieldAudiences
                 drop_pair final_drive
             jobs: received collected use technician stripped verdict findings[].part findings[].side findings[].position
                 findings[].measurements[].measure findings[].measurements[].instrument findings[].measurements[].readings[]
-                findings[].conditions[] findings[].grade findings[].reason findings[].action findings[].sentence
+                findings[].conditions[] findings[].grade findings[].reason findings[].action findings[].left_in findings[].sentence
                 findings[].if_left findings[].photos[] photos[].file photos[].caption photos[].moment photos[].paired_with
                 photos[].private photos[].internal photos[].callouts[].mark photos[].callouts[].x photos[].callouts[].y
                 photos[].callouts[].radius photos[].callouts[].from_x photos[].callouts[].from_y photos[].callouts[].label
                 renewed[].part renewed[].serial renewed[].use renewed[].old_serial renewed[].reason renewed[].why settings[].setting
                 settings[].found_pack[] settings[].found[] settings[].trial_pack[] settings[].trial[] settings[].pack[]
                 settings[].built[] settings[].instrument settings[].by strip_list.done[] strip_list.signed_by strip_list.on
-                build_list.done[] build_list.signed_by build_list.on drop_pair final_drive come_back.after come_back.by
+                strip_list.left_out[].step strip_list.left_out[].reason build_list.done[] build_list.signed_by build_list.on
+                build_list.left_out[].step build_list.left_out[].reason drop_pair final_drive come_back.after come_back.by
                 come_back.reason finished
             """),
         (Audience.Own, """
@@ -86,8 +87,13 @@ internal static class FieldAudiences
             units: owners[].from car
             jobs: complaint driver driving estimate.sent estimate.valid_until estimate.lines[].part estimate.lines[].work
                 estimate.lines[].quantity estimate.lines[].price estimate.lines[].hours estimate.lines[].need
-                estimate.lines[].if_left estimate.note settings[].note final[].part final[].work final[].quantity final[].price
-                final[].hours final[].need final[].if_left last_event.venue last_event.on last_event.name last_event.laps
+                estimate.lines[].if_left estimate.lines[].reason estimate.note estimate.if_refused go_ahead.answer go_ahead.on
+                go_ahead.approved[] supplements[].sent supplements[].valid_until supplements[].lines[].part
+                supplements[].lines[].work supplements[].lines[].quantity supplements[].lines[].price
+                supplements[].lines[].hours supplements[].lines[].need supplements[].lines[].if_left
+                supplements[].lines[].reason supplements[].reason supplements[].go_ahead.answer supplements[].go_ahead.on
+                supplements[].go_ahead.approved[] renewed[].unapproved settings[].note final[].part final[].work
+                final[].quantity final[].price final[].hours final[].need final[].if_left final[].reason last_event.venue last_event.on last_event.name last_event.laps
                 last_event.temperature last_event.pressure last_event.humidity last_event.drop_pair last_event.final_drive
                 last_event.note next_event.venue next_event.on next_event.name next_event.laps next_event.temperature
                 next_event.pressure next_event.humidity next_event.drop_pair next_event.final_drive next_event.note notes
@@ -102,7 +108,8 @@ internal static class FieldAudiences
                 shims[].stock[].count
             cars: earlier_customers[]
             units: owners[].customer link_renewed internal_notes
-            jobs: unit waits_for findings[].internal_note go_ahead.answer go_ahead.on go_ahead.by go_ahead.note renewed[].from
+            jobs: unit waits_for findings[].internal_note go_ahead.by go_ahead.note supplements[].go_ahead.by
+                supplements[].go_ahead.note renewed[].from
                 internal_notes photos[internal].file photos[internal].caption photos[internal].moment
                 photos[internal].paired_with photos[internal].private photos[internal].internal photos[internal].callouts[].mark
                 photos[internal].callouts[].x photos[internal].callouts[].y photos[internal].callouts[].radius

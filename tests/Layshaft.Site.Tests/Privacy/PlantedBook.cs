@@ -87,8 +87,10 @@ internal static class PlantedBook
               - { id: "W:float", name: W, kind: end float, target: 0.05 mm to 0.10 mm, shims: "W:lay", more_shim: smaller, condition: W, required: yes }
             strip:
               - { id: "W:off", do: W, caution: W }
+              - { id: "W:look", do: W, caution: W }
             build:
               - { id: "W:on", do: W, caution: W }
+              - { id: "W:wait", do: W, caution: W }
             cautions: [W]
             """,
         ["cars/W:public.yaml"] = Car("W:third", "yes").Replace("curve: [ { at: 4000 rpm, torque: 112 N·m }, { at: 7000 rpm, torque: 157 N·m }, { at: 9000 rpm, torque: 158 N·m } ]", "curve_file: W:curve.csv", StringComparison.Ordinal),
@@ -210,6 +212,7 @@ internal static class PlantedBook
             if_left: W
             photos: ["W:open.jpg", "W:private.jpg"]
             internal_note: W
+          - { part: "W:lay1", grade: renew, left_in: W }
         photos:
           - { file: "W:open.jpg", caption: W, moment: before, callouts: [ { mark: arrow, x: 40 %, y: 40 %, radius: 5 %, from_x: 10 %, from_y: 10 %, label: W } ] }
           - { file: "W:private.jpg", caption: W, moment: after, paired_with: "W:open.jpg", private: yes, callouts: [ { mark: circle, x: 40 %, y: 40 %, label: W } ] }
@@ -218,19 +221,29 @@ internal static class PlantedBook
           sent: {{year}}-11-03
           valid_until: {{year}}-11-20
           note: W
+          if_refused: M
           lines:
-            - { part: "W:ring12", quantity: 1, price: M, need: must, if_left: W }
+            - { part: "W:ring12", quantity: 1, price: M, need: must, if_left: W, reason: W }
             - { work: W, hours: M, need: should, if_left: W }
-        go_ahead: { answer: yes, on: {{year}}-11-04, by: W, note: W }
+        go_ahead: { answer: by line, approved: ["W:ring12"], on: {{year}}-11-04, by: W, note: W }
+        supplements:
+          - sent: {{year}}-11-05
+            valid_until: {{year}}-11-21
+            reason: W
+            lines:
+              - { part: "W:main1", quantity: 1, price: M, need: must, if_left: W, reason: W }
+              - { work: W, hours: M, need: should, if_left: W }
+            go_ahead: { answer: by line, approved: ["W:main1"], on: {{year}}-11-06, by: W, note: W }
         renewed:
           - { part: "W:ring12", serial: W, use: 4 h, from: null, old_serial: W, reason: worn, why: W }
+          - { part: "W:seal", unapproved: W }
         settings:
           - { setting: "W:float", found_pack: [1.00 mm], found: [0.15 mm], trial_pack: [1.00 mm], trial: [0.15 mm], pack: [1.00 mm, 0.10 mm], built: [0.07 mm], instrument: "W:scope", by: "W:amy", note: W }
-        strip_list: { done: ["W:off"], signed_by: "W:amy", on: {{year}}-11-02 }
-        build_list: { done: ["W:on"], signed_by: "W:amy", on: {{year}}-11-05 }
+        strip_list: { done: ["W:off"], signed_by: "W:amy", on: {{year}}-11-02, left_out: [ { step: "W:look", reason: W } ] }
+        build_list: { done: ["W:on"], signed_by: "W:amy", on: {{year}}-11-05, left_out: [ { step: "W:wait", reason: W } ] }
         final:
-          - { part: "W:ring12", quantity: 1, price: M, need: must, if_left: W }
-          - { work: W, quantity: 1, hours: M, need: should }
+          - { part: "W:ring12", quantity: 1, price: M, need: must, if_left: W, reason: W }
+          - { work: W, quantity: 1, hours: M, need: should, reason: W }
         drop_pair: 28/25
         final_drive: 37/11
         last_event: { venue: "{{venue}}", on: {{year}}-10-01, name: W, laps: 4, temperature: 12 °C, pressure: 1010 hPa, humidity: 50 %, drop_pair: 29/23, final_drive: 34/11, note: W }

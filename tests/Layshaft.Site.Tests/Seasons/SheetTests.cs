@@ -85,7 +85,7 @@ public sealed class SheetTests
         var bench = BenchPage.Compose(ShopContext.Of(composition)).Tables[0];
         Assert.Equal(["0004", "B-2", "Second Owner", "Estimate sent", "the customer's answer", "2025-12-01", "2", "0", null], bench.Rows.Single().Cells.Select(c => c.Data));
         var unanswered = BenchPage.Compose(ShopContext.Of(composition)).Tables[1];
-        Assert.Equal(["0004", "Second Owner", null, "2025-12-03", "2025-12-31", "28", "200"], unanswered.Rows.Single().Cells.Select(c => c.Data));
+        Assert.Equal(["0004", "Estimate", "Second Owner", null, "2025-12-03", "2025-12-31", "28", "200"], unanswered.Rows.Single().Cells.Select(c => c.Data));
     }
 
     [Fact]

@@ -32,5 +32,5 @@ public static class BookDay
     public static DateOnly? OfJobs(IEnumerable<Job> jobs) => jobs.SelectMany(Days).Max();
 
     private static IEnumerable<DateOnly?> Days(Job job) =>
-        [job.Received, job.Stripped, job.Estimate?.Sent, job.GoAhead?.On, job.StripList?.On, job.BuildList?.On, job.LastEvent?.On, job.Finished];
+        [job.Received, job.Stripped, .. job.Offers.SelectMany(o => (DateOnly?[])[o.Sent, o.GoAhead?.On]), job.StripList?.On, job.BuildList?.On, job.LastEvent?.On, job.Finished];
 }

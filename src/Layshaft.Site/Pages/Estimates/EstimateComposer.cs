@@ -3,10 +3,11 @@ using Layshaft.Site.Assessment;
 using Layshaft.Site.Look;
 using Layshaft.Site.Pages.Report;
 using Layshaft.Site.Pages.Shared;
+using Layshaft.Site.Pages.Tables;
 
 namespace Layshaft.Site.Pages.Estimates;
 
-/// <summary>Says what an estimate says: what was found, what it costs by how pressing it is, how to answer.</summary>
+/// <summary>Says what an estimate or supplement says: what it costs by urgency, how to answer, what was found.</summary>
 public static class EstimateComposer
 {
     /// <summary>The template of an estimate.</summary>
@@ -21,94 +22,105 @@ public static class EstimateComposer
         return job.Stage == JobStage.AwaitingGoAhead;
     }
 
-    /// <summary>Composes the estimate of an open job for the owner of its unit.</summary>
+    /// <summary>Composes the page of an open job for the owner of its unit: each offer that waits for an answer, then the earlier ones.</summary>
     public static EstimatePage Compose(Composition composition, OwnerView view, Job job)
     {
         ArgumentNullException.ThrowIfNull(composition);
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(job);
         var report = new ReportContext(composition, view, composition.Assessment.Jobs[job.Number]);
-        var estimate = job.Estimate!;
-        var until = composition.Figures.Date(ValidUntil(estimate, composition.Shop));
-        var title = composition.Say("estimate.title", ("number", job.Number), ("unit", report.Unit.Serial), ("shop", composition.Shop.Name));
+        var money = JobMoney.Of(job, report.Gearbox, composition.Shop);
+        var waiting = money.Offers.Where(o => o.Offer.Waits).ToArray();
+        var first = waiting[0].Offer;
+        var question = OfferWords.Say("estimate.question", first, composition);
         return new EstimatePage(
             PageFrame.Head(
                 composition,
                 report.Page,
-                title,
-                composition.Say("estimate.question"),
+                OfferWords.Say("estimate.title", first, composition, ("number", job.Number), ("unit", report.Unit.Serial), ("shop", composition.Shop.Name)),
+                question,
                 rules: PrintSheet.Stylesheet(composition, view, job),
                 links: new LinkView(Addresses.Link(report.Page, composition.Addresses.History(view)), composition.Say("report.to_history"))) with
             { Preview = CardComposer.Preview(composition, view, job) },
-            composition.Say("estimate.heading", ("number", job.Number)),
+            OfferWords.Say("estimate.heading", first, composition, ("number", job.Number)),
             ReportComposer.TitleBlockOf(report),
-            composition.Say("estimate.question"),
-            composition.Say("estimate.valid_until", ("date", until)),
-            estimate.Note,
-            Money(report, estimate),
-            [.. Answers(report, estimate)],
+            question,
+            [.. waiting.Select(o => View(report, o))],
             composition.Say(
                 "estimate.on_paper", ("email", composition.Shop.Email), ("telephone", composition.Shop.Telephone), ("number", job.Number), ("unit", report.Unit.Serial)),
-            composition.Say("estimate.answer"),
-            [.. new[] { FindingsSection.Compose(report), ComplaintSection.Compose(report), CautionSection.Compose(report), ReportTables.Section(report) }.OfType<SectionView>()],
+            [
+                .. new[]
+                {
+                    Before(report, money, waiting), FindingsSection.Compose(report), ComplaintSection.Compose(report), CautionSection.Compose(report), ReportTables.Section(report),
+                }.OfType<SectionView>(),
+            ],
             PageFrame.Foot(composition));
     }
 
-    /// <summary>The last day on which an estimate holds.</summary>
-    public static DateOnly ValidUntil(Estimate estimate, Shop shop)
+    /// <summary>The last day on which an offer is valid.</summary>
+    public static DateOnly ValidUntil(Offer offer, Shop shop)
     {
-        ArgumentNullException.ThrowIfNull(estimate);
+        ArgumentNullException.ThrowIfNull(offer);
         ArgumentNullException.ThrowIfNull(shop);
-        return estimate.ValidUntil ?? shop.EstimateValidFor.After(estimate.Sent);
+        return offer.ValidUntil ?? shop.EstimateValidFor.After(offer.Sent);
     }
 
-    private static MoneySection Money(ReportContext report, Estimate estimate)
+    private static OfferView View(ReportContext report, OfferMoney money)
+    {
+        var (composition, offer) = (report.Composition, money.Offer);
+        return new OfferView(
+            offer.Number == 0 ? "cost" : FormattableString.Invariant($"cost-{offer.Number}"),
+            OfferWords.Name(offer, composition),
+            composition.Say("estimate.valid_until", ("date", composition.Figures.Date(ValidUntil(offer, composition.Shop)))),
+            offer.Note,
+            Table(report, money),
+            composition.Say("estimate.answer"),
+            [.. OfferAnswers.Of(report, money)],
+            OfferAnswers.ByLine(offer) ? composition.Say("estimate.on_paper.by_line") : null);
+    }
+
+    private static MoneySection Table(ReportContext report, OfferMoney money)
     {
         var composition = report.Composition;
         var groups = ByUrgency
-            .Select(need => (Need: need, Account: Account.Of(estimate.Lines.Where(l => l.Need == need), report.Gearbox, composition.Shop)))
+            .Select(need => (Need: need, Account: Account.Of(money.Offer.Lines.Where(l => l.Need == need), report.Gearbox, composition.Shop)))
             .Where(g => g.Account.Lines.Count > 0)
             .Select(g => new MoneyGroup(
                 composition.Say(NeedKey(g.Need)),
-                [.. g.Account.Lines.Select(l => MoneyTable.Row(l, report.Gearbox, composition, withIfLeft: true))],
+                [.. g.Account.Lines.Select(l => MoneyTable.Row(l, report.Gearbox, composition, IfLeft(l.Line, composition)))],
                 composition.Say("estimate.sum"),
                 MoneyTable.Bare(g.Account.Net, composition)));
         return new MoneySection(
             composition.Say("money.caption", ("currency", composition.Shop.Currency)),
             [.. groups],
-            MoneyTable.Totals(Account.Of(estimate.Lines, report.Gearbox, composition.Shop), composition),
-            []);
+            MoneyTable.Totals(money.Offered, composition),
+            [],
+            null,
+            OfferAnswers.ByLine(money.Offer));
     }
 
-    private static IEnumerable<AnswerView> Answers(ReportContext report, Estimate estimate)
+    // What was offered before with its answers, and what it comes to with the offers that wait.
+    private static SectionView? Before(ReportContext report, JobMoney money, OfferMoney[] waiting)
     {
-        var (composition, shop) = (report.Composition, report.Composition.Shop);
-        var needs = estimate.Lines.Select(l => l.Need).ToHashSet();
-        (string Key, Func<Need, bool> Covers, bool Offered)[] offers =
-        [
-            ("estimate.answer.yes", _ => true, true),
-            ("estimate.answer.must_and_should", n => n != Need.CanWait, needs.Contains(Need.CanWait) && needs.Contains(Need.Should)),
-            ("estimate.answer.must_only", n => n == Need.Must, needs.Contains(Need.Must) && needs.Count > 1),
-        ];
-        foreach (var (key, covers, _) in offers.Where(o => o.Offered))
+        var composition = report.Composition;
+        if (money.Offers.Count == waiting.Length)
         {
-            var gross = Account.Of(estimate.Lines.Where(l => covers(l.Need)), report.Gearbox, shop).Gross;
-            yield return new AnswerView(Mail(report, composition.Say(key)), composition.Say(key), MoneyTable.Amount(gross, composition));
+            return null;
         }
 
-        yield return new AnswerView(Mail(report, composition.Say("estimate.answer.no")), composition.Say("estimate.answer.no"), null, Declined(report.Job, composition));
-        yield return new AnswerView($"tel:{PageFrame.TelephoneLink(shop)}", composition.Say("estimate.answer.call", ("telephone", shop.Telephone)), null);
+        var together = Account.Of(report.Job.Approved.Concat(waiting.SelectMany(o => o.Offer.Lines)), report.Gearbox, composition.Shop);
+        return BlocksView.Section(
+            "before",
+            composition.Say("offer.before"),
+            new Block
+            {
+                Table = OfferTables.Subtotals("offers", money, composition).Make(),
+            },
+            Block.Say(composition.Say("offer.running", ("approved", MoneyTable.Amount(money.Approved.Gross, composition)), ("together", MoneyTable.Amount(together.Gross, composition)))),
+            new Block { Items = [.. DeclinedLines.Of(report.Job, report.Gearbox, composition)] });
     }
 
-    /// <summary>The caution for a gearbox that goes back without its essential work; null if the estimate has no such work.</summary>
-    internal static string? Declined(Job job, Composition composition) =>
-        job.Estimate is { } estimate && estimate.Lines.Any(l => l.Need == Need.Must) ? composition.Say("estimate.declined") : null;
-
-    private static string Mail(ReportContext report, string answer)
-    {
-        var subject = report.Composition.Say("estimate.mail_subject", ("number", report.Job.Number), ("unit", report.Unit.Serial), ("answer", answer));
-        return $"mailto:{report.Composition.Shop.Email}?subject={Uri.EscapeDataString(subject)}";
-    }
+    private static string? IfLeft(EstimateLine line, Composition composition) => line.IfLeft is { } what ? composition.Say("finding.if_left", ("what", what)) : null;
 
     internal static string NeedKey(Need need) => need switch
     {

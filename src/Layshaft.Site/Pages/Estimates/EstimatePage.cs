@@ -8,12 +8,8 @@ namespace Layshaft.Site.Pages.Estimates;
 /// <param name="Heading">Main heading.</param>
 /// <param name="Block">Title block.</param>
 /// <param name="Question">What the shop wants to know, in one sentence.</param>
-/// <param name="ValidUntil">Until when the estimate holds.</param>
-/// <param name="Note">The shop's words to go with it; null for none.</param>
-/// <param name="Money">The lines by how pressing they are, with sums.</param>
-/// <param name="Answers">The ways to answer.</param>
+/// <param name="Offers">Each offer that waits for an answer.</param>
 /// <param name="OnPaper">How to answer from paper, where no link can be pressed.</param>
-/// <param name="AnswerHeading">Heading of the ways to answer.</param>
 /// <param name="Sections">What was found, and the cautions.</param>
 /// <param name="Foot">Foot of the page.</param>
 public sealed record EstimatePage(
@@ -21,18 +17,33 @@ public sealed record EstimatePage(
     string Heading,
     TitleBlock Block,
     string Question,
+    IReadOnlyList<OfferView> Offers,
+    string OnPaper,
+    IReadOnlyList<SectionView> Sections,
+    PageFoot Foot);
+
+/// <summary>An offer that waits for an answer.</summary>
+/// <param name="Id">Anchor.</param>
+/// <param name="Name">Its name with its day.</param>
+/// <param name="ValidUntil">Until when it is valid.</param>
+/// <param name="Note">The shop's words to go with it; null for none.</param>
+/// <param name="Money">Its lines by urgency, with totals.</param>
+/// <param name="AnswerHeading">Heading of the ways to answer.</param>
+/// <param name="Answers">The ways to answer.</param>
+/// <param name="OnPaper">How to answer line by line from paper; null where it has one line only.</param>
+public sealed record OfferView(
+    string Id,
+    string Name,
     string ValidUntil,
     string? Note,
     MoneySection Money,
-    IReadOnlyList<AnswerView> Answers,
-    string OnPaper,
     string AnswerHeading,
-    IReadOnlyList<SectionView> Sections,
-    PageFoot Foot);
+    IReadOnlyList<AnswerView> Answers,
+    string? OnPaper);
 
 /// <summary>A way to answer.</summary>
 /// <param name="Address">A mailto: or tel: address.</param>
 /// <param name="Words">What it says.</param>
-/// <param name="Amount">What it comes to; null where it comes to nothing.</param>
+/// <param name="Amount">What it comes to; null where it costs nothing or is not known yet.</param>
 /// <param name="Caution">What the customer must know before choosing it; null for nothing.</param>
 public sealed record AnswerView(string Address, string Words, string? Amount, string? Caution = null);

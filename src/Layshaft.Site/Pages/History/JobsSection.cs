@@ -26,12 +26,23 @@ internal static class JobsSection
         return BlocksView.Section(
             "seasons",
             composition.Say("history.seasons"),
-            [.. Declined(history), new Block { Chart = Line(history) }, new Block { Table = jobs }, .. seasons.Rows.Count > 0 ? [new Block { Table = seasons }] : Array.Empty<Block>()]);
+            [.. Caution(history), new Block { Chart = Line(history) }, new Block { Table = jobs }, .. Declined(history), .. seasons.Rows.Count > 0 ? [new Block { Table = seasons }] : Array.Empty<Block>()]);
+    }
+
+    // The owner's own jobs only: what another was offered is not for them.
+    private static IEnumerable<Block> Declined(HistoryContext history)
+    {
+        string[] lines =
+        [
+            .. history.Jobs.Select(j => j.Job).Where(history.View.IsOwn).Reverse().SelectMany(j => DeclinedLines.Of(j, history.Gearbox, history.Composition)
+                .Select(l => history.Composition.Say("history.declined.line", ("number", j.Number), ("words", l)))),
+        ];
+        return lines.Length > 0 ? [new Block { Heading = history.Composition.Say("offer.declined_work"), Items = lines }] : [];
     }
 
     // A declined job has no report of its own: its caution is the first thing on the history, until the unit comes in again.
-    private static IEnumerable<Block> Declined(HistoryContext history) =>
-        history.Jobs[^1].Job is { Stage: JobStage.Declined } job && history.View.IsOwn(job) && EstimateComposer.Declined(job, history.Composition) is { } caution
+    private static IEnumerable<Block> Caution(HistoryContext history) =>
+        history.Jobs[^1].Job is { Stage: JobStage.Declined } job && history.View.IsOwn(job) && DeclinedLines.Caution(job.Offers.SelectMany(o => o.Declined), history.Composition) is { } caution
             ? [new Block { Items = [caution], IsCaution = true }]
             : [];
 

@@ -43,6 +43,7 @@ public sealed record FindingsSection(
             [.. assessed.Measures.SelectMany(m => Evidence.Lines(m, assessed.Part, report))],
             [.. finding.Conditions.Select(c => DamageTerms.All.FirstOrDefault(t => t.Word == c)).OfType<DamageTerm>().Select(t => TermView.Of(t, composition))],
             finding.Action is { } action ? composition.Say("finding.decision", ("action", action)) : null,
+            finding.LeftIn is { } reason ? composition.Say("finding.left_in", ("reason", reason)) : null,
             assessed is { Overruled: true, ByPolicy: { } policy }
                 ? composition.Say("finding.overruled", ("policy", GradeViews.Of(policy, composition).Name), ("given", GradeViews.Of(assessed.Grade, composition).Name), ("reason", finding.Reason ?? string.Empty))
                 : null,
@@ -68,6 +69,7 @@ public sealed record FindingsSection(
 /// <param name="Evidence">Measured against new and limit.</param>
 /// <param name="Conditions">The damage seen.</param>
 /// <param name="Decision">What was decided; null when not said.</param>
+/// <param name="LeftIn">Why it went back in though graded renew; null when not said.</param>
 /// <param name="Overruled">Both grades and the reason; null when they agree.</param>
 /// <param name="IfLeft">What happens if it is left; null when not said.</param>
 /// <param name="Pictures">Its pictures.</param>
@@ -81,6 +83,7 @@ public sealed record FindingView(
     IReadOnlyList<string> Evidence,
     IReadOnlyList<TermView> Conditions,
     string? Decision,
+    string? LeftIn,
     string? Overruled,
     string? IfLeft,
     IReadOnlyList<PictureView> Pictures);

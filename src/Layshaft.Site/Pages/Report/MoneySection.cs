@@ -1,5 +1,7 @@
 using Layshaft.Site.Assessment;
+using Layshaft.Site.Pages.Estimates;
 using Layshaft.Site.Pages.Shared;
+using Layshaft.Site.Pages.Tables;
 
 namespace Layshaft.Site.Pages.Report;
 
@@ -8,35 +10,46 @@ namespace Layshaft.Site.Pages.Report;
 /// <param name="Groups">The lines, in groups.</param>
 /// <param name="Totals">The sums.</param>
 /// <param name="Lines">Further sentences.</param>
-public sealed record MoneySection(string Caption, IReadOnlyList<MoneyGroup> Groups, IReadOnlyList<MoneyTotal> Totals, IReadOnlyList<string> Lines)
+/// <param name="Offers">What was offered, approved and declined; null where the lines say it all.</param>
+/// <param name="Ticks">Whether each line has boxes to tick on paper.</param>
+public sealed record MoneySection(
+    string Caption, IReadOnlyList<MoneyGroup> Groups, IReadOnlyList<MoneyTotal> Totals, IReadOnlyList<string> Lines, TableView? Offers, bool Ticks)
 {
     /// <summary>Composes the section; null when the shop does not show prices, or they are an earlier owner's.</summary>
     public static SectionView? Compose(ReportContext report)
     {
         ArgumentNullException.ThrowIfNull(report);
         var (composition, job) = (report.Composition, report.Job);
-        var charged = Account.Charged(job);
-        if (!composition.Shop.ShowPrices || !report.IsOwn || charged.Count == 0)
+        if (!composition.Shop.ShowPrices || !report.IsOwn || job.Charged.Count == 0)
         {
             return null;
         }
 
-        var account = Account.Of(charged, report.Gearbox, composition.Shop);
-        var lines = new List<string>();
-        if (job.Estimate is { } estimate && job.Final.Count > 0)
-        {
-            var estimated = Account.Of(estimate.Lines, report.Gearbox, composition.Shop);
-            lines.Add(composition.Say("money.estimated", ("amount", MoneyTable.Amount(estimated.Gross, composition)), ("date", composition.Figures.Date(estimate.Sent))));
-        }
-
+        var money = JobMoney.Of(job, report.Gearbox, composition.Shop);
+        var differs = job.Final.Count > 0 || job.Offers.Count > 1 || job.Offers.Any(o => o.Declined.Any());
         return new SectionView(
             "cost",
             composition.Say("report.money"),
             "sections/money.html",
             new MoneySection(
                 composition.Say("money.caption", ("currency", composition.Shop.Currency)),
-                [new MoneyGroup(null, [.. account.Lines.Select(l => MoneyTable.Row(l, report.Gearbox, composition, withIfLeft: false))], null, null)],
-                MoneyTable.Totals(account, composition),
-                lines));
+                [.. GroupsOf(report, money)],
+                MoneyTable.Totals(money.Invoiced, composition),
+                job.Final.Count > 0 && job.Offers.Count > 0
+                    ? [composition.Say("offer.approved_invoiced", ("approved", MoneyTable.Amount(money.Approved.Gross, composition)), ("invoiced", MoneyTable.Amount(money.Invoiced.Gross, composition)))]
+                    : [],
+                job.Offers.Count > 0 && differs ? OfferTables.Subtotals("offers", money, composition).Make() : null,
+                false));
+    }
+
+    // Without a final account the approved lines are charged, and each is in the group of its offer.
+    private static IEnumerable<MoneyGroup> GroupsOf(ReportContext report, JobMoney money)
+    {
+        var composition = report.Composition;
+        MoneyRow Row(PricedLine line) => MoneyTable.Row(line, report.Gearbox, composition, line.Line.Reason);
+        return report.Job.Final.Count > 0 || money.Offers.Count == 1
+            ? [new MoneyGroup(null, [.. money.Invoiced.Lines.Select(Row)], null, null)]
+            : money.Offers.Where(o => o.Approved.Lines.Count > 0).Select(o => new MoneyGroup(
+                OfferWords.Name(o.Offer, composition), [.. o.Approved.Lines.Select(Row)], composition.Say("estimate.sum"), MoneyTable.Bare(o.Approved.Net, composition)));
     }
 }

@@ -15,8 +15,8 @@ public sealed record MoneyGroup(string? Name, IReadOnlyList<MoneyRow> Rows, stri
 /// <param name="Quantity">Pieces or hours.</param>
 /// <param name="Price">Of one.</param>
 /// <param name="Amount">Of all.</param>
-/// <param name="IfLeft">What happens if it is left; null when not said here.</param>
-public sealed record MoneyRow(string What, string Quantity, string Price, string Amount, string? IfLeft);
+/// <param name="More">A sentence below it, such as what happens if it is left; null for none.</param>
+public sealed record MoneyRow(string What, string Quantity, string Price, string Amount, string? More);
 
 /// <summary>A sum.</summary>
 /// <param name="What">What it is.</param>
@@ -32,21 +32,22 @@ internal static class MoneyTable
     /// <summary>An amount without its currency, for a table whose caption names it.</summary>
     public static string Bare(decimal amount, Composition composition) => composition.Figures.Amount(amount, composition.Shop.Currency);
 
-    public static MoneyRow Row(PricedLine line, Gearbox gearbox, Composition composition, bool withIfLeft) => new(
-        line.Line.Part is { } part ? gearbox.PartOf(part)!.Name : line.Line.Work!,
-        line.IsHours ? composition.Say("money.hours", ("hours", composition.Figures.Number((double)line.Quantity, Decimals(line.Quantity)).Text)) : composition.Figures.Number((double)line.Quantity).Text,
+    /// <summary>Name of a line as the customer reads it.</summary>
+    public static string Name(EstimateLine line, Gearbox gearbox) => line.Part is { } part ? gearbox.PartOf(part)!.Name : line.Work!;
+
+    public static MoneyRow Row(PricedLine line, Gearbox gearbox, Composition composition, string? more) => new(
+        Name(line.Line, gearbox),
+        line.IsHours ? composition.Say("money.hours", ("hours", composition.Figures.Exact(line.Quantity).Text)) : composition.Figures.Exact(line.Quantity).Text,
         Bare(line.Price, composition),
         Bare(line.Amount, composition),
-        withIfLeft && line.Line.IfLeft is { } ifLeft ? composition.Say("finding.if_left", ("what", ifLeft)) : null);
+        more);
 
     public static IReadOnlyList<MoneyTotal> Totals(Account account, Composition composition) => composition.Shop.Tax is { } tax
         ?
         [
             new(composition.Say("money.net"), Bare(account.Net, composition), false),
-            new(composition.Say("money.tax", ("name", tax.Name), ("rate", composition.Figures.Percent(tax.Rate, tax.Rate * 100 % 1 == 0 ? 0 : 1).Text)), Bare(account.Tax, composition), false),
+            new(composition.Say("money.tax", ("name", tax.Name), ("rate", composition.Figures.Exact(tax.Rate * 100, "%").Text)), Bare(account.Tax, composition), false),
             new(composition.Say("money.gross"), Amount(account.Gross, composition), true),
         ]
         : [new(composition.Say("money.sum"), Amount(account.Gross, composition), true)];
-
-    private static int Decimals(decimal quantity) => quantity == decimal.Truncate(quantity) ? 0 : quantity * 10 == decimal.Truncate(quantity * 10) ? 1 : 2;
 }

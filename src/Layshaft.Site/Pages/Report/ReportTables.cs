@@ -12,7 +12,7 @@ namespace Layshaft.Site.Pages.Report;
 public static class ReportTables
 {
     /// <summary>The tables of every report, by their short names.</summary>
-    public static IReadOnlyList<string> Names { get; } = ["measured", "renewed", "settings", "estimate", "charged", .. GearingTables.Names];
+    public static IReadOnlyList<string> Names { get; } = ["measured", "renewed", "settings", "estimate", "charged", "totals", .. GearingTables.Names];
 
     /// <summary>The tables of one report; what its reader may not see is left empty.</summary>
     public static IReadOnlyList<TableView> Of(Composition composition, OwnerView view, Book.Records.Job job)
@@ -27,7 +27,7 @@ public static class ReportTables
     internal static SectionView Section(ReportContext report) => DataFiles.Section(report.Page, Drafts(report), report.Composition);
 
     private static TableDraft[] Drafts(ReportContext report) =>
-        [Measurements(report), Renewed(report), Settings(report), Estimated(report), Charged(report), .. GearingTables.Of(report)];
+        [Measurements(report), Renewed(report), Settings(report), Estimated(report), Charged(report), OfferTables.Totals(report.Job, ShowsPrices(report) ? JobMoney.Of(report.Job, report.Gearbox, report.Composition.Shop) : null, report.Composition), .. GearingTables.Of(report)];
 
     private static TableDraft Measurements(ReportContext report)
     {
@@ -91,36 +91,37 @@ public static class ReportTables
     private static TableDraft Charged(ReportContext report)
     {
         var composition = report.Composition;
-        var shown = report.IsOwn && composition.Shop.ShowPrices && report.Job.Finished is not null;
         return new TableDraft(
             "charged",
             composition.Say("report.money"),
             [composition.Say("money.what"), composition.Say("money.quantity"), composition.Say("money.price"), composition.Say("money.amount")],
-            (shown ? Account.Of(Account.Charged(report.Job), report.Gearbox, composition.Shop).Lines : []).Select(l => Line(l, report)));
+            (ShowsPrices(report) && report.Job.Finished is not null ? Account.Of(report.Job.Charged, report.Gearbox, composition.Shop).Lines : []).Select(l => Line(l, report)));
     }
 
-    // Shown where the page shows it: while the customer has to answer.
     private static TableDraft Estimated(ReportContext report)
     {
         var composition = report.Composition;
-        var shown = report.IsOwn && EstimateComposer.IsOpen(report.Job);
         return new TableDraft(
             "estimate",
             composition.Say("life.data.estimate"),
             [
                 composition.Say("money.what"), composition.Say("money.quantity"), composition.Say("money.price"), composition.Say("money.amount"),
-                composition.Say("life.data.need"), composition.Say("life.data.if_left"),
+                composition.Say("life.data.need"), composition.Say("life.data.if_left"), composition.Say("offer.what"), composition.Say("offer.answer"),
             ],
-            (shown ? Account.Of(report.Job.Estimate!.Lines, report.Gearbox, composition.Shop).Lines : []).Select(l => (IReadOnlyList<Cell>)
+            (ShowsPrices(report) ? report.Job.Offers : []).SelectMany(o => Account.Of(o.Lines, report.Gearbox, composition.Shop).Lines.Select(l => (IReadOnlyList<Cell>)
             [
                 .. Line(l, report), Cell.Of(composition.Say(EstimateComposer.NeedKey(l.Line.Need))), Cell.Of(l.Line.IfLeft),
-            ]));
+                Cell.Of(OfferWords.Name(o, composition)), Cell.Of(OfferWords.Answer(o, l.Line, composition)),
+            ])));
     }
+
+    // Who has to answer an estimate sees what it costs, whether or not reports show prices.
+    private static bool ShowsPrices(ReportContext report) => report.IsOwn && (report.Composition.Shop.ShowPrices || EstimateComposer.IsOpen(report.Job));
 
     private static IReadOnlyList<Cell> Line(PricedLine line, ReportContext report) =>
     [
-        Cell.Of(line.Line.Part is { } part ? report.Gearbox.PartOf(part)!.Name : line.Line.Work),
-        Cell.Pure((double)line.Quantity, 2, report.Composition) with { Unit = line.IsHours ? "h" : null },
+        Cell.Of(MoneyTable.Name(line.Line, report.Gearbox)),
+        Cell.Exact(line.Quantity, report.Composition) with { Unit = line.IsHours ? "h" : null },
         Cell.Money(line.Price, report.Composition),
         Cell.Money(line.Amount, report.Composition),
     ];

@@ -1,3 +1,5 @@
+using Layshaft.Book.Records;
+using Layshaft.Site.Pages.Estimates;
 using Layshaft.Site.Pages.Shared;
 
 namespace Layshaft.Site.Pages.Report;
@@ -6,7 +8,10 @@ namespace Layshaft.Site.Pages.Report;
 /// <param name="RenewedCaption">Caption of the table.</param>
 /// <param name="Renewed">Parts renewed.</param>
 /// <param name="Lines">Further sentences.</param>
-public sealed record WorkSection(string RenewedCaption, IReadOnlyList<RenewedView> Renewed, IReadOnlyList<string> Lines)
+/// <param name="Declined">Work that was offered and declined, a sentence each.</param>
+/// <param name="DeclinedCaution">What follows when essential work was declined; null when none was.</param>
+public sealed record WorkSection(
+    string RenewedCaption, IReadOnlyList<RenewedView> Renewed, IReadOnlyList<string> Lines, IReadOnlyList<string> Declined, string? DeclinedCaution)
 {
     /// <summary>Composes the section.</summary>
     public static SectionView? Compose(ReportContext report)
@@ -33,9 +38,25 @@ public sealed record WorkSection(string RenewedCaption, IReadOnlyList<RenewedVie
                 : composition.Say("work.build_list_signed", ("done", build.Done.Count), ("steps", report.Gearbox.Build.Count), ("name", signer)));
         }
 
+        lines.AddRange(LeftOut(report));
+        lines.AddRange(report.IsOwn ? Unapproved(report) : []);
         return new SectionView(
-            "work", composition.Say("report.work"), "sections/work.html", new WorkSection(composition.Say("work.renewed", ("count", renewed.Length)), renewed, lines));
+            "work",
+            composition.Say("report.work"),
+            "sections/work.html",
+            new WorkSection(
+                composition.Say("work.renewed", ("count", renewed.Length)),
+                renewed,
+                lines,
+                report.IsOwn ? [.. DeclinedLines.Of(job, report.Gearbox, composition)] : [],
+                report.IsOwn ? DeclinedLines.Caution(job.Offers.SelectMany(o => o.Declined), composition) : null));
     }
+
+    private static IEnumerable<string> LeftOut(ReportContext report) => (report.Job.BuildList?.LeftOut ?? []).Select(l =>
+        report.Composition.Say("work.left_out", ("step", report.Gearbox.Build.First(s => s.Id == l.Step).Do), ("reason", l.Reason)));
+
+    private static IEnumerable<string> Unapproved(ReportContext report) => report.Job.Renewed.Where(r => r.Unapproved is not null).Select(r =>
+        report.Composition.Say("work.unapproved", ("part", report.Gearbox.PartOf(r.Part)!.Name), ("reason", r.Unapproved!)));
 
     // A reason that the job does not give again stands in the part's finding.
     private static string WhyOf(ReportContext report, string part) =>

@@ -41,7 +41,7 @@ public static class BenchPage
             shop.JobCell(j, ShopContext.Bench),
             shop.UnitCell(shop.Book.Units[j.Unit], ShopContext.Bench),
             Cell.Of(CustomerOf(j, shop).Name),
-            Cell.Of(shop.Say(StageKey(j.Stage))),
+            Cell.Of(StageOf(j, shop)),
             Cell.Of(j.WaitsFor ?? WaitsFor(j, shop)),
             Cell.Day(j.Received, shop.Composition) with { Whole = false },
             Cell.Days(shop.AsOf.DayNumber - j.Received.DayNumber),
@@ -54,7 +54,7 @@ public static class BenchPage
     {
         JobStage.BookedIn => shop.Say("shop.waits.inspection"),
         JobStage.Inspected => shop.Say("shop.waits.estimate"),
-        JobStage.AwaitingGoAhead => shop.Say("shop.waits.answer"),
+        JobStage.AwaitingGoAhead => string.Join(", ", OfferWords.Waiting(job).Select(o => OfferWords.Say("shop.waits.answer", o, shop.Composition))),
         JobStage.Declined => shop.Say("shop.waits.collection"),
         JobStage.Rebuilding => PartsNeeded.Of(shop).Where(n => n.ToOrder > 0 && n.Jobs.Contains(job.Number)).Select(n => n.Part.Name).ToArray() is { Length: > 0 } parts
             ? shop.Say("shop.waits.parts", ("parts", string.Join(", ", parts)))
@@ -62,24 +62,25 @@ public static class BenchPage
         _ => null,
     };
 
-    private static DateOnly StageSince(Job job) => job.GoAhead?.On ?? job.Estimate?.Sent ?? job.Stripped ?? job.Received;
+    private static DateOnly StageSince(Job job) => job.Offers.Where(o => o.Waits).Min(o => (DateOnly?)o.Sent) ?? job.LastAnswer ?? job.Stripped ?? job.Received;
 
     private static TableView Unanswered(ShopContext shop) => TableView.Of(
         "unanswered",
         shop.Say("shop.unanswered.caption"),
         [
-            shop.Say("shop.job"), shop.Say("shop.customer"), shop.Say("shop.telephone"), shop.Say("shop.sent"), shop.Say("shop.valid_until"),
+            shop.Say("shop.job"), shop.Say("offer.what"), shop.Say("shop.customer"), shop.Say("shop.telephone"), shop.Say("shop.sent"), shop.Say("shop.valid_until"),
             shop.Say("shop.days_left"), shop.Say("shop.amount"),
         ],
-        shop.OpenJobs.Where(EstimateComposer.IsOpen).Select(j => (Job: j, Until: EstimateComposer.ValidUntil(j.Estimate!, shop.Composition.Shop))).OrderBy(j => j.Until).Select(j => (IReadOnlyList<Cell>)
+        shop.OpenJobs.SelectMany(j => OfferWords.Waiting(j).Select(o => (Job: j, Offer: o, Until: EstimateComposer.ValidUntil(o, shop.Composition.Shop)))).OrderBy(j => j.Until).Select(j => (IReadOnlyList<Cell>)
         [
             shop.JobCell(j.Job, ShopContext.Bench),
+            Cell.Of(OfferWords.Say("shop.offer", j.Offer, shop.Composition)),
             Cell.Of(CustomerOf(j.Job, shop).Name),
             Cell.Of(CustomerOf(j.Job, shop).Telephone),
-            Cell.Day(j.Job.Estimate!.Sent, shop.Composition),
+            Cell.Day(j.Offer.Sent, shop.Composition),
             Cell.Day(j.Until, shop.Composition),
             j.Until < shop.AsOf ? Cell.Of(shop.Say("shop.run_out")) with { Strong = true } : Cell.Days(j.Until.DayNumber - shop.AsOf.DayNumber),
-            Cell.Money(Account.Of(j.Job.Estimate!.Lines, shop.Book.GearboxOf(shop.Book.Units[j.Job.Unit]), shop.Composition.Shop).Gross, shop.Composition),
+            Cell.Money(Account.Of(j.Offer.Lines, shop.Book.GearboxOf(shop.Book.Units[j.Job.Unit]), shop.Composition.Shop).Gross, shop.Composition),
         ]));
 
     private static TableView Customers(ShopContext shop) => TableView.Of(
@@ -110,7 +111,7 @@ public static class BenchPage
         string?[] notes =
         [
             job.InternalNotes is { } file && shop.Composition.Notes.TryGetValue($"{job.Folder}/{file}", out var text) ? text.Trim() : null,
-            job.GoAhead?.Note,
+            .. job.Offers.Select(o => o.GoAhead?.Note),
             .. job.Findings.Select(f => f.InternalNote),
             unit.InternalNotes,
             CustomerOf(job, shop).InternalNotes,
@@ -120,11 +121,14 @@ public static class BenchPage
 
     private static Customer CustomerOf(Job job, ShopContext shop) => shop.Book.Customers[shop.Book.Units[job.Unit].OwnerOn(job.Received).Customer];
 
+    private static string StageOf(Job job, ShopContext shop) => job.Stage == JobStage.AwaitingGoAhead
+        ? OfferWords.Say("shop.stage.awaiting", OfferWords.Waiting(job)[0], shop.Composition)
+        : shop.Say(StageKey(job.Stage));
+
     private static string StageKey(JobStage stage) => stage switch
     {
         JobStage.BookedIn => "shop.stage.booked_in",
         JobStage.Inspected => "shop.stage.inspected",
-        JobStage.AwaitingGoAhead => "shop.stage.awaiting",
         JobStage.Rebuilding => "shop.stage.rebuilding",
         JobStage.Declined => "shop.stage.declined",
         _ => "shop.stage.finished",

@@ -1,5 +1,4 @@
 using Layshaft.Book.Records;
-using Layshaft.Site.Assessment;
 
 namespace Layshaft.Site.Pages.ShopPages;
 
@@ -32,7 +31,5 @@ internal sealed record PartsNeeded(Gearbox Gearbox, Part Part, int Agreed, int O
         ];
     }
 
-    private static IEnumerable<(EstimateLine Line, bool Agreed)> Lines(Job job) => job.GoAhead is null
-        ? (job.Estimate?.Lines ?? []).Select(l => (l, false))
-        : Account.Charged(job).Select(l => (l, true));
+    private static IEnumerable<(EstimateLine Line, bool Agreed)> Lines(Job job) => job.Offers.SelectMany(o => o.Lines.Where(l => o.Waits || o.Approves(l)).Select(l => (l, !o.Waits)));
 }

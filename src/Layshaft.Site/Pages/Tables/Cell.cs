@@ -53,6 +53,13 @@ public sealed record Cell(string Text, string? Data, bool IsNumber = false, stri
         return Of(composition.Figures.Number(number, decimals), number);
     }
 
+    /// <summary>An exact number, such as the quantity of a priced line.</summary>
+    public static Cell Exact(decimal number, Composition composition)
+    {
+        ArgumentNullException.ThrowIfNull(composition);
+        return new Cell(composition.Figures.Exact(number).Text, number.ToString("0.#########", CultureInfo.InvariantCulture), IsNumber: true);
+    }
+
     /// <summary>A speed.</summary>
     public static Cell Speed(UnitsNet.Speed speed, int decimals, Composition composition)
     {

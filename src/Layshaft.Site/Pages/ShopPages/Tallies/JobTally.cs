@@ -18,7 +18,7 @@ public sealed record JobTally(string Unit, DateOnly Received, DateOnly? Finished
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(job);
-        var net = job.Finished is null ? 0m : Account.Of(Account.Charged(job), book.GearboxOf(book.Units[job.Unit]), book.Shop).Net;
+        var net = job.Finished is null ? 0m : Account.Of(job.Charged, book.GearboxOf(book.Units[job.Unit]), book.Shop).Net;
         return new JobTally(job.Unit, job.Received, job.Finished, net, [.. job.Renewed.Select(r => r.Part)]);
     }
 }
