@@ -17,6 +17,11 @@ internal static class FindingChecks
                 continue;
             }
 
+            if (finding.LeftIn is not null && job.Renewed.Any(r => r.Part == finding.Part))
+            {
+                check.Problems.Add("left-in-and-renewed", finding.Origin.At("left_in"), $"'{finding.Part}' is renewed, but this says that it went back in.", "Take 'left_in' out, or the part out of 'renewed'.");
+            }
+
             foreach (var measurement in finding.Measurements)
             {
                 MeasurementOf(check, job, box.PartOf(finding.Part)!, measurement);

@@ -28,6 +28,7 @@ internal static class JobChecks
             JobSettingChecks.Run(check, job, box);
             EstimateChecks.Run(check, job, box);
             OfferChecks.Run(check, job);
+            ApprovalChecks.Run(check, job);
             Gearing(check, job, box);
             foreach (var renewal in job.Renewed)
             {

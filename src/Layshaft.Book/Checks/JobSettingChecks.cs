@@ -22,6 +22,29 @@ internal static class JobSettingChecks
 
         Ticks(check, job.StripList, box.Strip, "strip list");
         Ticks(check, job.BuildList, box.Build, "build list");
+        if (job.Finished is not null)
+        {
+            Built(check, job, box);
+        }
+    }
+
+    // A box that leaves the bench has each step of its build list done and signed for, or left out for a written reason.
+    private static void Built(Checker check, Job job, Gearbox box)
+    {
+        string[] open = [.. box.Build.Select(s => s.Id).Where(s => job.BuildList is not { } ticks || !(ticks.Done.Contains(s) || ticks.LeftOut.Any(l => l.Step == s)))];
+        if (open.Length > 0)
+        {
+            check.Problems.Add(
+                "step-not-done",
+                job.BuildList?.Origin.At("done") ?? job.Origin.At("finished"),
+                $"The job is finished, but its build list is not ticked: {string.Join(", ", open)}.",
+                "Add each step to 'done' of 'build_list', or to 'left_out' with a reason.");
+        }
+
+        if (job.BuildList is { Done.Count: > 0, SignedBy: null } unsigned && box.Build.Count > 0)
+        {
+            check.Problems.Add("list-not-signed", unsigned.Origin.Place, "Nobody has signed the build list of this finished job.", "Add 'signed_by: …' with the id of the technician.");
+        }
     }
 
     private static void SettingOf(Checker check, Gearbox box, JobSetting setting)
@@ -81,6 +104,14 @@ internal static class JobSettingChecks
         foreach (var id in ticks.Done)
         {
             check.Names(id, steps.Select(s => s.Id), ticks.Origin.At("done"), "step", $"The {list}");
+        }
+
+        foreach (var left in ticks.LeftOut)
+        {
+            if (check.Names(left.Step, steps.Select(s => s.Id), left.Origin.At("step"), "step", $"The {list}") && ticks.Done.Contains(left.Step))
+            {
+                check.Problems.Add("step-done-and-left-out", left.Origin.At("step"), $"Step '{left.Step}' is both done and left out.", "Take it out of one of the two.");
+            }
         }
     }
 }

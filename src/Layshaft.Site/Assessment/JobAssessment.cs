@@ -20,10 +20,12 @@ public sealed record JobAssessment(Job Job, Unit Unit, Gearbox Gearbox, IReadOnl
         ArgumentNullException.ThrowIfNull(job);
         var unit = book.Units[job.Unit];
         var gearbox = book.GearboxOf(unit);
-        return new JobAssessment(
+        var assessed = new JobAssessment(
             job,
             unit,
             gearbox,
             [.. job.Findings.Select(f => FindingAssessor.Assess(f, gearbox.PartOf(f.Part)!, job, book.Shop, problems))]);
+        AnswerChecks.Run(assessed, book.Shop, problems);
+        return assessed;
     }
 }

@@ -80,6 +80,8 @@ internal sealed class BigJob
         return text.ToString();
     }
 
+    private IEnumerable<string> Seals => _box.Parts.Where(p => p.Kind == PartKind.Seal).Select(p => p.Id);
+
     private string Technician => _shop.Technicians[_received.DayNumber % _shop.Technicians.Count].Id;
 
     private void Findings(StringBuilder text)
@@ -99,6 +101,11 @@ internal sealed class BigJob
             if (ConditionWords.Of(part.Kind, wear) is { } condition)
             {
                 Line(text, $"    conditions: [{condition}]");
+            }
+
+            if (_isFinished && wear > part.Grading.RenewFrom * 0.7 && !_renewed.Contains(part.Id))
+            {
+                Line(text, $"    left_in: The limit is near, and it is measured again at the next visit.");
             }
 
             if (wear > 0.5)
@@ -130,6 +137,14 @@ internal sealed class BigJob
             Line(text, $"    - part: {part}\n      need: must\n      if_left: It would be worn out before the season ends.");
         }
 
+        if (_isFinished)
+        {
+            foreach (var part in Seals)
+            {
+                Line(text, $"    - part: {part}\n      need: must");
+            }
+        }
+
         if (_isFinished || _random.Next(2) == 0)
         {
             Line(text, $"go_ahead:\n  answer: yes\n  on: {_received.AddDays(4):yyyy-MM-dd}");
@@ -138,17 +153,18 @@ internal sealed class BigJob
 
     private void Renewed(StringBuilder text)
     {
-        var seals = _box.Parts.Where(p => p.Kind == PartKind.Seal).Select(p => p.Id);
         Line(text, $"renewed:");
         foreach (var part in _renewed.Order(StringComparer.Ordinal))
         {
             Line(text, $"  - part: {part}\n    why: Worn to its limit.");
         }
 
-        foreach (var part in seals)
+        foreach (var part in Seals)
         {
             Line(text, $"  - part: {part}");
         }
+
+        Line(text, $"build_list: {{ done: [{string.Join(", ", _box.Build.Select(s => s.Id))}], signed_by: {Technician} }}");
     }
 
     // The events of a season are the same for all who go there, so their weather is too.
