@@ -30,6 +30,19 @@ public class MeshCheckTests
         Assert.Contains("52 to ", problem.Remedy, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(Box, "[41/11]", "[41/11, 11/35]")]
+    [InlineData("units/0001.yaml", "final_drive: 41/11", "final_drive: 11/35")]
+    public void A_crown_wheel_smaller_than_its_pinion_is_asked_about(string file, string from, string to)
+    {
+        var problem = Assert.Single(Books.SmallWith(file, t => t.Replace(from, to, StringComparison.Ordinal)).Problems);
+
+        Assert.Equal(("bad-teeth", "'11/35' is a crown wheel smaller than its pinion."), (problem.Code, problem.Message));
+        Assert.Equal("Did you mean 35/11? Write crown wheel/pinion (driven/driver).", problem.Remedy);
+        Assert.Equal(file, problem.Place.File);
+        Assert.True(problem.Place.Column > 1);
+    }
+
     [Fact]
     public void A_pressure_angle_that_no_gear_has_is_a_problem() =>
         Assert.Contains("unlikely-angle", Codes(b => b.Replace("centre_distance: 66.25 mm", "centre_distance: 66.25 mm, pressure_angle: 45°", StringComparison.Ordinal)));

@@ -91,7 +91,7 @@ internal static class UnitChecks
     {
         if (pair is { } teeth && !box.FinalDrives.Contains(teeth))
         {
-            check.Problems.Add("no-such-pair", place, $"{box.Name} has no final drive {teeth.Driven}/{teeth.Driver}.", $"In stock: {string.Join(", ", box.FinalDrives.Select(f => $"{f.Driven}/{f.Driver}"))}.");
+            check.Problems.Add("no-such-pair", place, $"{box.Name} has no final drive {teeth}.", $"In stock: {string.Join(", ", box.FinalDrives)}.");
         }
     }
 }

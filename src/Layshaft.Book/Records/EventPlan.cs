@@ -41,6 +41,6 @@ public sealed record EventPlan(
         f.OptionalValue("pressure", Quantities.Pressure, "Of the air at the venue; left out, it follows from the altitude."),
         f.OptionalValue("humidity", Scalars.Part, "Relative humidity of the air."),
         f.OptionalValue("drop_pair", Scalars.Teeth, "Drop gears fitted for it."),
-        f.OptionalValue("final_drive", Scalars.Teeth, "Final drive fitted for it."),
+        f.OptionalValue("final_drive", Scalars.FinalDrive, "Final drive fitted for it."),
         f.Optional("note", Scalars.Text, "Words to go with it.")));
 }

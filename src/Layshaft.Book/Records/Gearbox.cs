@@ -35,7 +35,7 @@ public sealed record Gearbox(
         f.Optional("manual", Scalars.Text, "The maker's manual that rules, with its issue."),
         f.Required("ratio_sets", new ListShape<RatioSet>(RatioSet.Shape, atLeast: 1), "The sets of gears that it can have."),
         f.Optional("drop_gears", Records.DropGears.Shape, "The quick-change gears outside the main case."),
-        f.Required("final_drives", new ListShape<Teeth>(Scalars.Teeth, atLeast: 1), "Crown wheel / pinion pairs in stock; 1 in a list for none: write the one that is fitted."),
+        f.Required("final_drives", new ListShape<Teeth>(Scalars.FinalDrive, atLeast: 1), "Final drives in stock; 1 in a list for none: write the one that is fitted."),
         f.Optional("main_gears", GearPair.Shape, "How the gears on the main shafts are cut."),
         f.OptionalValue("output_limit", Quantities.Rotation, "Fastest that the output shaft may turn, from the maker's manual."),
         f.OptionalValue("input_inertia", Quantities.Inertia, "Clutch plate, input shaft and what turns with them, at the input shaft."),

@@ -64,7 +64,7 @@ public sealed record Job(
         f.Optional("build_list", ListTicks.Shape, "Ticks on the gearbox's build list."),
         f.List("final", EstimateLine.Shape, "What is charged, where it differs from the estimate."),
         f.OptionalValue("drop_pair", Scalars.Teeth, "Drop gears fitted as it left."),
-        f.OptionalValue("final_drive", Scalars.Teeth, "Final drive fitted as it left, where it was changed."),
+        f.OptionalValue("final_drive", Scalars.FinalDrive, "Final drive fitted as it left, where it was changed."),
         f.Optional("last_event", EventPlan.Shape, "The event before the job, with what was fitted there."),
         f.Optional("next_event", EventPlan.Shape, "The event that the box is geared for."),
         f.Optional("come_back", ComeBack.Shape, "When it should be looked at again."),

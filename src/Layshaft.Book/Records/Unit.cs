@@ -51,7 +51,7 @@ public sealed record Unit(
         f.OptionalValue("use_counted_in", Shop.UseWords, "What its running is counted in, where it differs from the shop's choice."),
         f.List("fitted", FittedPart.Shape, "Parts with a serial or with hours of their own when the book begins; all others count from in_service."),
         f.OptionalValue("drop_pair", Scalars.Teeth, "Drop gears fitted when the book begins."),
-        f.Required("final_drive", Scalars.Teeth, "Final drive fitted when the book begins."),
+        f.Required("final_drive", Scalars.FinalDrive, "Final drive fitted when the book begins."),
         f.Or("link_renewed", Scalars.CountOrNone, 0, "Raise this by one to withdraw the customer's link and make a new one."),
         f.Optional("internal_notes", Scalars.Text, "For the shop only; never on a customer's page.")));
 

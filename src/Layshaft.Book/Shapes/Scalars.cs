@@ -67,6 +67,9 @@ public static partial class Scalars
     /// <summary>Two gears in mesh.</summary>
     public static Shape<Teeth> Teeth { get; } = new ScalarShape<Teeth>(Values.Teeth.Words, "bad-teeth", Values.Teeth.Parse, () => SchemaParts.Matching(Patterns.Teeth()));
 
+    /// <summary>Crown wheel and pinion.</summary>
+    public static Shape<Teeth> FinalDrive { get; } = new ScalarShape<Teeth>(Values.Teeth.FinalDriveWords, "bad-teeth", Values.Teeth.ParseFinalDrive, () => SchemaParts.Matching(Patterns.Teeth()));
+
     /// <summary>A plain number without a unit, such as a profile shift coefficient.</summary>
     public static Shape<double> Number { get; } = NumberOf(Sign.Any);
 

@@ -21,6 +21,9 @@ public readonly partial record struct Teeth(int Driver, int Driven)
     /// <summary>What to write.</summary>
     public const string Words = "two tooth counts as driven/driver, such as 29/23";
 
+    /// <summary>What to write for a final drive.</summary>
+    public const string FinalDriveWords = "crown wheel/pinion teeth (driven/driver), such as 35/11";
+
     /// <summary>Reads <c>29/23</c>; of the same in words, it says how to write it.</summary>
     public static Parsed<Teeth> Parse(string text)
     {
@@ -50,6 +53,11 @@ public readonly partial record struct Teeth(int Driver, int Driven)
 
         return Parsed.Good(new Teeth(driver.Value, driven.Value));
     }
+
+    /// <summary>Reads a final drive, crown wheel/pinion. A crown wheel smaller than its pinion is taken for a pair written the wrong way round.</summary>
+    public static Parsed<Teeth> ParseFinalDrive(string text) => Parse(text) is { Wrong: null, Value: var (pinion, crown) } && crown < pinion
+        ? Parsed.Bad<Teeth>($"'{text}' is a crown wheel smaller than its pinion.", FormattableString.Invariant($"Did you mean {pinion}/{crown}? Write crown wheel/pinion (driven/driver)."))
+        : Parse(text);
 
     private static string? Remedy(string text) => Spoken().Match(text) is { Success: true } spoken
         ? $"Write driven/driver: {spoken.Groups["driven"]}/{spoken.Groups["driver"]}."

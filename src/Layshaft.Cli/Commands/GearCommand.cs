@@ -15,7 +15,7 @@ internal static class GearCommand
         var car = new Option<string>("--car") { Description = "The car: a file in cars/, without .yaml.", Required = true, HelpName = "CAR" };
         var venue = new Option<string>("--venue") { Description = "The venue: a file in venues/, without .yaml.", Required = true, HelpName = "VENUE" };
         var pair = new Option<string?>("--pair") { Description = "A drop pair to check, driven/driver, such as 29/23.", HelpName = "PAIR" };
-        var final = new Option<string?>("--final") { Description = "A final drive to check, such as 41/11.", HelpName = "FINAL" };
+        var final = new Option<string?>("--final") { Description = "A final drive to check, crown wheel/pinion (driven/driver), such as 35/11.", HelpName = "FINAL" };
         var json = new Option<bool>("--json") { Description = "Write everything for another program, each figure with its unit." };
         var command = new Command("gear", "Rank the gears in stock for a car at a venue. Example: layshaft gear demo-data --car saloon-44 --venue brackwater")
         {

@@ -55,7 +55,7 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
     }
 
     private string Gears(string before) =>
-        $"{(Story.Teeth.DropPair is { } pair ? $"{before}drop_pair: {Fraction(pair)}" : "")}{before}final_drive: {Fraction(Story.Teeth.FinalDrive)}";
+        $"{(Story.Teeth.DropPair is { } pair ? $"{before}drop_pair: {pair}" : "")}{before}final_drive: {Story.Teeth.FinalDrive}";
 
     private void Inside()
     {
@@ -158,7 +158,6 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
         _ => "none",
     };
 
-    private static string Fraction(Teeth pair) => string.Create(CultureInfo.InvariantCulture, $"{pair.Driven}/{pair.Driver}");
 
     private static string Single(string words) => words.ReplaceLineEndings(" ").Trim();
 

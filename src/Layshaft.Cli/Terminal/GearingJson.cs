@@ -38,8 +38,8 @@ internal static class GearingJson
 
     private static object Of(Eng.GearingCandidate c, GearingAnswer answer) => new
     {
-        drop_pair = c.DropPair is { } pair ? new { driver = pair.Driver, driven = pair.Driven, ratio = Rounded(pair.Ratio) } : null,
-        final_drive = new { teeth = c.FinalDrive.Teeth?.ToString(), ratio = Rounded(c.FinalDrive.Ratio) },
+        drop_pair = c.DropPair is { } pair ? Mesh(pair, pair.Ratio) : null,
+        final_drive = Mesh(c.FinalDrive.Teeth, c.FinalDrive.Ratio),
         finishes = c.IsFinished,
         straights_time = Figure(c.StraightsTime.Seconds, "s"),
         loss_to_best = c.IsFinished ? Figure(answer.LossSeconds(c), "s") : null,
@@ -55,6 +55,8 @@ internal static class GearingJson
     };
 
     private static object Name(Eng.GearingCandidate c) => new { drop_pair = c.DropPair?.ToString(), final_drive = c.FinalDrive.ToString() };
+
+    private static object Mesh(Eng.ToothPair? teeth, double ratio) => new { driven = teeth?.Driven, driver = teeth?.Driver, ratio = Rounded(ratio) };
 
     private static object Figure(double value, string unit) => new { value = Rounded(value), unit };
 

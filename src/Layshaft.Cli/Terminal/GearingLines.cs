@@ -10,7 +10,7 @@ namespace Layshaft.Cli.Terminal;
 internal sealed class GearingLines(SpeedUnit speed)
 {
     private const int FirstRows = 12;
-    private static readonly string[] s_head = ["place", "drop gears driven/driver", "final drive", "lost per lap", "to the ideal", "top speed", "where", "engine", "limiter", "shifts", "corners between gears"];
+    private static readonly string[] s_head = ["place", "drop gears (driven/driver)", "final drive (driven/driver)", "lost per lap", "to the ideal", "top speed", "where", "engine", "limiter", "shifts", "corners between gears"];
 
     public void Write(GearingAnswer answer, TextWriter output)
     {

@@ -9,11 +9,6 @@ public sealed partial class FigureWriter
     /// <param name="teeth">The count.</param>
     public string Teeth(int teeth) => _texts.Say("figures.teeth", ("count", teeth));
 
-    /// <summary>A pair of gears, so that nobody can take it the wrong way round: <c>18 driving 35</c>.</summary>
-    /// <param name="driver">Teeth of the driver.</param>
-    /// <param name="driven">Teeth of the driven gear.</param>
-    public string TeethPair(int driver, int driven) => _texts.Say("figures.teeth_pair", ("driver", driver), ("driven", driven));
-
     /// <summary>A value with its uncertainty or tolerance in the same unit: <c>12.34 ± 0.02 mm</c>.</summary>
     /// <param name="value">The value.</param>
     /// <param name="around">How far it may be off, written with the same unit.</param>

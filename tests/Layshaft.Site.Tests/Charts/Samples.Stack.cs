@@ -41,7 +41,7 @@ internal static partial class Samples
             Frame("stack", "The gear stack with its grades"),
             [new StackShaft("main", "main shaft", 148.25, 32), new StackShaft("lay", "lay shaft", 66.25, 30), new StackShaft("input", "input shaft", 0, 24)],
             parts,
-            new StackFinalDrive("main", -3, 11, 35, 4.6, Note("35:11", Reuse, "final-drive")),
+            new StackFinalDrive("main", -3, 11, 35, 4.6, Note("35/11", Reuse, "final-drive")),
             [new StackDimension("main", "lay", "82 mm"), new StackDimension("lay", "input", "66.25 mm")]);
     }
 

@@ -118,7 +118,6 @@ public sealed class FigureTests
     public void Teeth_dates_and_bands_in_words()
     {
         Assert.Equal(("1 tooth", "35 teeth"), (Metric.Teeth(1), Metric.Teeth(35)));
-        Assert.Equal("18 driving 35", Metric.TeethPair(18, 35));
         Assert.Equal("2026-03-14", new FigureWriter(UnitChoice.Metric with { IsoDates = true }, Words).Date(new(2026, 3, 14)));
         Assert.Equal(12, Enumerable.Range(1, 12).Select(m => Metric.Date(new(2026, m, 1))).Distinct().Count());
         var (low, high) = (Metric.Length(Length.FromMillimeters(-0.1), 2), Metric.Length(Length.FromMillimeters(0.15), 2));

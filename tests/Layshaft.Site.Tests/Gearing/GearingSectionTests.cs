@@ -30,7 +30,8 @@ public class GearingSectionTests
         Assert.DoesNotMatch(new Regex("NaN|Infinity|∞"), html);
         Assert.Contains("km/h", section.Ranked.Rows[0].TopSpeed, StringComparison.Ordinal);
         Assert.Contains("mph", section.Ranked.Rows[0].TopSpeed, StringComparison.Ordinal);
-        Assert.Contains(" driving ", section.Lead, StringComparison.Ordinal);
+        Assert.Contains("driven/driver: ", section.Lead, StringComparison.Ordinal);
+        Assert.DoesNotMatch(new Regex("[0-9] driving [0-9]|[0-9]:[0-9]+</text>"), html);
         Assert.Single(section.Ranked.Rows, r => r.IsBest && r.Name.Contains("recommended", StringComparison.Ordinal));
         Assert.StartsWith("1", section.Ranked.Rows[0].Name, StringComparison.Ordinal);
         Assert.Equal(4, section.Changes.Count);
@@ -73,7 +74,8 @@ public class GearingSectionTests
         var line = Assert.Single(section.Lines, l => l.StartsWith("Chosen for the event", StringComparison.Ordinal));
         Assert.Contains(composition.Figures.Seconds(gearing.LossOf(gearing.Chosen)).Text, line, StringComparison.Ordinal);
         Assert.Contains(section.Ranked.Rows, r => r.Name.EndsWith(", chosen for the event", StringComparison.Ordinal) && r.Pair.Contains("overdrive", StringComparison.Ordinal));
-        Assert.Contains(section.Ranked.Rows, r => r.Name.Contains("fitted on delivery", StringComparison.Ordinal) && r.Pair.Contains("27 driving 33", StringComparison.Ordinal));
+        Assert.Contains(section.Ranked.Rows, r => r.Name.Contains("fitted on delivery", StringComparison.Ordinal) && r.Pair == "33/27 (1.222)" && r.Final == "39/10 (3.900)");
+        Assert.Contains("(driven/driver)", composition.Say("gearing.head.pair"), StringComparison.Ordinal);
     }
 
     [Theory]

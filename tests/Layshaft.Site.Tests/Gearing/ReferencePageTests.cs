@@ -77,7 +77,7 @@ public class ReferencePageTests
     {
         var subject = s_subjects.Single(s => s.Id == "car-saloon-44");
         var page = ReferenceComposer.Page(s_demo, subject);
-        var combination = page.Combinations.Single(c => c.Heading.Contains("28 driving 33", StringComparison.Ordinal) && c.Heading.Contains("10 driving 41", StringComparison.Ordinal) && c.Classes.EndsWith(" t0", StringComparison.Ordinal));
+        var combination = page.Combinations.Single(c => c.Heading.Contains("33/28", StringComparison.Ordinal) && c.Heading.Contains("41/10", StringComparison.Ordinal) && c.Classes.EndsWith(" t0", StringComparison.Ordinal));
 
         // 8200 rpm in top: 28/32 x 33/28 x 4.1 = 4.228; 1.936 m, 3.5 % slip, 0.4 % growth at 200 km/h.
         var train = subject.Boxes[0].Drivetrain.With(new Eng.ToothPair(28, 33), Eng.FinalDrive.FromTeeth(new Eng.ToothPair(10, 41)));

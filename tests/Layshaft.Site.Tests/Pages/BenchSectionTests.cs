@@ -143,7 +143,7 @@ public class BenchSectionTests
         int? Teeth(string shaft, double middle) => picture.Parts.Single(p => p.ShaftId == shaft && p.Middle == middle).Teeth;
         Assert.Equal((14, 34, 19, 29), (Teeth("lay", 30), Teeth("main", 30), Teeth("lay", 70), Teeth("main", 70)));
 
-        // The pair that this job fitted, 28 driving 25, not the one that the unit came with.
+        // The pair that this job fitted, 25/28, not the one that the unit came with.
         Assert.Equal((28, 25), (Teeth("input", 120), Teeth("lay", 120)));
         var height = picture.Shafts.ToDictionary(s => s.Id, s => s.Height);
         Assert.Equal(72, height["main"] - height["lay"], 5e-10);

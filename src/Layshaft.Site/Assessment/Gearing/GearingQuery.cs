@@ -1,4 +1,5 @@
 using Layshaft.Book.Problems;
+using Layshaft.Book.Shapes;
 using Layshaft.Book.Values;
 using Eng = Layshaft.Engineering.Gearing;
 
@@ -40,8 +41,8 @@ public static class GearingQueries
         var mistakes = new List<string>();
         var car = Find(book.Book.Cars, query.Car, "car", mistakes);
         var venue = Find(book.Book.Venues, query.Venue, "venue", mistakes);
-        var pair = Teeth(query.Pair, "--pair", "29/23", mistakes);
-        var final = Teeth(query.Final, "--final", "35/11", mistakes);
+        var pair = Teeth(query.Pair, "--pair", "29/23", Book.Values.Teeth.Parse, mistakes);
+        var final = Teeth(query.Final, "--final", "35/11", Book.Values.Teeth.ParseFinalDrive, mistakes);
         if (mistakes.Count > 0)
         {
             return (null, mistakes);
@@ -100,14 +101,14 @@ public static class GearingQueries
         return null;
     }
 
-    private static Teeth? Teeth(string? text, string option, string example, List<string> mistakes)
+    private static Teeth? Teeth(string? text, string option, string example, Func<string, Parsed<Teeth>> parse, List<string> mistakes)
     {
         if (text is null)
         {
             return null;
         }
 
-        var parsed = Book.Values.Teeth.Parse(text);
+        var parsed = parse(text);
         if (parsed.Wrong is null)
         {
             return parsed.Value;

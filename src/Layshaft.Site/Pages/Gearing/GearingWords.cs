@@ -3,18 +3,18 @@ using Eng = Layshaft.Engineering.Gearing;
 
 namespace Layshaft.Site.Pages.Gearing;
 
-/// <summary>Says gears in words, always who drives whom: "28 driving 25 (0.893, overdrive)".</summary>
+/// <summary>Writes gears as driven/driver with their ratio: "29/23 (1.261)", "25/28 (0.893, overdrive)". What heads them says the direction.</summary>
 internal static class GearingWords
 {
     public static string Pair(Eng.ToothPair? pair, Composition composition) => pair is null
         ? composition.Say("gearing.no_pair")
         : composition.Say(
             pair.IsOverdrive ? "gearing.pair_overdrive" : "gearing.pair",
-            ("teeth", composition.Figures.TeethPair(pair.Driver, pair.Driven)),
+            ("teeth", pair.ToString()),
             ("ratio", composition.Figures.Number(pair.Ratio, 3).Text));
 
     public static string Final(Eng.FinalDrive final, Composition composition) => final.Teeth is { } teeth
-        ? composition.Say("gearing.pair", ("teeth", composition.Figures.TeethPair(teeth.Driver, teeth.Driven)), ("ratio", composition.Figures.Number(final.Ratio, 3).Text))
+        ? composition.Say("gearing.pair", ("teeth", teeth.ToString()), ("ratio", composition.Figures.Number(final.Ratio, 3).Text))
         : composition.Figures.Number(final.Ratio, 3).Text;
 
     public static string Gears(Eng.GearingCandidate candidate, Composition composition) => Gears(candidate.DropPair, candidate.FinalDrive, composition);

@@ -21,7 +21,7 @@ internal static class GearingSection
             [composition.Say("history.when"), composition.Say("history.day"), composition.Say("history.drop_pair"), composition.Say("history.final_drive")],
             Steps(history).OrderBy(s => s.Day ?? DateOnly.MaxValue).Select(s => (IReadOnlyList<Cell>)
             [
-                Cell.Of(s.What), Cell.Day(s.Day, composition), Gears(s.DropPair, composition), Gears(s.FinalDrive, composition),
+                Cell.Of(s.What), Cell.Day(s.Day, composition), Cell.Of(s.DropPair?.ToString()), Cell.Of(s.FinalDrive?.ToString()),
             ]));
     }
 
@@ -52,5 +52,4 @@ internal static class GearingSection
         return plan.Name is { } name ? composition.Say("history.gearing.event", ("name", name), ("venue", venue)) : venue;
     }
 
-    private static Cell Gears(Teeth? teeth, Composition composition) => Cell.Of(teeth is { } t ? TeethWords.Of(t, composition) : null);
 }

@@ -24,7 +24,7 @@ internal static class GearingTables
         composition.Say("life.data.ranking"),
         [
             composition.Say("gearing.head.place"), composition.Say("gearing.head.loss"), composition.Say("life.data.driver"), composition.Say("life.data.driven"),
-            composition.Say("gearing.head.final"), composition.Say("gearing.head.top"), composition.Say("life.data.straight"), composition.Say("gearing.head.gear"),
+            composition.Say("life.data.final"), composition.Say("gearing.head.top"), composition.Say("life.data.straight"), composition.Say("gearing.head.gear"),
             composition.Say("gearing.head.rpm"), composition.Say("gearing.head.limiter"), composition.Say("gearing.head.ideal"),
             composition.Say("gearing.head.shifts"), composition.Say("gearing.head.corners"), composition.Say("life.data.what"),
         ],
@@ -65,7 +65,7 @@ internal static class GearingTables
     private static TableDraft Changes(EventGearing? gearing, Composition composition) => new TableDraft(
         "changes",
         composition.Say("gearing.change"),
-        [composition.Say("gearing.head.change"), composition.Say("gearing.head.change_loss"), composition.Say("life.data.driver"), composition.Say("life.data.driven"), composition.Say("gearing.head.final")],
+        [composition.Say("gearing.head.change"), composition.Say("gearing.head.change_loss"), composition.Say("life.data.driver"), composition.Say("life.data.driven"), composition.Say("life.data.final")],
         gearing is null ? [] : gearing.Ranking.Changes.Select(c => (IReadOnlyList<Cell>)
         [
             Cell.Of(GearingWords.Change(c.Change, composition)),

@@ -99,7 +99,7 @@ internal static class StackPicture
                     teeth.Driver,
                     teeth.Driven,
                     StackHeights.CrownModule(cut, teeth),
-                    NoteOf(part, report.Composition.Say("stack.final_drive", ("driven", teeth.Driven), ("driver", teeth.Driver)), report))
+                    NoteOf(part, teeth.ToString(), report))
                 : null;
     }
 
