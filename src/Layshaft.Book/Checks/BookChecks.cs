@@ -43,6 +43,7 @@ internal static class BookChecks
         }
 
         UnitChecks.Serials(checker);
+        DateChecks.Standing(checker);
     }
 
     /// <summary>Checks the jobs: all of a book, or all of the units that are of interest.</summary>

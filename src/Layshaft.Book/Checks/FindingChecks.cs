@@ -5,11 +5,9 @@ namespace Layshaft.Book.Checks;
 
 internal static class FindingChecks
 {
-    // A reading this many allowances away from new is a slip of the pen far more often than wear.
-    private const double UnlikelyAllowances = 8;
-
     public static void Run(Checker check, Job job, Gearbox box)
     {
+        Twice(check, job);
         foreach (var finding in job.Findings)
         {
             if (!check.Names(finding.Part, box.Parts.Select(p => p.Id), finding.Origin.At("part"), "part", box.Name))
@@ -46,15 +44,21 @@ internal static class FindingChecks
         foreach (var reading in measurement.Readings)
         {
             var place = measurement.Origin.At("readings");
-            if (!check.Like(reading, measure.New, place, "the new size"))
-            {
-                continue;
-            }
+            check.Like(reading, measure.New, place, "the new size");
+        }
 
-            var allowance = Math.Abs(measure.Limit.InSi() - measure.New.InSi());
-            if (allowance > 0 && Math.Abs(reading.InSi() - measure.New.InSi()) > UnlikelyAllowances * allowance)
+        ReadingChecks.Run(check, measure, measurement);
+    }
+
+    // One side or place of a part is measured once: a second list is easily another part's.
+    private static void Twice(Checker check, Job job)
+    {
+        var seen = new HashSet<(string Part, Flank? Side, string? Position, string Measure)>();
+        foreach (var finding in job.Findings)
+        {
+            foreach (var measurement in finding.Measurements.Where(m => !seen.Add((finding.Part, finding.Flank, finding.Position, m.Measure))))
             {
-                check.Problems.Add("unlikely-reading", place, $"This reading is more than {UnlikelyAllowances:0} times the wear allowance away from the new size.", "Check the figure and its unit.");
+                check.Problems.Note("measured-twice", measurement.Origin.At("measure"), $"'{measurement.Measure}' of '{finding.Part}' is measured twice in this job.", "Write all readings in one list, or tell them apart by 'side' or 'position'.");
             }
         }
     }

@@ -22,6 +22,8 @@ internal static class JobChecks
             UnitChecks.CountsAlike(check, unit, job.Use, job.Origin.At("use"));
         }
 
+        DateChecks.Run(check, job, unit);
+
         if (check.Draft.Gearboxes.Get(unit?.Gearbox) is { } box)
         {
             FindingChecks.Run(check, job, box);

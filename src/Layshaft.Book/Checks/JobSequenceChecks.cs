@@ -19,8 +19,11 @@ internal static class JobSequenceChecks
             var unit = check.Draft.Units.Get(jobs.Key);
             var least = unit?.UseAtStart.Amount ?? 0;
             var since = "when the unit's story begins";
+            Records.Job? before = null;
             foreach (var job in jobs)
             {
+                StillHere(check, before, job);
+                before = job;
                 if (unit is not null && job.Use.Unit == unit.UseAtStart.Unit && job.Use.Amount < least)
                 {
                     check.Problems.Add("use-goes-back", job.Origin.At("use"), $"The unit has run less ({job.Use}) than {since} ({job.Use with { Amount = least }}).", "Write what it has run in all, not since the last job.");
@@ -30,6 +33,23 @@ internal static class JobSequenceChecks
                 least = job.Use.Amount;
                 since = $"in job {job.Number}";
             }
+        }
+    }
+
+    // A unit is on the bench once: the second job is often another unit's, or the first was never closed.
+    private static void StillHere(Checker check, Records.Job? before, Records.Job job)
+    {
+        var still = before switch
+        {
+            null => null,
+            { Collected: { } collected } => collected > job.Received ? $"was collected on {Checker.Day(collected)} only" : null,
+            { Finished: { } finished } => finished > job.Received ? $"was finished on {Checker.Day(finished)} only" : null,
+            { Stage: Records.JobStage.Declined } => "was declined, and the unit was not collected",
+            _ => "is still open",
+        };
+        if (still is not null)
+        {
+            check.Problems.Note("still-on-bench", job.Origin.At("received"), $"The unit came in on {Checker.Day(job.Received)}, but job {before!.Number} {still}.", $"Check 'unit' and the dates of both jobs, and close job {before.Number}.");
         }
     }
 }

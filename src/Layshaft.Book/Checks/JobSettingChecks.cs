@@ -1,4 +1,5 @@
 using Layshaft.Book.Records;
+using Layshaft.Book.Values;
 
 namespace Layshaft.Book.Checks;
 
@@ -83,12 +84,31 @@ internal static class JobSettingChecks
             }
         }
 
+        Slip(check, asked, setting);
         PackChecks.Run(check, box, asked, setting);
         foreach (var (key, pack) in new[] { ("found_pack", setting.FoundPack), ("trial_pack", setting.TrialPack), ("pack", setting.Pack) })
         {
             if (pack.Count > 0 && asked.Shims is null)
             {
                 check.Problems.Add("no-shims-here", setting.Origin.At(key), $"'{asked.Name}' is not set with shims.", "Take the line out, or give the setting its shims in the gearbox file.");
+            }
+        }
+    }
+
+    // A value as built that a point in another place or another unit would put into the band.
+    private static void Slip(Checker check, Setting asked, JobSetting setting)
+    {
+        if (asked.Target is not { Low: { } low, High: { } high } || low.InSi() <= 0)
+        {
+            return;
+        }
+
+        var half = (high.InSi() - low.InSi()) / 2;
+        foreach (var value in setting.Built.Where(v => v.IsLike(low) && (v.InSi() < low.InSi() / 4 || v.InSi() > high.InSi() * 4)))
+        {
+            if (Slips.Meant(value, v => v.InSi() >= low.InSi() - half && v.InSi() <= high.InSi() + half) is { } meant)
+            {
+                check.Problems.Note("unlikely-reading", setting.Origin.At("built"), $"{Slips.Text(value)} is far outside the target of '{asked.Name}'.", meant);
             }
         }
     }

@@ -26,6 +26,17 @@ public static partial class BookLayout
     internal static IEnumerable<string> JobFiles(IBookFiles files) =>
         files.Below("jobs/").Select(f => f.Path).Where(p => p.EndsWith("/job.yaml", StringComparison.Ordinal) && JobPath().IsMatch(p));
 
+    /// <summary>The year of the latest job by the names of the folders; null if there is no job.</summary>
+    /// <param name="files">The book's files.</param>
+    public static int? LatestYear(IBookFiles files)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        return files.Below("jobs/").LastOrDefault() is { Path: { } last } ? YearOf(last) : null;
+    }
+
+    internal static int? YearOf(string jobFolder) =>
+        jobFolder.Length > 9 && int.TryParse(jobFolder.AsSpan(5, 4), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var year) ? year : null;
+
     internal static void Check(IBookFiles files, ProblemList problems)
     {
         if (!files.Has(ShopFile))

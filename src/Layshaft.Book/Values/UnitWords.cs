@@ -17,7 +17,7 @@ public static class UnitWords
         "0.12 mm",
         new("mm", v => UnitsNet.Length.FromMillimeters(v)),
         new("in", v => UnitsNet.Length.FromInches(v)),
-        new("thou", v => UnitsNet.Length.FromInches(v / 1000)),
+        new("thou", v => UnitsNet.Length.FromMils(v)),
         new("µm", v => UnitsNet.Length.FromMicrometers(v)),
         new("μm", v => UnitsNet.Length.FromMicrometers(v)),
         new("um", v => UnitsNet.Length.FromMicrometers(v)),

@@ -1,15 +1,16 @@
+using System.Globalization;
 using Layshaft.Book.Reading;
 
 namespace Layshaft.Site.Building.Parts;
 
-/// <summary>Stands for all of a book but its jobs: texts by their content, other files by their name.</summary>
+/// <summary>Stands for all of a book but its jobs: texts by their content, other files by their name; of the jobs the latest year, which dates are checked against.</summary>
 internal static class StandingMark
 {
     /// <summary>The mark of a book.</summary>
     /// <param name="files">Its files.</param>
     /// <param name="hashes">Their hashes.</param>
     /// <exception cref="IOException">A file cannot be read.</exception>
-    public static string Of(IBookFiles files, BookHashes hashes) => hashes.Of(Texts(files), string.Join('\n', Paths(files).Where(p => !BookHashes.IsText(p))));
+    public static string Of(IBookFiles files, BookHashes hashes) => hashes.Of(Texts(files), string.Join('\n', Paths(files).Where(p => !BookHashes.IsText(p)).Append(string.Create(CultureInfo.InvariantCulture, $"{BookLayout.LatestYear(files)}"))));
 
     /// <summary>The paths of its texts.</summary>
     /// <param name="files">The book's files.</param>
