@@ -20,6 +20,9 @@ public enum LengthUnit
 
     /// <summary>Inches.</summary>
     Inches,
+
+    /// <summary>Thousandths of an inch.</summary>
+    Thousandths,
 }
 
 /// <summary>Units of torque for the pages.</summary>
@@ -44,6 +47,6 @@ public sealed record ShownUnits(SpeedUnit Speed, LengthUnit Length, TorqueUnit T
     /// <summary>How it is written.</summary>
     public static RecordShape<ShownUnits> Shape { get; } = new("a choice of units", "Which units come first on the pages.", f => new ShownUnits(
         f.Or("speed", new ChoiceShape<SpeedUnit>("a unit of speed", ("km/h", SpeedUnit.KilometresPerHour), ("mph", SpeedUnit.MilesPerHour)), SpeedUnit.KilometresPerHour, "Of road speeds."),
-        f.Or("length", new ChoiceShape<LengthUnit>("a unit of length", ("mm", LengthUnit.Millimetres), ("in", LengthUnit.Inches)), LengthUnit.Millimetres, "Of small lengths."),
+        f.Or("length", new ChoiceShape<LengthUnit>("a unit of length", ("mm", LengthUnit.Millimetres), ("in", LengthUnit.Inches), ("thou", LengthUnit.Thousandths)), LengthUnit.Millimetres, "Of small lengths; thou are thousandths of an inch."),
         f.Or("torque", new ChoiceShape<TorqueUnit>("a unit of torque", ("N·m", TorqueUnit.NewtonMetres), ("lbf·ft", TorqueUnit.PoundForceFeet)), TorqueUnit.NewtonMetres, "Of torques.")));
 }

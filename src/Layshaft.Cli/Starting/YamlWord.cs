@@ -24,6 +24,7 @@ internal static partial class YamlWord
         {
             LengthUnit.Millimeter => "mm",
             LengthUnit.Inch => "in",
+            LengthUnit.Mil => "thou",
             LengthUnit.Micrometer => "µm",
             LengthUnit.Centimeter => "cm",
             LengthUnit.Meter => "m",

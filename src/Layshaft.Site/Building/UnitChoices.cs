@@ -10,7 +10,8 @@ internal static class UnitChoices
     public static UnitChoice Of(Shop shop, Texts texts) => new()
     {
         Speed = shop.Units.Speed == SpeedUnit.MilesPerHour ? UnitFamily.Imperial : UnitFamily.Metric,
-        Length = shop.Units.Length == LengthUnit.Inches ? UnitFamily.Imperial : UnitFamily.Metric,
+        Length = shop.Units.Length == LengthUnit.Millimetres ? UnitFamily.Metric : UnitFamily.Imperial,
+        Thousandths = shop.Units.Length == LengthUnit.Thousandths,
         Torque = shop.Units.Torque == TorqueUnit.PoundForceFeet ? UnitFamily.Imperial : UnitFamily.Metric,
         DecimalComma = shop.Numbers.Decimals is { } mark ? mark == DecimalMark.Comma : texts.DecimalComma,
         Grouping = shop.Numbers.Thousands switch

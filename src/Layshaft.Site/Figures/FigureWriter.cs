@@ -8,13 +8,16 @@ namespace Layshaft.Site.Figures;
 /// here. Knows no culture and no clock; immutable, threads share it.
 /// </summary>
 /// <remarks>
-/// <c>decimals</c> are those of the metric unit, whichever stands first; the imperial unit gets as many as show the same
-/// step at least as finely, save for speed, torque, mass, power and temperature, where the units are of one size and get
-/// as many. Every method throws <see cref="ArgumentOutOfRangeException"/> for a number that is not finite or not below
+/// <c>decimals</c> given as one number are those of the metric unit, whichever comes first; the imperial unit gets as many as show the same
+/// step at least as finely, except for speed, torque, mass, power and temperature, where the units are of one size and get
+/// as many. <see cref="Decimals"/> has both, for a value that was written in either. Every method throws <see cref="ArgumentOutOfRangeException"/> for a number that is not finite or not below
 /// 10^15, and for decimals outside 0 to 9.
 /// </remarks>
 public sealed partial class FigureWriter
 {
+    // A thousandth of an inch is the third decimal of one.
+    private const int ThouDecimals = 3;
+
     private readonly UnitChoice _choice;
     private readonly Texts _texts;
 
@@ -34,7 +37,19 @@ public sealed partial class FigureWriter
     /// <param name="decimals">Decimals of the millimetre.</param>
     /// <param name="withSign">Whether a positive number gets its sign, as a difference does.</param>
     public Figure Length(Length value, int decimals, bool withSign = false) =>
-        Two(new(value.Millimeters, "mm", decimals), new(value.Inches, "in", decimals + 2), _choice.Length, withSign);
+        Length(value, new Decimals(decimals, decimals + 2), withSign);
+
+    /// <summary>The same with decimals for both units: mm or in; a shop that counts in thousandths of an inch gets thou where they are shown.</summary>
+    /// <param name="value">The length.</param>
+    /// <param name="decimals">Decimals of the millimetre and of the inch.</param>
+    /// <param name="withSign">Whether a positive number gets its sign.</param>
+    public Figure Length(Length value, Decimals decimals, bool withSign = false) => Two(
+        new(value.Millimeters, "mm", decimals.Metric),
+        _choice.Thousandths && decimals.Imperial >= ThouDecimals
+            ? new(value.Mils, "thou", decimals.Imperial - ThouDecimals)
+            : new(value.Inches, "in", decimals.Imperial),
+        _choice.Length,
+        withSign);
 
     /// <summary>A distance on the road or an altitude: m or ft.</summary>
     /// <param name="value">The distance.</param>
@@ -58,20 +73,35 @@ public sealed partial class FigureWriter
     /// <summary>A torque: N·m or lbf·ft.</summary>
     /// <param name="value">The torque.</param>
     /// <param name="decimals">Decimals of either unit.</param>
-    public Figure Torque(Torque value, int decimals = 0) =>
-        Two(new(value.NewtonMeters, "N·m", decimals), new(value.PoundForceFeet, "lbf·ft", decimals), _choice.Torque);
+    public Figure Torque(Torque value, int decimals = 0) => Torque(value, new Decimals(decimals, decimals));
+
+    /// <summary>A torque: N·m or lbf·ft.</summary>
+    /// <param name="value">The torque.</param>
+    /// <param name="decimals">Decimals of each unit.</param>
+    public Figure Torque(Torque value, Decimals decimals) =>
+        Two(new(value.NewtonMeters, "N·m", decimals.Metric), new(value.PoundForceFeet, "lbf·ft", decimals.Imperial), _choice.Torque);
 
     /// <summary>A force: N or lbf.</summary>
     /// <param name="value">The force.</param>
     /// <param name="decimals">Decimals of the newton.</param>
-    public Figure Force(Force value, int decimals = 0) =>
-        Two(new(value.Newtons, "N", decimals), new(value.PoundsForce, "lbf", decimals), _choice.Torque);
+    public Figure Force(Force value, int decimals = 0) => Force(value, new Decimals(decimals, decimals));
+
+    /// <summary>A force: N or lbf.</summary>
+    /// <param name="value">The force.</param>
+    /// <param name="decimals">Decimals of each unit.</param>
+    public Figure Force(Force value, Decimals decimals) =>
+        Two(new(value.Newtons, "N", decimals.Metric), new(value.PoundsForce, "lbf", decimals.Imperial), _choice.Torque);
 
     /// <summary>A mass: kg or lb.</summary>
     /// <param name="value">The mass.</param>
     /// <param name="decimals">Decimals of either unit.</param>
-    public Figure Mass(Mass value, int decimals = 0) =>
-        Two(new(value.Kilograms, "kg", decimals), new(value.Pounds, "lb", decimals), _choice.Mass);
+    public Figure Mass(Mass value, int decimals = 0) => Mass(value, new Decimals(decimals, decimals));
+
+    /// <summary>A mass: kg or lb.</summary>
+    /// <param name="value">The mass.</param>
+    /// <param name="decimals">Decimals of each unit.</param>
+    public Figure Mass(Mass value, Decimals decimals) =>
+        Two(new(value.Kilograms, "kg", decimals.Metric), new(value.Pounds, "lb", decimals.Imperial), _choice.Mass);
 
     /// <summary>A temperature: °C or °F.</summary>
     /// <param name="value">The temperature.</param>

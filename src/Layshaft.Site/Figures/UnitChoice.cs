@@ -45,8 +45,11 @@ public sealed record UnitChoice
     /// <summary>Speeds (km/h or mph) and distances on the road (m and km, or ft and mi).</summary>
     public UnitFamily Speed { get; init; }
 
-    /// <summary>Sizes of parts: mm or in.</summary>
+    /// <summary>Sizes of parts: mm or in (or thou).</summary>
     public UnitFamily Length { get; init; }
+
+    /// <summary>Whether sizes in inches that show a thousandth of one are written in thou.</summary>
+    public bool Thousandths { get; init; }
 
     /// <summary>Torque (N·m or lbf·ft) and force (N or lbf).</summary>
     public UnitFamily Torque { get; init; }

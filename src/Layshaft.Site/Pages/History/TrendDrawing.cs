@@ -31,7 +31,7 @@ internal static class TrendDrawing
         // The line's band knows no bounds, a gap or a thickness cannot be less than none.
         var least = Math.Min(unit.Of(trend.Measure.New), unit.Of(trend.Measure.Limit)) >= 0 ? 0 : double.NegativeInfinity;
         double InBounds(double si) => Math.Max(least, Shown(si));
-        var decimals = Math.Max(Measured.DecimalsWritten(trend.Measure.New), Measured.DecimalsWritten(trend.Measure.Limit));
+        var decimals = Measured.DecimalsWritten(trend.Measure.New, trend.Measure.Limit);
         var id = string.Concat($"trend-{trend.Part.Id}-{trend.Measure.Id}".Select(c => char.IsAsciiLetterOrDigit(c) || c == '-' ? c : '-'));
         var frame = new ChartFrame(
             id,

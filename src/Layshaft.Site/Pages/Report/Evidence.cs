@@ -12,7 +12,7 @@ internal static class Evidence
     {
         var composition = report.Composition;
         var decimals = Measured.DecimalsOf(measure.Instrument?.Resolution, measure.Measure.New, measure.Measure.Limit);
-        var written = Math.Max(Measured.DecimalsWritten(measure.Measure.New), Measured.DecimalsWritten(measure.Measure.Limit));
+        var written = Measured.DecimalsWritten(measure.Measure.New, measure.Measure.Limit);
         yield return composition.Say(
             "finding.evidence",
             ("measure", measure.Measure.Name),

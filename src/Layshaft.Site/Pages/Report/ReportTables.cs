@@ -1,6 +1,7 @@
 using Layshaft.Engineering.Measurement;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Assessment.Lives;
+using Layshaft.Site.Figures;
 using Layshaft.Site.Pages.Estimates;
 using Layshaft.Site.Pages.Shared;
 using Layshaft.Site.Pages.Tables;
@@ -126,12 +127,12 @@ public static class ReportTables
         Cell.Money(line.Amount, report.Composition),
     ];
 
-    private static Cell Size(IQuantity size, int decimals, Composition composition) =>
+    private static Cell Size(IQuantity size, Decimals decimals, Composition composition) =>
         Cell.Of(Measured.Figure(size, decimals, composition.Figures), ShownUnit.For(size, composition).Of(size));
 
     private static Cell End(IQuantity? end, Composition composition) => end is null ? Cell.Empty : Size(end, Measured.DecimalsWritten(end), composition);
 
     private static Cell Mean(IReadOnlyList<IQuantity> readings, Composition composition) => readings.Count == 0
         ? Cell.Empty
-        : Size(MeasuredQuantity.From(readings, Instrument.Unknown).Value, 3, composition);
+        : Size(MeasuredQuantity.From(readings, Instrument.Unknown).Value, new Decimals(3, 5), composition);
 }

@@ -1,6 +1,7 @@
 using Layshaft.Book.Records;
 using Layshaft.Engineering.Settings;
 using Layshaft.Site.Assessment;
+using Layshaft.Site.Figures;
 using Layshaft.Site.Pages.Shared;
 using UnitsNet;
 
@@ -65,7 +66,7 @@ public sealed record SettingsSection(
 
     private static string Pack(IReadOnlyList<Length> pack, Composition composition)
     {
-        var decimals = Math.Max(2, pack.Max(s => Measured.DecimalsWritten(s)));
+        var decimals = Decimals.Max(new Decimals(2, 4), Measured.DecimalsWritten([.. pack]));
         var sum = composition.Figures.Length(PackThickness.Of(pack), decimals).Text;
         return pack.Count == 1
             ? composition.Say("settings.one_shim", ("sum", sum))
@@ -74,7 +75,7 @@ public sealed record SettingsSection(
 
     private static string Target(Setting setting, Composition composition)
     {
-        var decimals = Ends(setting).Max(Measured.DecimalsWritten);
+        var decimals = Measured.DecimalsWritten(Ends(setting));
         return setting.Target switch
         {
             { Low: { } low, High: { } high } => composition.Figures.Range(

@@ -39,7 +39,7 @@ public sealed record WearSection(IReadOnlyList<RawHtml> Charts, string Caption, 
     private static WearRowView RowOf(MeasureAssessment measure, Composition composition)
     {
         var (asked, figures) = (measure.Measure, composition.Figures);
-        var written = Math.Max(Measured.DecimalsWritten(asked.New), Measured.DecimalsWritten(asked.Limit));
+        var written = Measured.DecimalsWritten(asked.New, asked.Limit);
         return new WearRowView(
             asked.Name,
             Measured.Figure(asked.New, written, figures).Text,

@@ -16,7 +16,12 @@ public sealed record ShownUnit(string Symbol, Func<IQuantity, double> Of)
         var units = composition.Shop.Units;
         return like switch
         {
-            Length => units.Length == LengthUnit.Inches ? new("in", q => ((Length)q).Inches) : new("mm", q => ((Length)q).Millimeters),
+            Length => units.Length switch
+            {
+                LengthUnit.Inches => new("in", q => ((Length)q).Inches),
+                LengthUnit.Thousandths => new("thou", q => ((Length)q).Mils),
+                _ => new("mm", q => ((Length)q).Millimeters),
+            },
             Torque => units.Torque == TorqueUnit.PoundForceFeet ? new("lbf·ft", q => ((Torque)q).PoundForceFeet) : new("N·m", q => ((Torque)q).NewtonMeters),
             Force => new("N", q => ((Force)q).Newtons),
             Angle => new("°", q => ((Angle)q).Degrees),
