@@ -47,15 +47,14 @@ internal static class DateChecks
         Late(check, job, job.Stripped, job.Origin.At("stripped"));
         Late(check, job, job.Finished, job.Origin.At("finished"));
         Late(check, job, job.Collected, job.Origin.At("collected"));
-        if (job.Estimate is { } estimate)
+        foreach (var offer in job.Offers)
         {
-            Late(check, job, estimate.Sent, estimate.Origin.At("sent"));
-            Late(check, job, estimate.ValidUntil, estimate.Origin.At("valid_until"));
-        }
-
-        if (job.GoAhead is { } answer)
-        {
-            Late(check, job, answer.On, answer.Origin.At("on"));
+            Late(check, job, offer.Sent, offer.Origin.At("sent"));
+            Late(check, job, offer.ValidUntil, offer.Origin.At("valid_until"));
+            if (offer.GoAhead is { } answer)
+            {
+                Late(check, job, answer.On, answer.Origin.At("on"));
+            }
         }
 
         if (job.ComeBack is { } back)
