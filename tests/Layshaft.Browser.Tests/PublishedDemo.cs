@@ -81,7 +81,7 @@ public sealed class PublishedDemo : IAsyncLifetime
             : "report";
     }
 
-    private static void Copy(string from, string to)
+    internal static void Copy(string from, string to)
     {
         foreach (var file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories))
         {

@@ -50,7 +50,7 @@ public sealed record Shop(
         f.List("address", Scalars.Text, "The address, a line each."),
         f.Required("email", Scalars.Text, "Where customers write to."),
         f.Required("telephone", Scalars.Text, "Where customers call."),
-        f.Or("language", Scalars.Id, "en", "The language of the pages: the name of a texts file (en, de, or one of the shop's own in templates/texts)."),
+        f.Or("language", Scalars.Language, "en", "The language of the pages: the name of a texts file (en, en-US, de, or one of the shop's own in templates/texts)."),
         f.Optional("units", ShownUnits.Shape, "Which units come first on the pages.") ?? ShownUnits.Usual,
         f.Optional("numbers", ShownNumbers.Shape, "How numbers are written on the pages.") ?? ShownNumbers.Usual,
         f.Or("dates", DateWords, false, "How dates are written on the pages: in words as the language has them, or as 2026-03-14."),

@@ -29,6 +29,18 @@ public static partial class Scalars
         t => IdPattern().IsMatch(t) ? Parsed.Good(t) : Parsed.Bad<string>($"'{Short(t)}' is not a short name."),
         () => SchemaParts.Name("^[a-z0-9]+(?:-[a-z0-9]+)*$"));
 
+    /// <summary>The tag of a language (BCP 47).</summary>
+    public static Shape<string> Language { get; } = new ScalarShape<string>(
+        "the tag of a language, such as en, de or en-US",
+        "bad-language",
+        t => t.Length <= LongestLanguage && LanguagePattern().IsMatch(t) ? Parsed.Good(t) : Parsed.Bad<string>($"'{Short(t)}' is not the tag of a language."),
+        () =>
+        {
+            var schema = SchemaParts.Matching(LanguageTag + "$");
+            schema["maxLength"] = LongestLanguage;
+            return schema;
+        });
+
     /// <summary>A file beside this one, or in a folder below it.</summary>
     public static Shape<string> FileName { get; } = new ScalarShape<string>(
         "the name of a file beside this one, such as notes.md",
@@ -143,6 +155,11 @@ public static partial class Scalars
     // Leaves room for what stands around it in the longest path that every system allows.
     private const int LongestFileName = 80;
 
+    private const int LongestLanguage = 35;
+
+    // A language of BCP 47 in lower case, then what narrows it down, such as a region.
+    private const string LanguageTag = "^[a-z]{2,8}(?:-[A-Za-z0-9]{1,8})*";
+
     // Windows keeps these names for devices, in any case and whatever ending follows; and it drops points and spaces at the
     // end of a folder's name.
     private const string NoDevice = "(?!(?:[Cc][Oo][Nn]|[Pp][Rr][Nn]|[Aa][Uu][Xx]|[Nn][Uu][Ll]|(?:[Cc][Oo][Mm]|[Ll][Pp][Tt])[0-9]) *(?:[./]|$))";
@@ -173,6 +190,9 @@ public static partial class Scalars
 
     [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*\\z")]
     private static partial Regex IdPattern();
+
+    [GeneratedRegex(LanguageTag + "\\z")]
+    private static partial Regex LanguagePattern();
 
     [GeneratedRegex(FileNamePattern + "\\z")]
     private static partial Regex FilePattern();

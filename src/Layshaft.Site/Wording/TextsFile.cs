@@ -10,10 +10,12 @@ namespace Layshaft.Site.Wording;
 /// </summary>
 internal sealed class TextsFile
 {
-    private readonly string _name;
     private readonly ICollection<TemplateProblem> _problems;
 
-    private TextsFile(string name, ICollection<TemplateProblem> problems) => (_name, _problems) = (name, problems);
+    private TextsFile(string name, ICollection<TemplateProblem> problems) => (Name, _problems) = (name, problems);
+
+    /// <summary>The file's name from the templates' folder, as in <c>texts/en.yaml</c>.</summary>
+    internal string Name { get; }
 
     internal SortedDictionary<string, Sentence> Sentences { get; } = new(StringComparer.Ordinal);
 
@@ -138,5 +140,5 @@ internal sealed class TextsFile
         return words;
     }
 
-    private void Problem(Mark at, string message) => _problems.Add(new(_name, (int)at.Line, (int)at.Column, message));
+    private void Problem(Mark at, string message) => _problems.Add(new(Name, (int)at.Line, (int)at.Column, message));
 }

@@ -18,8 +18,9 @@ public static class TextsLoader
 
     /// <summary>
     /// The texts of a language, ours with the shop's over them. English is the measure: no other keys, no place that the
-    /// English sentence lacks. A shop's file may hold only the sentences that it changes, and in a language of its own what
-    /// it lacks is said in English and named.
+    /// English sentence lacks. A regional language, such as <c>en-US</c>, needs only the sentences in which it differs: the rest
+    /// is taken from the language it belongs to. A shop's file may hold only the sentences that it changes; what a language of
+    /// its own lacks is taken from English and named.
     /// </summary>
     /// <param name="folders">Where to read.</param>
     /// <param name="language">The language's tag, for instance <c>en</c>.</param>
@@ -28,27 +29,29 @@ public static class TextsLoader
         ArgumentNullException.ThrowIfNull(folders);
         ArgumentException.ThrowIfNullOrWhiteSpace(language);
         var problems = new List<TemplateProblem>();
-        var name = $"texts/{language}.yaml";
-        var reference = ReadOne(folders.Ours, Reference, problems);
-        if (reference is null)
+        var inOurs = TemplateFiles.Read(new(folders.Ours), "*.yaml", problems);
+        var inShops = folders.Shop is { } shop ? TemplateFiles.Read(new(shop), "*.yaml", problems) : [];
+        if (ReadOne(inOurs, Reference, problems) is not { } reference)
         {
             problems.Add(new(Reference, 0, 0, "This file of texts is missing from the program's folder; install it again."));
             return new(null, problems, []);
         }
 
-        var ours = name == Reference ? reference : ReadOne(folders.Ours, name, problems);
-        var shops = folders.Shop is null ? null : ReadOne(folders.Shop, name, problems);
-        if (ours is null && shops is null && problems.Count == 0)
+        string[] names = [.. FromGeneralToRegional(language).Select(l => $"texts/{l}.yaml")];
+        TextsFile?[] ours = [.. names.Select(n => n == Reference ? reference : ReadOne(inOurs, n, problems))];
+        TextsFile?[] shops = [.. names.Select(n => ReadOne(inShops, n, problems))];
+        if (ours[^1] is null && shops[^1] is null && problems.Count == 0)
         {
-            problems.Add(new(name, 0, 0, $"There are no texts for `{language}`; write this file in templates/texts or choose one of: {string.Join(", ", Languages(folders))}."));
+            problems.Add(new(names[^1], 0, 0, $"There are no texts for `{language}`; write this file in templates/texts or choose one of: {string.Join(", ", Languages(folders))}."));
         }
 
-        problems.AddRange(new[] { ours, shops }.OfType<TextsFile>().SelectMany(file => TextsComparison.Of(name, reference, file)));
-        var sentences = Merge(ours, shops);
+        TextsFile[] layers = [.. ours.Concat(shops).OfType<TextsFile>()];
+        problems.AddRange(layers.SelectMany(file => TextsComparison.Of(file.Name, reference, file)));
+        var sentences = Merge(layers);
         var missing = reference.Sentences.Keys.Except(sentences.Keys, StringComparer.Ordinal).ToArray();
-        if (ours is not null)
+        if (ours[0] is not null)
         {
-            problems.AddRange(missing.Select(k => new TemplateProblem(name, 0, 0, $"The sentence `{k}` is missing; translate it from {Reference}.")));
+            problems.AddRange(missing.Select(k => new TemplateProblem(names[0], 0, 0, $"The sentence `{k}` is missing; translate it from {Reference}.")));
         }
 
         if (problems.Count > 0)
@@ -61,7 +64,7 @@ public static class TextsLoader
             sentences[key] = reference.Sentences[key];
         }
 
-        return new(new(sentences, language, Fingerprint(language, sentences)), [], TextsComparison.Missing(name, missing));
+        return new(new(sentences, language, Fingerprint(language, sentences)), [], TextsComparison.Missing(names[^1], missing));
     }
 
     /// <summary>The languages that there are texts for, ours and the shop's, in order.</summary>
@@ -73,16 +76,24 @@ public static class TextsLoader
             .Keys.Where(n => Path.GetDirectoryName(n) == "texts").Select(n => Path.GetFileNameWithoutExtension(n)).Order(StringComparer.Ordinal)];
     }
 
-    private static TextsFile? ReadOne(string folder, string name, List<TemplateProblem> problems)
+    // The tag of a regional language begins with that of its language: en-US with en (BCP 47, lookup in RFC 4647, section 3.4).
+    private static IEnumerable<string> FromGeneralToRegional(string language)
     {
-        var files = TemplateFiles.Read(new(folder), "*.yaml", problems);
-        return files.TryGetValue(name, out var text) ? TextsFile.Read(name, text, problems) : null;
+        for (var end = language.IndexOf('-'); end > 0; end = language.IndexOf('-', end + 1))
+        {
+            yield return language[..end];
+        }
+
+        yield return language;
     }
 
-    private static SortedDictionary<string, Sentence> Merge(params TextsFile?[] layers)
+    private static TextsFile? ReadOne(SortedDictionary<string, string> files, string name, List<TemplateProblem> problems) =>
+        files.TryGetValue(name, out var text) ? TextsFile.Read(name, text, problems) : null;
+
+    private static SortedDictionary<string, Sentence> Merge(TextsFile[] layers)
     {
         var all = new SortedDictionary<string, Sentence>(StringComparer.Ordinal);
-        foreach (var (key, sentence) in layers.SelectMany(l => l?.Sentences ?? []))
+        foreach (var (key, sentence) in layers.SelectMany(l => l.Sentences))
         {
             all[key] = sentence;
         }

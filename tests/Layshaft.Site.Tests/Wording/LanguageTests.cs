@@ -21,7 +21,7 @@ public partial class LanguageTests
     public void A_language_has_the_keys_of_the_English_file_in_the_same_order(string language)
     {
         Assert.Equal(English.Keys, LanguageFiles.Read(language).Keys);
-        Assert.Equal(KeysInFile("en"), KeysInFile(language));
+        Assert.Equal(LanguageFiles.KeysInFile("en"), LanguageFiles.KeysInFile(language));
     }
 
     [Theory]
@@ -30,7 +30,7 @@ public partial class LanguageTests
     {
         foreach (var (key, sentence) in LanguageFiles.Read(language))
         {
-            Assert.Equal((key, string.Join(' ', Shape(English[key]))), (key, string.Join(' ', Shape(sentence))));
+            Assert.Equal((key, LanguageFiles.Shape(English[key])), (key, LanguageFiles.Shape(sentence)));
         }
     }
 
@@ -75,13 +75,6 @@ public partial class LanguageTests
         Assert.Empty(idle);
     }
 
-    private static IEnumerable<string> KeysInFile(string language) =>
-        File.ReadLines(Path.Combine(TemplateFolders.BesideProgram().Ours, $"texts/{language}.yaml"))
-            .Select(l => KeyAtStart().Match(l)).Where(m => m.Success).Select(m => m.Value);
-
-    private static IEnumerable<string> Shape(Sentence sentence) =>
-        sentence.Forms().Select(f => f.Name).Concat(sentence.Places.Order(StringComparer.Ordinal).Select(p => $"{{{p}}}"));
-
     [GeneratedRegex(@"\b(the|and|of|with|from|is|are|its|it|to|for|not|this|that)\b", RegexOptions.IgnoreCase)]
     private static partial Regex EnglishWords();
 
@@ -91,7 +84,4 @@ public partial class LanguageTests
     // Two words in a row outside places: more than a symbol, a name or a mark.
     [GeneratedRegex(@"\p{L}{2,} \p{L}{2,}")]
     private static partial Regex Sentences();
-
-    [GeneratedRegex(@"^[a-z0-9_.]+(?=:)")]
-    private static partial Regex KeyAtStart();
 }
