@@ -16,7 +16,7 @@ public sealed class GermanPhoneTests(PublishedDemo demo) : IDisposable
     public async Task German_answers_and_labels_fit_a_phone_of_390_pixels()
     {
         var pages = Pages();
-        Assert.Contains(pages, p => File.ReadAllText(p).Contains("id=\"answer\"", StringComparison.Ordinal));
+        Assert.Contains(pages, p => File.ReadAllText(p).Contains("class=\"answer\"", StringComparison.Ordinal));
         var wrong = new List<string>();
         await using var context = await demo.Chromium.NewContextAsync(new() { ViewportSize = new() { Width = 390, Height = 844 } });
         var page = await context.NewPageAsync();

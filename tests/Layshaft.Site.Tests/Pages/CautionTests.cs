@@ -51,7 +51,7 @@ public sealed class CautionTests
     }
 
     private static string NoAnswer(string job) =>
-        new HtmlParser().ParseDocument(SmallBook.Publish((EstimateJob, job))["customers/key-b-0/0004/index.html"]).QuerySelectorAll("#answer li")
+        new HtmlParser().ParseDocument(SmallBook.Publish((EstimateJob, job))["customers/key-b-0/0004/index.html"]).QuerySelectorAll(".answer li")
             .Select(li => li.TextContent).Single(t => t.StartsWith(s_texts.Say("estimate.answer.no"), StringComparison.Ordinal));
 
     private static IEnumerable<string> HistoryCautions(params (string Path, string Text)[] changes) =>
