@@ -1,7 +1,7 @@
 #!/usr/bin/env dotnet
-// Makes what is handed out: the .NET tool package, and one self-contained file for each system. Use:
+// Builds the packages: the .NET tool, and a self-contained executable for each system. Usage:
 //   dotnet run src/Layshaft.Cli/Packaging/pack.cs -- FOLDER [tool|win-x64|win-arm64|osx-x64|osx-arm64|linux-x64|linux-arm64 ...]
-// Without names it makes all of them. A system whose runtime can't be fetched is named at the end; the others are made.
+// Without names it builds all of them. A system whose runtime is not available is named at the end; the others are built.
 #:property ManagePackageVersionsCentrally=false
 #:property RestorePackagesWithLockFile=false
 #:property PublishAot=false
@@ -13,7 +13,7 @@ using System.Runtime.CompilerServices;
 string[] systems = ["win-x64", "win-arm64", "osx-x64", "osx-arm64", "linux-x64", "linux-arm64"];
 if (args.Length == 0 || args[1..].Except([.. systems, "tool"]).Any())
 {
-    Console.WriteLine($"Use: dotnet run src/Layshaft.Cli/Packaging/pack.cs -- FOLDER [tool|{string.Join('|', systems)} ...]");
+    Console.WriteLine($"Usage: dotnet run src/Layshaft.Cli/Packaging/pack.cs -- FOLDER [tool|{string.Join('|', systems)} ...]");
     return 2;
 }
 
@@ -26,10 +26,10 @@ foreach (var name in args.Length > 1 ? args[1..] : ["tool", .. systems])
     Console.WriteLine($"{name} …");
     var work = Path.Combine(output, ".work", name);
     string[] common = ["-c", "Release", "-v", "q", "-nologo", $"-p:LockFolder={Path.Combine(work, "locks")}", "--artifacts-path", work];
-    var made = name == "tool"
+    var built = name == "tool"
         ? Run(["pack", project, .. common, "-o", output])
         : Run(["publish", project, .. common, "-r", name, "--self-contained", "-p:PackAsTool=false", "-p:PublishSingleFile=true", "-p:IncludeAllContentForSelfExtract=true", "-p:DebugType=none", "-p:PublishReadyToRun=true", "-o", Path.Combine(output, name)]);
-    if (!made)
+    if (!built)
     {
         failed.Add(name);
     }
@@ -45,7 +45,7 @@ foreach (var file in Directory.EnumerateFiles(output, "*", SearchOption.AllDirec
     Console.WriteLine($"{Path.GetRelativePath(output, file)}  {new FileInfo(file).Length / 1048576.0:0.0} MiB");
 }
 
-Console.WriteLine(failed.Count == 0 ? "All were made." : $"Not made: {string.Join(", ", failed)}.");
+Console.WriteLine(failed.Count == 0 ? "All packages built." : $"Not built: {string.Join(", ", failed)}.");
 return failed.Count == 0 ? 0 : 1;
 
 bool Run(string[] arguments)
