@@ -23,7 +23,7 @@ public class BookReaderTests
         var problem = Assert.Single(BookReader.Read(new MemoryBookFiles(files)).Problems);
 
         Assert.Equal(("use-goes-back", "jobs/2026/0002/job.yaml", 3), (problem.Code, problem.Place.File, problem.Place.Line));
-        Assert.Matches(@"\(12 h\) than in job 0001 \([0-9.]+ h\)", problem.Message);
+        Assert.Matches(@"\(12 h\) is less than in job 0001 \([0-9.]+ h\)", problem.Message);
     }
 
     [Fact]

@@ -71,7 +71,7 @@ public class FigureMistakeTests
     }
 
     [Theory]
-    [InlineData("2026-03-10", "2026-03-14 only")]
+    [InlineData("2026-03-10", "not finished until 2026-03-14")]
     [InlineData("2026-03-15", null)]
     public void A_unit_that_comes_in_while_its_last_job_is_open_is_noted(string received, string? words)
     {

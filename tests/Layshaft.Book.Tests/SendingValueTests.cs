@@ -27,7 +27,7 @@ public class SendingValueTests
     [InlineData("99999 MB")]
     [InlineData("MB")]
     [InlineData("")]
-    public void A_size_that_cannot_be_is_refused(string text) => Assert.Contains("size of a file", FileSize.Parse(text).Wrong, StringComparison.Ordinal);
+    public void A_size_that_cannot_be_is_refused(string text) => Assert.Contains("is not a file size", FileSize.Parse(text).Wrong, StringComparison.Ordinal);
 
     // Told to somebody who has to set a limit: never less than it is.
     [Theory]

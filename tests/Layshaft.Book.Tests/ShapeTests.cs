@@ -51,9 +51,9 @@ public class ShapeTests
     }
 
     [Theory]
-    [InlineData("name: Ada\nemail:\n", "Write some text, or take the line out.")]
-    [InlineData("name:\n", "Write some text.")]
-    public void An_empty_field_is_taken_out_only_where_it_may_be(string text, string remedy)
+    [InlineData("name: Ada\nemail:\n", "Write text, or remove the line.")]
+    [InlineData("name:\n", "Write text.")]
+    public void Only_an_empty_optional_field_may_be_removed(string text, string remedy)
     {
         var problems = new ProblemList();
         var root = NodeReader.Read("customers/a.yaml", text, problems);

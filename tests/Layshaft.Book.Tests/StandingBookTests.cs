@@ -39,12 +39,12 @@ public sealed class StandingBookTests
     }
 
     [Fact]
-    public void A_record_that_can_be_read_no_longer_is_told_as_a_change_of_the_book()
+    public void A_record_that_became_unreadable_is_reported_as_a_change_of_the_book()
     {
         var files = Books.SmallFiles();
         files["units/a.yaml"] = "[\n"u8.ToArray();
         var book = StandingBook.Recall(new MemoryBookFiles(files), new ProblemList(), null)!;
-        Assert.Contains("publish again", Assert.Throws<BookChangedException>(() => book.Book.Units["a"]).Message, StringComparison.Ordinal);
+        Assert.Contains("Publish again", Assert.Throws<BookChangedException>(() => book.Book.Units["a"]).Message, StringComparison.Ordinal);
     }
 
     // Notes each file that is opened.

@@ -61,7 +61,7 @@ public class BenchTests
         Assert.Equal((0, string.Empty), (exit, errors));
         Assert.Contains("Fit   0.500 mm + 0.200 mm = 0.700 mm, gives 0.060 ± 0.", output, StringComparison.Ordinal);
         Assert.Equal(2, output.Split('\n').Count(l => l.StartsWith("or ", StringComparison.Ordinal)));
-        Assert.Contains("The maker's manual rules.", output, StringComparison.Ordinal);
+        Assert.Contains("The maker's manual takes precedence.", output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -87,12 +87,12 @@ public class BenchTests
     [Theory]
     [InlineData("--trial-pack", "0.50", "has no unit")]
     [InlineData("--measured", "0,16 mm", "Write 0.16 mm.")]
-    [InlineData("--target", "0.10 to 0.05 mm", "begins above its end")]
+    [InlineData("--target", "0.10 to 0.05 mm", "is above the second")]
     [InlineData("--target", "at most 0.10 mm", "needs two lengths")]
     [InlineData("--stock", "0.10 mm", "has no count")]
-    [InlineData("--stock", "0.10 mm x -2", "can't be")]
+    [InlineData("--stock", "0.10 mm x -2", "is out of range")]
     [InlineData("--trial-pack", "0.5005 µm", "")]
-    [InlineData("--trial-pack", "30 mm", "can't be")]
+    [InlineData("--trial-pack", "30 mm", "is out of range")]
     public void A_wrong_figure_is_told_with_what_to_write(string option, string value, string told)
     {
         var (exit, output, errors) = Run(With(Figures, option, value));
@@ -137,7 +137,7 @@ public class BenchTests
     }
 
     [Theory]
-    [InlineData("--span", "9", "can't be spanned")]
+    [InlineData("--span", "9", "cannot be spanned")]
     [InlineData("--pin", "1 mm", "too thin")]
     [InlineData("--pin", "30 mm", "too thick")]
     [InlineData("--pressure-angle", "45°", "10° to 35°")]

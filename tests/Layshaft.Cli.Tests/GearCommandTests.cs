@@ -60,7 +60,7 @@ public class GearCommandTests
     [InlineData("saloon-44", "brackwater", null, "3.73", "--final: '3.73' is not a pair of gears. Write driven/driver, such as 35/11.")]
     [InlineData("saloon-44", "brackwater", "23 driving 29", null, "--pair: '23 driving 29' is not a pair of gears. Write driven/driver: 29/23.")]
     [InlineData("saloon-44", "brackwater", null, "11/41", "--final: '11/41' is a crown wheel smaller than its pinion. Did you mean 41/11? Write crown wheel/pinion (driven/driver).")]
-    [InlineData("saloon-44", "brackwater", "2/300", null, "--pair: A gear with 2 teeth can't be.")]
+    [InlineData("saloon-44", "brackwater", "2/300", null, "--pair: A gear with 2 teeth is not possible.")]
     public void A_mistake_ends_with_2_and_says_what_to_write(string car, string venue, string? pair, string? final, string message)
     {
         string[] asked = ["--car", car, "--venue", venue, .. pair is null ? Array.Empty<string>() : ["--pair", pair], .. final is null ? Array.Empty<string>() : ["--final", final]];

@@ -82,7 +82,7 @@ public class HandoverTests : IDisposable
         File.AppendAllText(Path.Combine(Book, "shop.yaml"), "one_file_limit: 20 kB\n");
         var (refused, _, errors) = Run("handover", "0001", Book, "--out", Path.Combine(home.FullName, "other"), "--enclose");
         Assert.Equal(ExitCode.Problems, refused);
-        Assert.Matches("cannot be made smaller than [0-9.]+ kB, and shop.yaml allows 20 kB", errors);
+        Assert.Matches("cannot be made smaller than [0-9.]+ kB, but shop.yaml allows 20 kB", errors);
         Assert.False(Directory.Exists(Path.Combine(home.FullName, "other")));
     }
 

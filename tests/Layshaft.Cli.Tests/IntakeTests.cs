@@ -38,7 +38,7 @@ public sealed partial class IntakeTests : IDisposable
         Run("intake", "d4-001", Book, "--received", "2026-11-16", "--use", "37.5 h", "--complaint", "Third is \"slow\": look.", "--technician", "jo");
         Change(text =>
         {
-            var (from, to) = (text.IndexOf("# findings:", StringComparison.Ordinal), text.IndexOf("# What was set", StringComparison.Ordinal));
+            var (from, to) = (text.IndexOf("# findings:", StringComparison.Ordinal), text.IndexOf("# Settings of the last job", StringComparison.Ordinal));
             return text[..from] + NewSize().Replace(Behind().Replace(text[from..to], "$1"), "readings: [$2]$1new $2,") + text[to..];
         });
 
@@ -57,12 +57,12 @@ public sealed partial class IntakeTests : IDisposable
         Run("intake", "d4-001", Book, "--received", "2026-11-16");
         var text = string.Join('\n', Lines());
 
-        Assert.StartsWith("# yaml-language-server: $schema=../../../schema/job.json\n# D4-001: the visit after job 0001 (finished 2026-03-14, 18.5 h)\nunit: d4-001\n", text, StringComparison.Ordinal);
-        Assert.Contains("FIRST: Dog ring, 3rd and 4th, 'watch' in job 0001 and still in", text, StringComparison.Ordinal);
-        Assert.Contains("- { measure: corner, instrument: radius-gauge, readings: [] }   # was 0.83 mm, 0.86 mm, 0.84 mm; new 0.30 mm, limit 1.20 mm", text, StringComparison.Ordinal);
-        Assert.DoesNotContain("was 1.14 mm", text, StringComparison.Ordinal); // that ring is gone
-        Assert.Contains("ring-12: B7, in since job 0001 at 18.5 h", text, StringComparison.Ordinal);
-        Assert.Contains("found_pack: []   # the shims that came off; job 0001 put in [0.50 mm, 0.10 mm]", text, StringComparison.Ordinal);
+        Assert.StartsWith("# yaml-language-server: $schema=../../../schema/job.json\n# D4-001: next job after 0001 (finished 2026-03-14, 18.5 h)\nunit: d4-001\n", text, StringComparison.Ordinal);
+        Assert.Contains("FIRST: Dog ring, 3rd and 4th, graded 'watch' in job 0001 and not renewed", text, StringComparison.Ordinal);
+        Assert.Contains("- { measure: corner, instrument: radius-gauge, readings: [] }   # last time 0.83 mm, 0.86 mm, 0.84 mm; new 0.30 mm, limit 1.20 mm", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("last time 1.14 mm", text, StringComparison.Ordinal); // that ring is gone
+        Assert.Contains("ring-12: B7, fitted in job 0001 at 18.5 h", text, StringComparison.Ordinal);
+        Assert.Contains("found_pack: []   # shims removed; job 0001 fitted [0.50 mm, 0.10 mm]", text, StringComparison.Ordinal);
         Assert.Contains("Main shaft nut: target 145 N·m to 165 N·m; 155 N·m as built in job 0001", text, StringComparison.Ordinal);
         Assert.Contains("drop_pair: 28/25, final_drive: 41/11", text, StringComparison.Ordinal);
         Assert.Contains("float-found: Measure and record the end float as found, before slackening a nut. CAUTION: ", text, StringComparison.Ordinal);

@@ -50,7 +50,7 @@ public sealed class NewBookTests : IDisposable
         var (code, _, errors) = Run("new-book", Book);
 
         Assert.Equal(ExitCode.WrongUse, code);
-        Assert.Contains("not empty", errors, StringComparison.Ordinal);
+        Assert.Contains("not an empty folder", errors, StringComparison.Ordinal);
         Assert.Equal(["letter.txt"], Directory.GetFileSystemEntries(Book).Select(Path.GetFileName));
     }
 

@@ -30,7 +30,7 @@ public sealed class OwnHandCommandTests : IDisposable
         var (code, output, errors) = Run("check", Book);
 
         Assert.Equal((ExitCode.Problems, "1 problem."), (code, output.Trim()));
-        Assert.EndsWith("templates/texts/en.yaml(1,1): No page says `report.complain`; did you mean `report.complaint`? [template]", errors.Trim(), StringComparison.Ordinal);
+        Assert.EndsWith("templates/texts/en.yaml(1,1): No page uses 'report.complain'. Did you mean 'report.complaint'? [template]", errors.Trim(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed class OwnHandCommandTests : IDisposable
         var (code, output, errors) = Run("check", Book);
 
         Assert.Equal((ExitCode.Fine, "No problems, 1 note."), (code, output.Trim()));
-        Assert.Contains("note: #f2b705 on the paper of the pages has a contrast of 1.6:1", errors, StringComparison.Ordinal);
+        Assert.Contains("note: The contrast of #f2b705 on the page background is 1.6:1", errors, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -53,8 +53,8 @@ public sealed class OwnHandCommandTests : IDisposable
         var (code, output, errors) = Run("publish", Book, "--out", Site);
 
         Assert.Equal(ExitCode.Problems, code);
-        Assert.Contains("templates/sections/complaint.html(2,7): There is no `complant` in this value. Did you mean 'complaint'? [template]", errors, StringComparison.Ordinal);
-        Assert.Contains("The site is as it was.", output, StringComparison.Ordinal);
+        Assert.Contains("templates/sections/complaint.html(2,7): There is no 'complant' in this value. Did you mean 'complaint'? [template]", errors, StringComparison.Ordinal);
+        Assert.Contains("The site is unchanged.", output, StringComparison.Ordinal);
         Assert.False(Directory.Exists(Path.Combine(Site, "customers")));
     }
 

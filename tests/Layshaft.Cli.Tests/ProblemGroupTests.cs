@@ -46,8 +46,8 @@ public sealed class ProblemGroupTests : IDisposable
         WriteOverdueBook();
         var (short1, said) = Check();
         Assert.Contains("jobs/2026/0001/job.yaml", Assert.Single(short1), StringComparison.Ordinal);
-        Assert.Contains("And at 4 more places, the last in jobs/2026/0005/job.yaml(8,", short1[0], StringComparison.Ordinal);
-        Assert.Equal(["No problems, 5 notes.", "Notes that say the same stand once; --every-place prints each at its place."], said);
+        Assert.Contains("Repeated at 4 more places, the last in jobs/2026/0005/job.yaml(8,", short1[0], StringComparison.Ordinal);
+        Assert.Equal(["No problems, 5 notes.", "Repeated notes are printed once; --every-place prints every occurrence."], said);
 
         var (all, summary) = Check("--every-place");
         Assert.Equal(["0001", "0002", "0003", "0004", "0005"], all.Select(l => l.Split("jobs/2026/")[1][..4]));
@@ -63,7 +63,7 @@ public sealed class ProblemGroupTests : IDisposable
         var first = Run("publish", Book, "--out", site);
         var second = Run("publish", Book, "--out", site);
         Assert.Contains("Nothing has changed.", second.Output, StringComparison.Ordinal);
-        Assert.All([first, second], r => Assert.Contains("And at 4 more places", Assert.Single(Lines(r.Errors), l => l.Contains(Overdue, StringComparison.Ordinal)), StringComparison.Ordinal));
+        Assert.All([first, second], r => Assert.Contains("Repeated at 4 more places", Assert.Single(Lines(r.Errors), l => l.Contains(Overdue, StringComparison.Ordinal)), StringComparison.Ordinal));
         Assert.All([first, second], r => Assert.Contains("No problems, 5 notes.", r.Output, StringComparison.Ordinal));
     }
 
@@ -77,7 +77,7 @@ public sealed class ProblemGroupTests : IDisposable
         Assert.Equal(5, site.State.Problems.Count);
         var page = PreviewPages.Start(site);
         Assert.Equal(2, page.Split("was due for calibration").Length);
-        Assert.Contains("And at 4 more places, the last in jobs/2026/0005/job.yaml(8,", page, StringComparison.Ordinal);
+        Assert.Contains("Repeated at 4 more places, the last in jobs/2026/0005/job.yaml(8,", page, StringComparison.Ordinal);
     }
 
     private static Problem Note(string file, string message) => new("age", new Place(file, 1, 2), message, "Renew it.", Severity.Notice);

@@ -19,7 +19,7 @@ internal static class ApprovalChecks
             ChargedParts(check, job, lines);
             if (job.Offers.Count == 0 && job.Final.Any(l => l.Reason is null))
             {
-                check.Problems.Note("charged-without-estimate", job.Origin.At("final"), "This is charged, but the job has no estimate and no go-ahead.", "Write both, or add 'reason: …' to each line.");
+                check.Problems.Note("charged-without-estimate", job.Origin.At("final"), "This is invoiced, but the job has no estimate and no go-ahead.", "Add both, or add 'reason: …' to each line.");
             }
         }
         else if (job.Stage == JobStage.Declined)
@@ -38,7 +38,7 @@ internal static class ApprovalChecks
 
         if (lines.Waiting.Contains(part))
         {
-            check.Problems.Add("renewed-before-answer", place, $"'{part}' is renewed, but the customer has not answered yet.", "Write the answer, or 'unapproved: …' with the reason.");
+            check.Problems.Add("renewed-before-answer", place, $"'{part}' is renewed, but the customer has not answered yet.", "Add the answer, or 'unapproved: …' with the reason.");
         }
         else if (lines.Declined.Contains(part))
         {
@@ -46,7 +46,7 @@ internal static class ApprovalChecks
         }
         else if (!job.Final.Any(l => l.Part == part))
         {
-            check.Problems.Note("renewed-not-offered", place, $"'{part}' is renewed, but it was neither offered to the customer nor charged.", "Add a supplement with its answer, or 'unapproved: …' with the reason.");
+            check.Problems.Note("renewed-not-offered", place, $"'{part}' is renewed, but it was neither offered to the customer nor invoiced.", "Add a supplement with its answer, or 'unapproved: …' with the reason.");
         }
     }
 
@@ -55,7 +55,7 @@ internal static class ApprovalChecks
     {
         foreach (var line in job.Offers.SelectMany(o => o.Declined).Where(l => l.IfLeft is null))
         {
-            check.Problems.Note("no-if-left", line.Origin.Place, $"The customer declined '{line.Name}', and the report cannot say what happens if it is left.", "Add 'if_left: …'.");
+            check.Problems.Note("no-if-left", line.Origin.Place, $"The customer declined '{line.Name}', but the report has no text on what happens if it is not done.", "Add 'if_left: …'.");
         }
     }
 
@@ -69,14 +69,14 @@ internal static class ApprovalChecks
             }
 
             var (place, fitted) = (part.Last().Origin.At("part"), job.Renewed.Count(r => r.Part == part.Key));
-            var remedy = job.Final.Count > 0 ? "Correct 'final', or add 'reason: …' to the line." : "Correct 'renewed', or write what is charged as 'final'.";
+            var remedy = job.Final.Count > 0 ? "Correct 'final', or add 'reason: …' to the line." : "Correct 'renewed', or write the invoiced lines under 'final'.";
             if (fitted == 0)
             {
-                check.Problems.Add("charged-not-fitted", place, $"'{part.Key}' is charged, but 'renewed' does not list it.", remedy);
+                check.Problems.Add("charged-not-fitted", place, $"'{part.Key}' is invoiced, but 'renewed' does not list it.", remedy);
             }
             else if (part.Count() > fitted)
             {
-                check.Problems.Add("charged-twice", place, $"'{part.Key}' is charged on {part.Count()} lines, but renewed {(fitted == 1 ? "once" : $"{fitted} times")}.", remedy);
+                check.Problems.Add("charged-twice", place, $"'{part.Key}' is invoiced on {part.Count()} lines, but renewed {(fitted == 1 ? "once" : $"{fitted} times")}.", remedy);
             }
 
             if (job.Offers.Count == 0)
@@ -87,11 +87,11 @@ internal static class ApprovalChecks
             var approved = job.Approved.Where(l => l.Part == part.Key).Sum(l => (long)l.Quantity);
             if (approved == 0)
             {
-                check.Problems.Add("charged-not-approved", place, $"'{part.Key}' is charged, but the customer {(lines.Declined.Contains(part.Key) ? "declined it" : "was not offered it")}.", remedy);
+                check.Problems.Add("charged-not-approved", place, $"'{part.Key}' is invoiced, but the customer {(lines.Declined.Contains(part.Key) ? "declined it" : "was not offered it")}.", remedy);
             }
             else if (part.Sum(l => (long)l.Quantity) is var charged && charged > approved)
             {
-                check.Problems.Add("charged-not-approved", place, $"'{part.Key}' is charged {charged} times, but the customer approved {approved}.", remedy);
+                check.Problems.Add("charged-not-approved", place, $"'{part.Key}' is invoiced {charged} times, but the customer approved {approved}.", remedy);
             }
         }
     }
@@ -100,7 +100,7 @@ internal static class ApprovalChecks
     {
         foreach (var line in job.Final.Where(l => l.Part is not null && l.Reason is null))
         {
-            check.Problems.Add("charged-after-refusal", line.Origin.At("part"), $"'{line.Part}' is charged, but the customer declined everything.", "Take the line out, or add 'reason: …'.");
+            check.Problems.Add("charged-after-refusal", line.Origin.At("part"), $"'{line.Part}' is invoiced, but the customer declined everything.", "Remove the line, or add 'reason: …'.");
         }
     }
 

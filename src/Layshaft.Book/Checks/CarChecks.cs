@@ -18,16 +18,16 @@ internal static class CarChecks
             var path = $"cars/{file}";
             if (engine.Curve.Count > 0)
             {
-                check.Problems.Add("two-curves", engine.Origin.At("curve_file"), "The torque is given twice: as curve and as curve_file.", "Keep one of them.");
+                check.Problems.Add("two-curves", engine.Origin.At("curve_file"), "The torque curve is given twice: in 'curve' and in 'curve_file'.", "Remove one of them.");
             }
             else if (!check.Draft.Files.Has(path))
             {
-                check.Problems.Add("missing-file", engine.Origin.At("curve_file"), $"There is no file '{path}'.", "Put it there, or write the points under curve.");
+                check.Problems.Add("missing-file", engine.Origin.At("curve_file"), $"There is no file '{path}'.", "Add the file, or write the points under 'curve'.");
             }
         }
         else if (engine.Curve.Count < 3)
         {
-            check.Problems.Add("short-curve", engine.Origin.At("curve"), "A torque curve needs three points or more.", "Write them under curve, slowest first.");
+            check.Problems.Add("short-curve", engine.Origin.At("curve"), "A torque curve needs at least three points.", "Write them under 'curve', lowest engine speed first.");
         }
         else
         {
@@ -36,7 +36,7 @@ internal static class CarChecks
 
         if (engine.LowestUseful is { } lowest && lowest >= engine.Limit)
         {
-            check.Problems.Add("range-out-of-order", engine.Origin.At("lowest_useful"), "The engine's lowest useful speed is not below its limit.", "Check both.");
+            check.Problems.Add("range-out-of-order", engine.Origin.At("lowest_useful"), "The engine's lowest useful speed is not below its rev limit.", "Correct 'lowest_useful' or 'limit'.");
         }
     }
 
@@ -46,13 +46,13 @@ internal static class CarChecks
         {
             if (engine.Curve[i].At <= engine.Curve[i - 1].At)
             {
-                check.Problems.Add("curve-turns-back", engine.Curve[i].Origin.At("at"), "This point is not faster than the one before it.", "Write the points slowest first, each once.");
+                check.Problems.Add("curve-turns-back", engine.Curve[i].Origin.At("at"), "The engine speed of this point is not above the previous one.", "Write the points lowest engine speed first, each speed once.");
             }
         }
 
         if (engine.Curve[^1].At < engine.Limit)
         {
-            check.Problems.Add("curve-too-short", engine.Origin.At("limit"), "The torque curve ends below the rev limiter.", "Add a point at the limiter, or mend the limit.");
+            check.Problems.Add("curve-too-short", engine.Origin.At("limit"), "The torque curve ends below the rev limiter.", "Add a point at the limiter, or correct 'limit'.");
         }
     }
 }

@@ -22,7 +22,7 @@ internal sealed class Checker(Draft draft, ProblemList problems)
         {
             if (!seen.Add(id(item)))
             {
-                Problems.Add("duplicate-id", item.Origin.At(key), $"'{id(item)}' is the {key} of two {what}.", "Give one of them another.");
+                Problems.Add("duplicate-id", item.Origin.At(key), $"Two {what} have the {key} '{id(item)}'.", "Change or remove one of them.");
             }
         }
     }
@@ -63,19 +63,19 @@ internal sealed class Checker(Draft draft, ProblemList problems)
     {
         if (first is { } a && second is { } b && b < a)
         {
-            Problems.Add("dates-out-of-order", place, $"{message} ({Day(b)} is before {Day(a)}).", "Check both dates.");
+            Problems.Add("dates-out-of-order", place, $"{message} ({Day(b)} is before {Day(a)}).", "Correct one of the dates.");
         }
     }
 
     /// <summary>A quantity of the kind that is wanted.</summary>
-    public bool Like(IQuantity value, IQuantity model, Place place, string what)
+    public bool Like(IQuantity value, IQuantity model, Place place, string what, string subject = "This")
     {
         if (value.IsLike(model))
         {
             return true;
         }
 
-        Problems.Add("wrong-quantity", place, $"This is {KindOf(value)}, but {what} is {KindOf(model)}.", "Check the unit.");
+        Problems.Add("wrong-quantity", place, $"{subject} is {KindOf(value)}, but {what} is {KindOf(model)}.", subject == "This" ? "Check the unit." : "Check both.");
         return false;
     }
 

@@ -40,7 +40,7 @@ internal static class DateChecks
     {
         if (BookLayout.YearOf(job.Folder) is { } year && Math.Abs(job.Received.Year - year) > 1)
         {
-            Note(check, job.Origin.At("received"), string.Create(CultureInfo.InvariantCulture, $"The job is in jobs/{year}/, but the gearbox came in on {Checker.Day(job.Received)}."));
+            Note(check, job.Origin.At("received"), string.Create(CultureInfo.InvariantCulture, $"The job is in jobs/{year}/, but the unit was received on {Checker.Day(job.Received)}."));
             return;
         }
 
@@ -78,7 +78,7 @@ internal static class DateChecks
         Late(check, job, day, place);
         if (day < job.Received)
         {
-            Note(check, place, $"The list was signed on {Checker.Day(day)}, before the gearbox came in ({Checker.Day(job.Received)}).");
+            Note(check, place, $"The list was signed on {Checker.Day(day)}, before the unit was received ({Checker.Day(job.Received)}).");
         }
         else if (day > job.Finished)
         {
@@ -93,11 +93,11 @@ internal static class DateChecks
             var place = before.Origin.At("on");
             if (last > job.Received)
             {
-                Note(check, place, $"The last event ({Checker.Day(last)}) is after the gearbox came in ({Checker.Day(job.Received)}).");
+                Note(check, place, $"The last event ({Checker.Day(last)}) is after the unit was received ({Checker.Day(job.Received)}).");
             }
             else if (last < unit?.InService && unit.UseAtStart.Amount == 0)
             {
-                Note(check, place, $"The last event ({Checker.Day(last)}) is before the unit first ran ({Checker.Day(unit.InService)}).");
+                Note(check, place, $"The last event ({Checker.Day(last)}) is before the unit entered service ({Checker.Day(unit.InService)}).");
             }
         }
 
@@ -107,7 +107,7 @@ internal static class DateChecks
             Late(check, job, next, place);
             if (next < job.Received)
             {
-                Note(check, place, $"The next event ({Checker.Day(next)}) is before the gearbox came in ({Checker.Day(job.Received)}).");
+                Note(check, place, $"The next event ({Checker.Day(next)}) is before the unit was received ({Checker.Day(job.Received)}).");
             }
         }
     }
@@ -116,7 +116,7 @@ internal static class DateChecks
     {
         if (day is { } at && at.DayNumber - job.Received.DayNumber > most)
         {
-            Note(check, place, $"{Checker.Day(at)} is {Span(at.DayNumber - job.Received.DayNumber)} after the gearbox came in ({Checker.Day(job.Received)}).");
+            Note(check, place, $"{Checker.Day(at)} is {Span(at.DayNumber - job.Received.DayNumber)} after the unit was received ({Checker.Day(job.Received)}).");
         }
     }
 

@@ -10,7 +10,7 @@ internal static class EstimateChecks
         {
             if ((line.Part is null) == (line.Work is null))
             {
-                check.Problems.Add("part-or-work", line.Origin.Place, "A line is either a part or work.", "Write one of 'part' and 'work'.");
+                check.Problems.Add("part-or-work", line.Origin.Place, "A line must have either 'part' or 'work'.", "Write one of them.");
                 continue;
             }
 
@@ -19,7 +19,7 @@ internal static class EstimateChecks
                 if (check.Names(line.Part, box.Parts.Select(p => p.Id), line.Origin.At("part"), "part", box.Name)
                     && line.Price is null && box.PartOf(line.Part)!.Price is null)
                 {
-                    check.Problems.Add("no-price", line.Origin.At("part"), $"'{line.Part}' has no price, here or in the gearbox file.", "Add 'price: …'.");
+                    check.Problems.Add("no-price", line.Origin.At("part"), $"'{line.Part}' has no price here or in the gearbox file.", "Add 'price: …'.");
                 }
             }
             else if (line.Hours is null && line.Price is null)

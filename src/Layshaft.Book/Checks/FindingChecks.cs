@@ -17,7 +17,7 @@ internal static class FindingChecks
 
             if (finding.LeftIn is not null && job.Renewed.Any(r => r.Part == finding.Part))
             {
-                check.Problems.Add("left-in-and-renewed", finding.Origin.At("left_in"), $"'{finding.Part}' is renewed, but this says that it went back in.", "Take 'left_in' out, or the part out of 'renewed'.");
+                check.Problems.Add("left-in-and-renewed", finding.Origin.At("left_in"), $"'{finding.Part}' is renewed, but 'left_in' means that it was refitted.", "Remove 'left_in', or remove the part from 'renewed'.");
             }
 
             foreach (var measurement in finding.Measurements)
@@ -38,7 +38,7 @@ internal static class FindingChecks
         var measure = part.MeasureOf(measurement.Measure)!;
         if (check.Draft.Shop?.Instruments.FirstOrDefault(i => i.Id == measurement.Instrument) is { } instrument)
         {
-            check.Like(instrument.Resolution, measure.New, measurement.Origin.At("instrument"), "the new size");
+            check.Like(instrument.Resolution, measure.New, measurement.Origin.At("instrument"), "the new size", "The instrument's resolution");
         }
 
         foreach (var reading in measurement.Readings)
@@ -58,7 +58,7 @@ internal static class FindingChecks
         {
             foreach (var measurement in finding.Measurements.Where(m => !seen.Add((finding.Part, finding.Flank, finding.Position, m.Measure))))
             {
-                check.Problems.Note("measured-twice", measurement.Origin.At("measure"), $"'{measurement.Measure}' of '{finding.Part}' is measured twice in this job.", "Write all readings in one list, or tell them apart by 'side' or 'position'.");
+                check.Problems.Note("measured-twice", measurement.Origin.At("measure"), $"'{measurement.Measure}' of '{finding.Part}' is measured twice in this job.", "Write all readings in one list, or distinguish them by 'side' or 'position'.");
             }
         }
     }
@@ -75,7 +75,7 @@ internal static class FindingChecks
         var measuredOn = job.Stripped ?? job.Received;
         if (instrument is not null && measuredOn > instrument.Due && measuredOn > instrument.Calibrated)
         {
-            check.Problems.Note("calibration-overdue", measurement.Origin.At("instrument"), $"'{instrument.Name}' was due for calibration on {Checker.Day(instrument.Due)}; the report will say so.");
+            check.Problems.Note("calibration-overdue", measurement.Origin.At("instrument"), $"'{instrument.Name}' was due for calibration on {Checker.Day(instrument.Due)}. The report will state this.");
         }
     }
 }

@@ -10,7 +10,7 @@ internal static class GearboxChecks
     {
         check.Unique(box.RatioSets, r => r.Id, "ratio sets");
         check.Unique(box.Parts, p => p.Id, "parts");
-        check.Unique(box.Shims, s => s.Id, "stocks of shims");
+        check.Unique(box.Shims, s => s.Id, "shim stocks");
         foreach (var shim in box.Shims.SelectMany(s => s.Stock).Where(s => PackChecks.IsTooThick(s.Thickness)))
         {
             PackChecks.TooThick(check, shim.Origin.At("thickness"));
@@ -39,10 +39,10 @@ internal static class GearboxChecks
         {
             if ((setting.Target.Low ?? setting.Target.High) is Temperature)
             {
-                check.Problems.Add("wrong-quantity", setting.Origin.At("target"), "A temperature is no setting.", "Write it under 'condition' of the setting that it belongs to.");
+                check.Problems.Add("wrong-quantity", setting.Origin.At("target"), "A setting cannot be a temperature.", "Write it under 'condition' of the setting it applies to.");
             }
 
-            check.Names(setting.Shims, box.Shims.Select(s => s.Id), setting.Origin.At("shims"), "stock of shims", box.Name);
+            check.Names(setting.Shims, box.Shims.Select(s => s.Id), setting.Origin.At("shims"), "shim stock", box.Name);
         }
     }
 
@@ -76,13 +76,13 @@ internal static class GearboxChecks
 
         if (part.Grading.WatchFrom >= part.Grading.RenewFrom)
         {
-            check.Problems.Add("grading-out-of-order", part.Grading.Origin.At("watch_from"), "A part must be watched before it is renewed.", "Write a smaller share in watch_from than in renew_from.");
+            check.Problems.Add("grading-out-of-order", part.Grading.Origin.At("watch_from"), "'watch_from' is not below 'renew_from'.", "Write a smaller share in 'watch_from'.");
         }
 
         var most = box.RatioSets.Max(r => r.Gears.Count);
         if (part.Gear > most)
         {
-            check.Problems.Add("no-such-gear", part.Origin.At("gear"), $"There is no gear {part.Gear} in this box.", $"Gears run from 1 to {most}; 0 is reverse.");
+            check.Problems.Add("no-such-gear", part.Origin.At("gear"), $"This gearbox has no gear {part.Gear}.", $"Write a gear from 1 to {most}, or 0 for reverse.");
         }
     }
 
@@ -95,14 +95,14 @@ internal static class GearboxChecks
 
         if (measure.New is Temperature)
         {
-            check.Problems.Add("wrong-quantity", measure.Origin.At("new"), "Wear is not measured as a temperature.", "Write a length, an angle, a force or a torque.");
+            check.Problems.Add("wrong-quantity", measure.Origin.At("new"), "A measure cannot be a temperature.", "Write a length, an angle, a force or a torque.");
             return;
         }
 
         var grows = measure.Limit.InSi() > measure.New.InSi();
         if (measure.Limit.InSi() == measure.New.InSi())
         {
-            check.Problems.Add("no-allowance", measure.Origin.At("limit"), "The limit is the new size: nothing may wear.", "Check both values.");
+            check.Problems.Add("no-allowance", measure.Origin.At("limit"), "The limit equals the new size, which leaves no wear allowance.", "Correct 'new' or 'limit'.");
         }
         else if (measure.Wear is { } wear && grows != (wear == WearSense.Larger))
         {
@@ -110,11 +110,11 @@ internal static class GearboxChecks
                 "limit-on-wrong-side",
                 measure.Origin.At("limit"),
                 $"Wear makes this {(wear == WearSense.Larger ? "larger" : "smaller")}, but the limit is {(grows ? "above" : "below")} the new size.",
-                "Swap the two, or mend wear_makes_it.");
+                "Swap 'new' and 'limit', or correct 'wear_makes_it'.");
         }
         else if (grows && (measure.Span ?? (measure.Pin is null ? null : 1)) is not null)
         {
-            check.Problems.Add("limit-on-wrong-side", measure.Origin.At("limit"), "Teeth get thinner as they wear, but the limit is above the new size.", "Swap the two.");
+            check.Problems.Add("limit-on-wrong-side", measure.Origin.At("limit"), "Teeth get thinner as they wear, but the limit is above the new size.", "Swap 'new' and 'limit'.");
         }
     }
 }

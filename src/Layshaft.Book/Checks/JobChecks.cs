@@ -18,7 +18,7 @@ internal static class JobChecks
         var unit = check.Draft.Units.Get(job.Unit);
         if (unit is not null)
         {
-            check.InOrder(unit.InService, job.Received, job.Origin.At("received"), "The job is before the unit's first day");
+            check.InOrder(unit.InService, job.Received, job.Origin.At("received"), "The unit was received before it entered service");
             UnitChecks.CountsAlike(check, unit, job.Use, job.Origin.At("use"));
         }
 
@@ -52,29 +52,29 @@ internal static class JobChecks
 
     private static void Dates(Checker check, Job job)
     {
-        check.InOrder(job.Received, job.Stripped, job.Origin.At("stripped"), "It was stripped before it was received");
-        check.InOrder(job.Received, job.Finished, job.Origin.At("finished"), "It was finished before it was received");
-        check.InOrder(job.Stripped, job.Finished, job.Origin.At("finished"), "It was finished before it was stripped");
+        check.InOrder(job.Received, job.Stripped, job.Origin.At("stripped"), "The unit was stripped before it was received");
+        check.InOrder(job.Received, job.Finished, job.Origin.At("finished"), "The job was finished before the unit was received");
+        check.InOrder(job.Stripped, job.Finished, job.Origin.At("finished"), "The job was finished before the unit was stripped");
         DateOnly? before = null;
         foreach (var offer in job.Offers)
         {
             var name = OfferChecks.NameOf(offer);
-            check.InOrder(job.Received, offer.Sent, offer.Origin.At("sent"), $"The {name} was sent before the box was received");
-            check.InOrder(before, offer.Sent, offer.Origin.At("sent"), $"The {name} was sent before the one before it");
-            check.InOrder(offer.Sent, offer.ValidUntil, offer.Origin.At("valid_until"), $"The {name} ends before it was sent");
-            check.InOrder(offer.Sent, offer.GoAhead?.On, offer.GoAhead?.Origin.At("on") ?? job.Origin.Place, $"The answer came before the {name}");
+            check.InOrder(job.Received, offer.Sent, offer.Origin.At("sent"), $"The {name} was sent before the unit was received");
+            check.InOrder(before, offer.Sent, offer.Origin.At("sent"), $"The {name} was sent before the previous one");
+            check.InOrder(offer.Sent, offer.ValidUntil, offer.Origin.At("valid_until"), $"The {name} expires before it was sent");
+            check.InOrder(offer.Sent, offer.GoAhead?.On, offer.GoAhead?.Origin.At("on") ?? job.Origin.Place, $"The customer answered before the {name} was sent");
             before = offer.Sent;
         }
 
-        check.InOrder(job.LastAnswer, job.Finished, job.Origin.At("finished"), "It was finished before the go-ahead");
-        check.InOrder(job.Finished, job.ComeBack?.By, job.ComeBack?.Origin.At("by") ?? job.Origin.Place, "It should come back before it was finished");
+        check.InOrder(job.LastAnswer, job.Finished, job.Origin.At("finished"), "The job was finished before the go-ahead");
+        check.InOrder(job.Finished, job.ComeBack?.By, job.ComeBack?.Origin.At("by") ?? job.Origin.Place, "The unit is due back before the job was finished");
     }
 
     private static void Stages(Checker check, Job job)
     {
         if (job.Origin.Has("go_ahead") && !job.Origin.Has("estimate"))
         {
-            check.Problems.Add("answer-without-estimate", job.Origin.At("go_ahead"), "There is an answer, but no estimate that it answers.", "Write the estimate, or take go_ahead out.");
+            check.Problems.Add("answer-without-estimate", job.Origin.At("go_ahead"), "There is a go-ahead, but no estimate.", "Add the estimate, or remove 'go_ahead'.");
         }
 
         if (job.Finished is not null && job.Verdict is null)
@@ -84,30 +84,30 @@ internal static class JobChecks
 
         if (job.Origin.Has("supplements") && !job.Origin.Has("estimate"))
         {
-            check.Problems.Add("supplement-without-estimate", job.Origin.At("supplements"), "There is a supplement, but no estimate that it adds to.", "Write it as 'estimate'.");
+            check.Problems.Add("supplement-without-estimate", job.Origin.At("supplements"), "There is a supplement, but no estimate.", "Write the supplement as 'estimate'.");
         }
 
         if (job.Finished is not null && job.Offers.Count > 0 && job.Offers.All(o => o.GoAhead is { Answer: Answer.No }))
         {
-            check.Problems.Add("finished-though-declined", job.Origin.At("finished"), "The customer said no, but the job is finished.", "Mend the answer, or take 'finished' out.");
+            check.Problems.Add("finished-though-declined", job.Origin.At("finished"), "The customer declined, but the job is finished.", "Correct the answer, or remove 'finished'.");
         }
     }
 
-    // Both may be right (a part graded renew as it stood is not always the worst), but one of them then tells a wrong life.
+    // Both may be right (a part graded renew is not always the worst one), but one of them may distort the part's life.
     private static void Reason(Checker check, Job job, Renewal renewal)
     {
         if (renewal.Reason is >= RenewalCause.Precaution && job.Findings.Any(f => f.Part == renewal.Part && f.Grade == Layshaft.Engineering.Measurement.Grade.Renew))
         {
-            check.Problems.Note("reason-against-grade", renewal.Origin.At("reason"), $"'{renewal.Part}' is graded renew, but this reason says that it was still good; its life counts as cut short, not as failed.", "Write worn, damaged or broken, or mend the grade.");
+            check.Problems.Note("reason-against-grade", renewal.Origin.At("reason"), $"'{renewal.Part}' is graded 'renew', but this reason means that it was still good. Its life will not count as a failure.", "Write 'worn', 'damaged' or 'broken', or correct the grade.");
         }
     }
 
     private static void Collected(Checker check, Job job)
     {
-        check.InOrder(job.LastAnswer ?? job.Finished ?? job.Received, job.Collected, job.Origin.At("collected"), "It was collected before the job came that far");
+        check.InOrder(job.LastAnswer ?? job.Finished ?? job.Received, job.Collected, job.Origin.At("collected"), "The unit was collected before the last step of the job");
         if (job is { Collected: not null, Finished: null } && job.Stage != JobStage.Declined)
         {
-            check.Problems.Add("collected-while-open", job.Origin.At("collected"), "It was collected, but the job is neither finished nor declined.", "Write when it was finished, or the customer's answer.");
+            check.Problems.Add("collected-while-open", job.Origin.At("collected"), "The unit was collected, but the job is neither finished nor declined.", "Add 'finished: …', or the customer's answer under 'go_ahead'.");
         }
     }
 
@@ -115,7 +115,7 @@ internal static class JobChecks
     {
         if (file is not null && !check.Draft.Files.Has($"{job.Folder}/{file}"))
         {
-            check.Problems.Add("missing-file", place, $"There is no file '{file}' in {job.Folder}/.", "Put it there, or take the line out.");
+            check.Problems.Add("missing-file", place, $"There is no file '{file}' in {job.Folder}/.", "Add the file, or remove this line.");
         }
     }
 

@@ -10,7 +10,7 @@ internal static class JobSequenceChecks
         {
             if (!numbers.TryAdd(job.Number, job.Folder))
             {
-                check.Problems.Add("duplicate-id", Places.Place.WholeFile(job.Folder), $"Two jobs have the number {job.Number}.", $"The other is {numbers[job.Number]}; give one of them another number.");
+                check.Problems.Add("duplicate-id", Places.Place.WholeFile(job.Folder), $"Two jobs have the number {job.Number}.", $"The other is in {numbers[job.Number]}/. Change one of the numbers.");
             }
         }
 
@@ -18,7 +18,7 @@ internal static class JobSequenceChecks
         {
             var unit = check.Draft.Units.Get(jobs.Key);
             var least = unit?.UseAtStart.Amount ?? 0;
-            var since = "when the unit's story begins";
+            var since = "at the start of the unit's history";
             Records.Job? before = null;
             foreach (var job in jobs)
             {
@@ -26,7 +26,7 @@ internal static class JobSequenceChecks
                 before = job;
                 if (unit is not null && job.Use.Unit == unit.UseAtStart.Unit && job.Use.Amount < least)
                 {
-                    check.Problems.Add("use-goes-back", job.Origin.At("use"), $"The unit has run less ({job.Use}) than {since} ({job.Use with { Amount = least }}).", "Write what it has run in all, not since the last job.");
+                    check.Problems.Add("use-goes-back", job.Origin.At("use"), $"The usage ({job.Use}) is less than {since} ({job.Use with { Amount = least }}).", "Write the total usage, not the usage since the last job.");
                     continue;
                 }
 
@@ -42,14 +42,14 @@ internal static class JobSequenceChecks
         var still = before switch
         {
             null => null,
-            { Collected: { } collected } => collected > job.Received ? $"was collected on {Checker.Day(collected)} only" : null,
-            { Finished: { } finished } => finished > job.Received ? $"was finished on {Checker.Day(finished)} only" : null,
+            { Collected: { } collected } => collected > job.Received ? $"was not collected until {Checker.Day(collected)}" : null,
+            { Finished: { } finished } => finished > job.Received ? $"was not finished until {Checker.Day(finished)}" : null,
             { Stage: Records.JobStage.Declined } => "was declined, and the unit was not collected",
             _ => "is still open",
         };
         if (still is not null)
         {
-            check.Problems.Note("still-on-bench", job.Origin.At("received"), $"The unit came in on {Checker.Day(job.Received)}, but job {before!.Number} {still}.", $"Check 'unit' and the dates of both jobs, and close job {before.Number}.");
+            check.Problems.Note("still-on-bench", job.Origin.At("received"), $"The unit was received on {Checker.Day(job.Received)}, but job {before!.Number} {still}.", $"Check 'unit' and the dates of both jobs, and close job {before.Number}.");
         }
     }
 }

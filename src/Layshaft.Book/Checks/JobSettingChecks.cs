@@ -17,7 +17,7 @@ internal static class JobSettingChecks
         {
             foreach (var asked in box.Settings.Where(s => s.Required && !job.Settings.Any(j => j.Setting == s.Id && j.Built.Count > 0)))
             {
-                check.Problems.Note("setting-not-recorded", job.Origin.At("settings"), $"'{asked.Name}' was not recorded; the report will say so.");
+                check.Problems.Note("setting-not-recorded", job.Origin.At("settings"), $"'{asked.Name}' was not recorded. The report will state this.");
             }
         }
 
@@ -38,7 +38,7 @@ internal static class JobSettingChecks
             check.Problems.Add(
                 "step-not-done",
                 job.BuildList?.Origin.At("done") ?? job.Origin.At("finished"),
-                $"The job is finished, but its build list is not ticked: {string.Join(", ", open)}.",
+                $"The job is finished, but these build steps are not done: {string.Join(", ", open)}.",
                 "Add each step to 'done' of 'build_list', or to 'left_out' with a reason.");
         }
 
@@ -65,7 +65,7 @@ internal static class JobSettingChecks
         var model = (asked.Target.Low ?? asked.Target.High)!;
         if (check.Draft.Shop?.Instruments.FirstOrDefault(i => i.Id == setting.Instrument) is { } instrument)
         {
-            check.Like(instrument.Resolution, model, setting.Origin.At("instrument"), "the target");
+            check.Like(instrument.Resolution, model, setting.Origin.At("instrument"), "the target", "The instrument's resolution");
         }
 
         foreach (var (key, pack) in new[] { ("found_pack", setting.FoundPack), ("trial_pack", setting.TrialPack), ("pack", setting.Pack) })
@@ -90,7 +90,7 @@ internal static class JobSettingChecks
         {
             if (pack.Count > 0 && asked.Shims is null)
             {
-                check.Problems.Add("no-shims-here", setting.Origin.At(key), $"'{asked.Name}' is not set with shims.", "Take the line out, or give the setting its shims in the gearbox file.");
+                check.Problems.Add("no-shims-here", setting.Origin.At(key), $"'{asked.Name}' is not set with shims.", "Remove this line, or add 'shims: …' to the setting in the gearbox file.");
             }
         }
     }
@@ -130,7 +130,7 @@ internal static class JobSettingChecks
         {
             if (check.Names(left.Step, steps.Select(s => s.Id), left.Origin.At("step"), "step", $"The {list}") && ticks.Done.Contains(left.Step))
             {
-                check.Problems.Add("step-done-and-left-out", left.Origin.At("step"), $"Step '{left.Step}' is both done and left out.", "Take it out of one of the two.");
+                check.Problems.Add("step-done-and-left-out", left.Origin.At("step"), $"Step '{left.Step}' is both done and left out.", "Remove it from 'done' or from 'left_out'.");
             }
         }
     }

@@ -28,7 +28,7 @@ internal static class MeshChecks
                     place,
                     FormattableString.Invariant($"{pair} does not mesh at this centre distance: {Why(fit)}."),
                     sums.Length > 0
-                        ? FormattableString.Invariant($"Check the tooth counts, the module and the centre distance; {sums[0]} to {sums[^1]} teeth in all are usual here.")
+                        ? FormattableString.Invariant($"Check the tooth counts, the module and the centre distance. A total of {sums[0]} to {sums[^1]} teeth is usual here.")
                         : "Check the tooth counts, the module and the centre distance.");
             }
         }
@@ -54,8 +54,8 @@ internal static class MeshChecks
                     check.Problems.Add(
                         "cannot-span",
                         measure.Origin.At("span"),
-                        FormattableString.Invariant($"A gear of {gears[0].Teeth} teeth can't have this span over {measure.Span} teeth: the anvils would not sit on its flanks."),
-                        FormattableString.Invariant($"Span {best} teeth, or check the new size."));
+                        FormattableString.Invariant($"A gear of {gears[0].Teeth} teeth cannot have this span over {measure.Span} teeth: the anvils would not touch its flanks."),
+                        FormattableString.Invariant($"Write 'span: {best}', or check the new size."));
                 }
             }
         }
@@ -68,7 +68,7 @@ internal static class MeshChecks
             return true;
         }
 
-        check.Problems.Add("unlikely-angle", cut.Origin.At("pressure_angle"), "Gears have pressure angles from 10° to 35°.", "Write 20°, or what the maker's drawing says.");
+        check.Problems.Add("unlikely-angle", cut.Origin.At("pressure_angle"), "A pressure angle must be from 10° to 35°.", "Write 20°, or the angle on the maker's drawing.");
         return false;
     }
 
@@ -87,10 +87,10 @@ internal static class MeshChecks
         ? "the gears would overlap"
         : string.Join(", ", fit.Troubles.Select(t => t switch
         {
-            FitTrouble.Undercut => "a root would be undercut",
-            FitTrouble.PointedTeeth => "teeth would be pointed",
-            FitTrouble.LowContactRatio => "too few teeth would share the load",
-            FitTrouble.Interference => "tips would dig into roots",
-            _ => FormattableString.Invariant($"{fit.Sum.ToothSum} teeth in all would need a profile shift that no cutter makes"),
+            FitTrouble.Undercut => "a tooth root would be undercut",
+            FitTrouble.PointedTeeth => "the teeth would be pointed",
+            FitTrouble.LowContactRatio => "the contact ratio would be too low",
+            FitTrouble.Interference => "tooth tips would interfere with roots",
+            _ => FormattableString.Invariant($"a total of {fit.Sum.ToothSum} teeth would need too large a profile shift"),
         }));
 }

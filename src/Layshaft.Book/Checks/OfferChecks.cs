@@ -17,7 +17,7 @@ internal static class OfferChecks
             }
             else if (job.Finished is not null)
             {
-                check.Problems.Add("finished-without-answer", job.Origin.At("finished"), $"The job is finished, but the {NameOf(offer)} has no answer.", "Add its 'go_ahead'.");
+                check.Problems.Add("finished-without-answer", job.Origin.At("finished"), $"The job is finished, but the {NameOf(offer)} has no answer.", "Add its answer under 'go_ahead'.");
             }
         }
     }
@@ -30,7 +30,7 @@ internal static class OfferChecks
         {
             if (answer.Approved.Count > 0)
             {
-                check.Problems.Add("approved-without-by-line", answer.Origin.At("approved"), "This list counts only with the answer 'by line'.", "Write 'answer: by line', or take the list out.");
+                check.Problems.Add("approved-without-by-line", answer.Origin.At("approved"), "'approved' is used only with the answer 'by line'.", "Write 'answer: by line', or remove 'approved'.");
             }
             else if (answer.Answer != Answer.No && !offer.Approved.Any())
             {
@@ -54,7 +54,7 @@ internal static class OfferChecks
             }
             else if (names.Count(n => n == name) > 1)
             {
-                check.Problems.Add("line-not-unique", answer.Origin.At("approved"), $"The {NameOf(offer)} has more than one line '{name}', so this answer is not clear.", "Join the lines, or word them differently.");
+                check.Problems.Add("line-not-unique", answer.Origin.At("approved"), $"The {NameOf(offer)} has more than one line '{name}', so this answer is not clear.", "Merge the lines, or give them different texts.");
             }
         }
     }

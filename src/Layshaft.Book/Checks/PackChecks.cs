@@ -41,7 +41,7 @@ internal static class PackChecks
             check.Problems.Note(
                 "pack-contradicts",
                 setting.Origin.At("built"),
-                FormattableString.Invariant($"From the trial, {Name(asked)} should be {Mm(compared.Expected):0.000} mm with this pack, but {Mm(compared.Built):0.000} mm was written: more than the measurements can be off ({compared.Difference.Number.ExpandedUncertainty:0.000} mm)."),
+                FormattableString.Invariant($"By the trial, {Name(asked)} should be {Mm(compared.Expected):0.000} mm with this pack, but it is {Mm(compared.Built):0.000} mm. The difference exceeds the measurement uncertainty of {compared.Difference.Number.ExpandedUncertainty:0.000} mm."),
                 "Check both packs and both values.");
         }
     }
@@ -49,9 +49,9 @@ internal static class PackChecks
     /// <summary>Whether a shim is thicker than any pack, which the arithmetic of packs refuses.</summary>
     public static bool IsTooThick(Length shim) => shim > PackThickness.ThickestShim;
 
-    /// <summary>Tells of such a shim.</summary>
+    /// <summary>Reports such a shim.</summary>
     public static void TooThick(Checker check, Place place) => check.Problems.Add(
-        "unlikely-shim", place, FormattableString.Invariant($"A shim here is thicker than {PackThickness.ThickestShim.Millimeters} mm."), "Check the figure and its unit.");
+        "unlikely-shim", place, FormattableString.Invariant($"A shim must not be thicker than {PackThickness.ThickestShim.Millimeters} mm."), "Check the value and its unit.");
 
     private static bool AllLengths(IReadOnlyList<IQuantity> values) => values.Count > 0 && values.All(v => v is Length);
 

@@ -44,7 +44,7 @@ internal static class ReadingChecks
         var meant = Slips.Meant(reading, size => Used(size, measure) is >= -NewPartSpread and <= 1 + (5 * NewPartSpread));
         if (Math.Abs(used) > Impossible)
         {
-            check.Problems.Add("unlikely-reading", place, $"This reading ({Slips.Text(reading)}) is more than {Impossible:0} times the wear allowance away from the new size.", meant ?? "Check the figure and its unit.");
+            check.Problems.Add("unlikely-reading", place, $"This reading ({Slips.Text(reading)}) is more than {Impossible:0} times the wear allowance away from the new size.", meant ?? "Check the value and its unit.");
             return true;
         }
 
@@ -61,7 +61,8 @@ internal static class ReadingChecks
     private static void BetterThanNew(Checker check, Measure measure, Measurement measurement, IQuantity[] readings)
     {
         var instrument = check.Draft.Shop?.Instruments.FirstOrDefault(i => i.Id == measurement.Instrument);
-        if (instrument is not null && !(instrument.Resolution.IsLike(measure.New) && instrument.ErrorLimit.IsLike(measure.New) && (instrument.Repeatability ?? measure.New).IsLike(measure.New)))
+        if (instrument is not null && !(instrument.Resolution.IsLike(measure.New) && instrument.ErrorLimit.IsLike(measure.New) && (instrument.Repeatability ?? measure.New).IsLike(measure.New)
+            && instrument.Resolution.InSi() >= 0 && instrument.ErrorLimit.InSi() >= 0 && (instrument.Repeatability?.InSi() ?? 0) >= 0))
         {
             return;
         }
@@ -76,7 +77,7 @@ internal static class ReadingChecks
                 "better-than-new",
                 measurement.Origin.At("readings"),
                 $"'{measure.Name}' measures {Slips.Text(measured.Value)}, which is better than new ({Slips.Text(measure.New)}).",
-                Slips.Meant(readings[0], size => Used(size, measure) is >= -NewPartSpread and <= 1 + (5 * NewPartSpread)) ?? "Check the figure, its unit, the part and the new size.");
+                Slips.Meant(readings[0], size => Used(size, measure) is >= -NewPartSpread and <= 1 + (5 * NewPartSpread)) ?? "Check the value, its unit, the part and the new size.");
         }
     }
 

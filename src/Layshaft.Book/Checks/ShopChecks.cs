@@ -11,7 +11,7 @@ internal static class ShopChecks
         check.Unique(shop.Instruments, i => i.Id, "instruments");
         if (shop.Logo is { } logo && !check.Draft.Files.Has(logo))
         {
-            check.Problems.Add("missing-file", shop.Origin.At("logo"), $"There is no file '{logo}' beside shop.yaml.", "Put it there, or take the line out.");
+            check.Problems.Add("missing-file", shop.Origin.At("logo"), $"There is no file '{logo}' beside shop.yaml.", "Add the file, or remove this line.");
         }
 
         foreach (var instrument in shop.Instruments)
@@ -19,12 +19,12 @@ internal static class ShopChecks
             if (check.Like(instrument.ErrorLimit, instrument.Resolution, instrument.Origin.At("error_limit"), "its resolution")
                 && instrument.ErrorLimit.InSi() <= 0)
             {
-                check.Problems.Add("not-positive", instrument.Origin.At("error_limit"), "An error limit must be more than 0.", "Take it from the calibration certificate.");
+                check.Problems.Add("not-positive", instrument.Origin.At("error_limit"), "An error limit must be more than 0.", "Write the limit from the calibration certificate.");
             }
 
             if (instrument.Resolution.InSi() <= 0)
             {
-                check.Problems.Add("not-positive", instrument.Origin.At("resolution"), "A resolution must be more than 0.", "Write the smallest step that the instrument shows.");
+                check.Problems.Add("not-positive", instrument.Origin.At("resolution"), "A resolution must be more than 0.", "Write the smallest step the instrument shows.");
             }
 
             if (instrument.Repeatability is { } repeatability
@@ -34,8 +34,8 @@ internal static class ShopChecks
                 check.Problems.Add(
                     "negative",
                     instrument.Origin.At("repeatability"),
-                    "A repeatability can't be less than 0.",
-                    "Write the standard deviation of repeated readings, or leave it out.");
+                    "A repeatability cannot be negative.",
+                    "Write the standard deviation of repeated readings, or remove the line.");
             }
         }
     }

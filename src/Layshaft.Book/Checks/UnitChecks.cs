@@ -15,7 +15,7 @@ internal static class UnitChecks
             check.Refers(unit.Owners[i].Customer, check.Draft.Customers, unit.Owners[i].Origin.At("customer"), "customer");
             if (i > 0)
             {
-                check.InOrder(unit.Owners[i - 1].From, unit.Owners[i].From, unit.Owners[i].Origin.At("from"), "The owners are not in order");
+                check.InOrder(unit.Owners[i - 1].From, unit.Owners[i].From, unit.Owners[i].Origin.At("from"), "The owners are not in date order");
             }
         }
 
@@ -33,7 +33,7 @@ internal static class UnitChecks
         }
     }
 
-    /// <summary>Units of one gearbox are told apart by their serials: a file copied for the next unit keeps the old one easily. No more than a note, since a worn case may not show its own.</summary>
+    /// <summary>Serials distinguish the units of one gearbox, and a file copied for the next unit easily keeps the old one. A note only, since a worn case may not show its serial.</summary>
     public static void Serials(Checker check)
     {
         foreach (var same in check.Draft.Units.Records.Values.GroupBy(u => (u.Gearbox, u.Serial)))
@@ -41,12 +41,12 @@ internal static class UnitChecks
             Unit[] units = [.. same.OrderBy(u => u.Id, StringComparer.Ordinal)];
             foreach (var unit in units.Skip(1))
             {
-                check.Problems.Note("duplicate-serial", unit.Origin.At("serial"), $"Unit '{units[0].Id}' has the serial '{unit.Serial}' too.", "Read it off the case again, if it can still be read.");
+                check.Problems.Note("duplicate-serial", unit.Origin.At("serial"), $"Unit '{units[0].Id}' also has the serial '{unit.Serial}'.", "Check the serial on the case.");
             }
         }
     }
 
-    /// <summary>One unit's running is counted in one thing only.</summary>
+    /// <summary>The usage of one unit is counted in one unit only.</summary>
     public static void CountsAlike(Checker check, Unit unit, Use use, Place place)
     {
         if (check.Draft.Shop is not { } shop)
@@ -57,11 +57,12 @@ internal static class UnitChecks
         var counted = unit.UseCountedIn ?? shop.UseCountedIn;
         if (use.Unit != counted)
         {
+            var unitOfUse = counted.ToString().ToLowerInvariant();
             check.Problems.Add(
                 "mixed-use",
                 place,
-                $"'{use}' is not counted in {counted.ToString().ToLowerInvariant()}, as this unit is.",
-                "Use one way of counting for a unit; use_counted_in in its file sets which.");
+                $"The usage of this unit is counted in {unitOfUse}, not as '{use}'.",
+                $"Write the usage in {unitOfUse}, or set 'use_counted_in' in the unit file.");
         }
     }
 
@@ -75,7 +76,7 @@ internal static class UnitChecks
 
         if (box.DropGears is not { } drop)
         {
-            check.Problems.Add("no-drop-gears", place, $"{box.Name} has no drop gears.", "Take the line out.");
+            check.Problems.Add("no-drop-gears", place, $"{box.Name} has no drop gears.", "Remove this line.");
             return;
         }
 

@@ -14,7 +14,7 @@ internal static class VenueChecks
             check.Problems.Add(
                 "straights-too-long",
                 venue.Origin.At("length"),
-                string.Create(CultureInfo.InvariantCulture, $"The straights add up to {sum:0} m, which is more than the whole venue."),
+                string.Create(CultureInfo.InvariantCulture, $"The straights add up to {sum:0} m, which is longer than the venue."),
                 "Check the lengths.");
         }
 
@@ -24,12 +24,12 @@ internal static class VenueChecks
             var previous = i > 0 ? straights[i - 1] : venue.Kind == VenueKind.Circuit ? straights[^1] : null;
             if (straight.ExitSpeed is null && (venue.Kind == VenueKind.Circuit || i > 0))
             {
-                check.Problems.Add("no-exit-speed", straight.Origin.Place, $"'{straight.Name}' has no exit_speed.", "Only the first straight of a hill climb is a standing start.");
+                check.Problems.Add("no-exit-speed", straight.Origin.Place, $"'{straight.Name}' has no exit_speed.", "Add 'exit_speed: …'. Only the first straight of a hill climb has a standing start.");
             }
 
             if (straight.CornerSpeed is null && (venue.Kind == VenueKind.Circuit || i < straights.Count - 1))
             {
-                check.Problems.Add("no-corner-speed", straight.Origin.Place, $"'{straight.Name}' has no corner_speed.", "Only the last straight of a hill climb ends at a finish line.");
+                check.Problems.Add("no-corner-speed", straight.Origin.Place, $"'{straight.Name}' has no corner_speed.", "Add 'corner_speed: …'. Only the last straight of a hill climb ends at a finish line.");
             }
 
             if (straight.ExitSpeed is { } exit && previous?.CornerSpeed is { } slowest && exit < slowest)
@@ -37,8 +37,8 @@ internal static class VenueChecks
                 check.Problems.Add(
                     "exit-below-corner",
                     straight.Origin.At("exit_speed"),
-                    $"The car leaves '{previous.Corner}' slower than its slowest speed there.",
-                    "The exit speed is the corner speed or more.");
+                    $"The exit speed is below the slowest speed in '{previous.Corner}'.",
+                    "Write at least the corner speed.");
             }
         }
     }

@@ -42,7 +42,7 @@ public static class NearestWord
 
         return Of(word, known) is { } near
             ? $"Did you mean '{near}'?"
-            : $"Known here: {string.Join(", ", known.Take(24))}{(known.Count > 24 ? ", …" : "")}.";
+            : $"Write one of: {string.Join(", ", known.Take(24))}{(known.Count > 24 ? ", …" : "")}.";
     }
 
     private static int Distance(string a, string b)

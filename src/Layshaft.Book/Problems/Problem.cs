@@ -2,11 +2,11 @@ using Layshaft.Book.Places;
 
 namespace Layshaft.Book.Problems;
 
-/// <summary>Something in the book that must be mended, or that should be known.</summary>
+/// <summary>Something in the book that must be fixed, or that should be known.</summary>
 /// <param name="Code">A short stable word for this kind of problem, such as <c>unknown-key</c>.</param>
-/// <param name="Place">Where it stands.</param>
+/// <param name="Place">Where it is.</param>
 /// <param name="Message">What is wrong, in a sentence for the person at the bench.</param>
-/// <param name="Remedy">What to write instead; empty when the message says it all.</param>
+/// <param name="Remedy">What to write instead; empty if the message suffices.</param>
 /// <param name="Severity">Whether it stops a publish.</param>
 public sealed record Problem(
     string Code, Place Place, string Message, string Remedy = "", Severity Severity = Severity.Stops)

@@ -30,7 +30,7 @@ public sealed class ProblemList
     public void Add(string code, Place place, string message, string remedy = "") =>
         problems.Add(new Problem(code, place, message, remedy));
 
-    /// <summary>Adds a remark that stops nothing.</summary>
+    /// <summary>Adds a note, which stops nothing.</summary>
     public void Note(string code, Place place, string message, string remedy = "") =>
         problems.Add(new Problem(code, place, message, remedy, Severity.Notice));
 

@@ -1,4 +1,4 @@
 namespace Layshaft.Book.Reading;
 
-/// <summary>A book was changed while it was read, so that what was read first no longer goes with what is there now.</summary>
-public sealed class BookChangedException() : IOException("The book was changed while its site was made; publish again.");
+/// <summary>The book changed while it was read, so its first files no longer match the rest.</summary>
+public sealed class BookChangedException() : IOException("The book changed during the publish. Publish again.");

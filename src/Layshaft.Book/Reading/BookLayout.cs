@@ -41,7 +41,7 @@ public static partial class BookLayout
     {
         if (!files.Has(ShopFile))
         {
-            problems.Add("no-shop-file", Place.WholeFile(ShopFile), "A book needs the file shop.yaml in its folder.", "Give the folder that holds it, or begin a book with 'layshaft new-book FOLDER'.");
+            problems.Add("no-shop-file", Place.WholeFile(ShopFile), "This folder has no shop.yaml, so it is not a book.", "Name the folder with shop.yaml, or create a book with 'layshaft new-book FOLDER'.");
         }
 
         string[] known = [.. Folders, "jobs"];
@@ -53,7 +53,7 @@ public static partial class BookLayout
             var top = slash < 0 ? string.Empty : file.Path[..slash];
             if (slash > 0 && !known.Contains(top))
             {
-                // Other folders may stand beside the book's own; only a likely slip is worth a word.
+                // Other folders may lie beside those of the book; only a likely slip is reported.
                 if (NearestWord.Of(top, known) is { } near && told.Add(top))
                 {
                     problems.Add("unknown-folder", Place.WholeFile(top), $"The folder '{top}' is not part of a book.", $"Did you mean '{near}'?");
@@ -64,7 +64,7 @@ public static partial class BookLayout
 
             if (file.Path.EndsWith(".yml", StringComparison.OrdinalIgnoreCase) && slash > 0)
             {
-                problems.Add("wrong-ending", Place.WholeFile(file.Path), "Files of a book end in .yaml.", $"Rename it to '{Path.GetFileNameWithoutExtension(file.Path)}.yaml'.");
+                problems.Add("wrong-ending", Place.WholeFile(file.Path), "A file of a book must have the extension .yaml.", $"Rename it to '{Path.GetFileNameWithoutExtension(file.Path)}.yaml'.");
             }
 
             // Nearly all files lie in the folder of a job beside others.
@@ -75,7 +75,7 @@ public static partial class BookLayout
 
             if (Folders.Contains(top) && file.Path.EndsWith(".yaml", StringComparison.Ordinal) && !IdName().IsMatch(file.Path[(slash + 1)..^5]))
             {
-                problems.Add("bad-name", Place.WholeFile(file.Path), "A file's name is its short name in the book: lower-case letters, digits and hyphens.", $"Rename it, for example to '{ShortName(file.Path[(slash + 1)..^5])}.yaml'.");
+                problems.Add("bad-name", Place.WholeFile(file.Path), "A file name in a book may contain only lower-case letters, digits and hyphens.", $"Rename it, for example to '{ShortName(file.Path[(slash + 1)..^5])}.yaml'.");
             }
 
             Device(file.Path, problems);
@@ -93,7 +93,7 @@ public static partial class BookLayout
     {
         if (path.EndsWith(".yaml", StringComparison.Ordinal) && path.Split('/').FirstOrDefault(DeviceNames.Holds) is { } name)
         {
-            problems.Add("bad-name", Place.WholeFile(path), $"'{name}' is the name of a device on Windows.", "Choose another name.");
+            problems.Add("bad-name", Place.WholeFile(path), $"'{name}' is a device name on Windows.", "Rename it.");
         }
     }
 
@@ -108,7 +108,7 @@ public static partial class BookLayout
         var parts = path.Split('/');
         if (parts.Length < 4 || !JobFolder().IsMatch($"{parts[0]}/{parts[1]}/{parts[2]}"))
         {
-            problems.Add("misplaced-file", Place.WholeFile(path), "A job lives in jobs/YEAR/NUMBER/.", "Move the file there, for example to jobs/2026/0142/job.yaml.");
+            problems.Add("misplaced-file", Place.WholeFile(path), "The files of a job must be in jobs/YEAR/NUMBER/.", "Move the file there, for example to jobs/2026/0142/job.yaml.");
             return null;
         }
 
@@ -120,7 +120,7 @@ public static partial class BookLayout
 
         if (told.Add(folder))
         {
-            problems.Add("no-job-file", Place.WholeFile(folder), "This job's folder has no job.yaml.", "Write one, or remove the folder.");
+            problems.Add("no-job-file", Place.WholeFile(folder), "This job's folder has no job.yaml.", "Add the file, or remove the folder.");
         }
 
         return null;

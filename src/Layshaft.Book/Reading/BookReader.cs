@@ -162,7 +162,7 @@ public static class BookReader
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            problems.Add("unreadable", Place.WholeFile(path), "This file can't be opened.", "Close it in other programs and check its permissions.");
+            problems.Add("unreadable", Place.WholeFile(path), "This file cannot be opened.", "Close it in other programs and check its permissions.");
             return null;
         }
     }

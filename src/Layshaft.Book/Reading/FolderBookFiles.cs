@@ -85,7 +85,7 @@ public sealed class FolderBookFiles : IBookFiles
                 {
                     if (depth >= DeepestFolder)
                     {
-                        problems.Add("too-deep-folder", Place.WholeFile(inner), $"Folders are nested deeper than {DeepestFolder} levels here.", "Move this out of the book.");
+                        problems.Add("too-deep-folder", Place.WholeFile(inner), $"This folder is nested more than {DeepestFolder} levels deep.", "Move it out of the book.");
                         continue;
                     }
 
@@ -113,7 +113,7 @@ public sealed class FolderBookFiles : IBookFiles
             catch (Exception e) when (e is UnauthorizedAccessException or IOException)
             {
                 // A folder that cannot be looked into would otherwise vanish from the site without a word.
-                folder.Problems.Add("unreadable", Place.WholeFile(prefix.TrimEnd('/')), "This folder can't be looked into.", "Check its permissions.");
+                folder.Problems.Add("unreadable", Place.WholeFile(prefix.TrimEnd('/')), "This folder cannot be opened.", "Check its permissions.");
             }
 
             return folder;
@@ -137,7 +137,7 @@ public sealed class FolderBookFiles : IBookFiles
         {
             if (kind == Kind.Link)
             {
-                Problems.Add("link", Place.WholeFile(path), "This is a link to somewhere else; a book holds its files itself.", "Copy the file or folder into the book.");
+                Problems.Add("link", Place.WholeFile(path), "This is a link, and links in a book are not followed.", "Copy the file or folder into the book.");
             }
             else if (kind == Kind.Folder)
             {

@@ -32,18 +32,18 @@ public enum WearPattern
 public sealed record Advice(Origin Origin, WearPattern When, string Words) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<Advice> Shape { get; } = new("a piece of advice", "Words on driving, printed when their rule holds.", f => new Advice(
+    public static RecordShape<Advice> Shape { get; } = new("a piece of advice", "Driving advice, printed when its condition applies.", f => new Advice(
         f.Origin,
         f.Required(
             "when",
             new ChoiceShape<WearPattern>(
-                "what the wear shows",
+                "a wear pattern",
                 ("low gears worst", WearPattern.LowGearsWorst),
                 ("one gear", WearPattern.OneGear),
                 ("all alike", WearPattern.AllAlike),
                 ("coast side", WearPattern.CoastSide),
                 ("drive side", WearPattern.DriveSide),
                 ("nothing worn", WearPattern.NothingWorn)),
-            "When the words are printed."),
-        f.Required("words", Scalars.Text, "The words (Markdown).")));
+            "Wear pattern for which the advice is printed."),
+        f.Required("words", Scalars.Text, "The advice (Markdown).")));
 }

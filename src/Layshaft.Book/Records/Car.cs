@@ -45,33 +45,33 @@ public sealed record Car(
     bool Public) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<Car> Shape { get; } = new("a car", "A car, as far as its gearing needs it.", f => new Car(
+    public static RecordShape<Car> Shape { get; } = new("a car", "A car, with the values its gearing needs.", f => new Car(
         string.Empty,
         f.Origin,
         f.Required("name", Scalars.Text, "Name on the pages."),
-        f.Required("customer", Scalars.Id, "Whose it is."),
-        f.List("earlier_customers", Scalars.Id, "Who had it before and so knows its figures: the gearing in their own earlier reports stays."),
-        f.Optional("description", Scalars.Text, "What kind of car it is."),
-        f.Required("mass", Quantities.Mass, "Mass ready to run, with driver and half the fuel."),
-        f.Required("weight_on_driven_axle", Scalars.Part, "Share of the weight on the driven axle at rest."),
-        f.Or("driven_axle", AxleWords, DrivenAxle.Rear, "Which wheels are driven."),
-        f.Required("wheelbase", Quantities.Length, "Wheelbase."),
-        f.Required("centre_of_gravity_height", Quantities.Length, "Height of the centre of gravity above the road."),
-        f.Required("drag_coefficient", Scalars.PositiveNumber, "Drag coefficient on the frontal area."),
-        f.Required("frontal_area", Quantities.Area, "Frontal area."),
-        f.OptionalValue("lift_coefficient", Scalars.Number, "Lift coefficient on the frontal area; negative is downforce."),
-        f.Or("rolling_resistance", Scalars.PositiveNumber, 0.015, "Rolling resistance coefficient."),
-        f.Required("grip", Scalars.PositiveNumber, "Friction coefficient of the driven tyres."),
-        f.Required("braking", Quantities.Acceleration, "Mean deceleration under braking."),
+        f.Required("customer", Scalars.Id.Like("penhallow"), "Owner: a file in customers/, without .yaml."),
+        f.List("earlier_customers", Scalars.Id.Like("vass"), "Previous owners. The gearing in their own reports is kept."),
+        f.Optional("description", Scalars.Text, "Description of the car."),
+        f.Required("mass", Quantities.Mass.Like("1150 kg"), "Mass with driver and half the fuel."),
+        f.Required("weight_on_driven_axle", Scalars.Part.Like("53 %"), "Share of the weight on the driven axle at rest."),
+        f.Or("driven_axle", AxleWords, DrivenAxle.Rear, "Driven axle."),
+        f.Required("wheelbase", Quantities.Length.Like("2.55 m"), "Wheelbase."),
+        f.Required("centre_of_gravity_height", Quantities.Length.Like("0.46 m"), "Height of the centre of gravity above the road."),
+        f.Required("drag_coefficient", Scalars.PositiveNumber.Like("0.37"), "Drag coefficient, relative to the frontal area."),
+        f.Required("frontal_area", Quantities.Area.Like("2.04 m²"), "Frontal area."),
+        f.OptionalValue("lift_coefficient", Scalars.Number.Like("-0.15"), "Lift coefficient, relative to the frontal area. Negative is downforce."),
+        f.Or("rolling_resistance", Scalars.PositiveNumber.Like("0.015"), 0.015, "Rolling resistance coefficient. Default: 0.015."),
+        f.Required("grip", Scalars.PositiveNumber.Like("1.25"), "Friction coefficient of the driven tyres."),
+        f.Required("braking", Quantities.Acceleration.Like("10.8 m/s²"), "Mean deceleration under braking."),
         f.Required("tyre", Tyre.Shape, "The driven tyres."),
         f.Required("engine", Engine.Shape, "The engine."),
-        f.Required("driveline_efficiency", Scalars.Part, "Share of the engine's torque that reaches the wheels; an assumption that pages print."),
-        f.Required("shift_time", Quantities.Duration, "Time without drive in an upshift."),
-        f.OptionalValue("wheel_inertia", Quantities.Inertia, "All wheels with tyres and brakes together."),
-        f.OptionalValue("propshaft_limit", Quantities.Rotation, "Fastest that the propshaft may turn."),
-        f.Or("public", Scalars.YesNo, false, "Whether its owner agrees to a public reference page of its speeds; nothing else of it is shown there.")));
+        f.Required("driveline_efficiency", Scalars.Part.Like("89 %"), "Driveline efficiency: share of the engine torque that reaches the wheels. Pages state it as an assumption."),
+        f.Required("shift_time", Quantities.Duration.Like("90 ms"), "Shift time: time without drive during an upshift."),
+        f.OptionalValue("wheel_inertia", Quantities.Inertia.Like("4.6 kg·m²"), "Moment of inertia of all wheels with tyres and brakes."),
+        f.OptionalValue("propshaft_limit", Quantities.Rotation.Like("8400 rpm"), "Maximum speed of the propshaft."),
+        f.Or("public", Scalars.YesNo, false, "Whether the owner agrees to a public page of its speeds. The page shows nothing else about the car. Default: no.")));
 
-    private static ChoiceShape<DrivenAxle> AxleWords => new("the driven axle", ("rear", DrivenAxle.Rear), ("front", DrivenAxle.Front), ("all", DrivenAxle.All));
+    private static ChoiceShape<DrivenAxle> AxleWords => new("a driven axle", ("rear", DrivenAxle.Rear), ("front", DrivenAxle.Front), ("all", DrivenAxle.All));
 }
 
 /// <summary>The driven tyres.</summary>
@@ -86,11 +86,11 @@ public sealed record Tyre(Origin Origin, string Size, Length? Circumference, dou
     /// <summary>How it is written.</summary>
     public static RecordShape<Tyre> Shape { get; } = new("the tyres", "The driven tyres.", f => new Tyre(
         f.Origin,
-        f.Required("size", Scalars.Text, "The size code on the sidewall, such as 205/55R16 91V or 8.0/22.0-13."),
-        f.OptionalValue("circumference", Quantities.Length, "Measured rolling circumference; it overrules the size code."),
-        f.Or("growth", Scalars.Part, 0.0, "Growth of the circumference at 200 km/h."),
-        f.Or("slip", Scalars.Part, 0.0, "Slip while driving hard."),
-        f.OptionalValue("wear", Quantities.Length, "Loss of radius from new to worn out.")));
+        f.Required("size", Scalars.Text, "Size code on the sidewall, such as 205/55R16 91V or 8.0/22.0-13."),
+        f.OptionalValue("circumference", Quantities.Length.Like("1.936 m"), "Measured rolling circumference; takes precedence over the size code."),
+        f.Or("growth", Scalars.Part.Like("0.4 %"), 0.0, "Growth of the circumference at 200 km/h. Default: 0 %."),
+        f.Or("slip", Scalars.Part.Like("3.5 %"), 0.0, "Slip under full drive. Default: 0 %."),
+        f.OptionalValue("wear", Quantities.Length.Like("4 mm"), "Loss of radius from new to worn out.")));
 }
 
 /// <summary>The engine.</summary>
@@ -116,12 +116,12 @@ public sealed record Engine(
     public static RecordShape<Engine> Shape { get; } = new("the engine", "The engine.", f => new Engine(
         f.Origin,
         f.Required("name", Scalars.Text, "Name on the pages."),
-        f.List("curve", CurvePoint.Shape, "Full-load torque, slowest first."),
-        f.Optional("curve_file", Scalars.FileName, "Instead of curve: a CSV file of a dyno run with the columns rpm and torque."),
-        f.Required("limit", Quantities.Rotation, "The rev limiter."),
-        f.OptionalValue("lowest_useful", Quantities.Rotation, "Below this the engine does not pull cleanly."),
-        f.OptionalValue("inertia", Quantities.Inertia, "Crankshaft, flywheel and clutch."),
-        f.Or("corrected", Scalars.YesNo, true, "Whether the curve was corrected to standard air (ISO 1585).")));
+        f.List("curve", CurvePoint.Shape, "Full-load torque curve, lowest engine speed first."),
+        f.Optional("curve_file", Scalars.FileName.Like("dyno-run.csv"), "Instead of curve: a CSV file of a dyno run with the columns rpm and torque."),
+        f.Required("limit", Quantities.Rotation.Like("8200 rpm"), "Rev limiter."),
+        f.OptionalValue("lowest_useful", Quantities.Rotation.Like("4500 rpm"), "Lowest engine speed at which the engine pulls cleanly."),
+        f.OptionalValue("inertia", Quantities.Inertia.Like("0.095 kg·m²"), "Moment of inertia of crankshaft, flywheel and clutch."),
+        f.Or("corrected", Scalars.YesNo, true, "Whether the curve was corrected to standard air (ISO 1585). Default: yes.")));
 }
 
 /// <summary>A point of a torque curve.</summary>
@@ -131,8 +131,8 @@ public sealed record Engine(
 public sealed record CurvePoint(Origin Origin, RotationalSpeed At, Torque Torque) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<CurvePoint> Shape { get; } = new("a point of the curve", "A point of a torque curve.", f => new CurvePoint(
+    public static RecordShape<CurvePoint> Shape { get; } = new("a curve point", "A point of a torque curve.", f => new CurvePoint(
         f.Origin,
-        f.Required("at", Quantities.Rotation, "Engine speed."),
-        f.Required("torque", Quantities.Torque, "Torque at full load.")));
+        f.Required("at", Quantities.Rotation.Like("5500 rpm"), "Engine speed."),
+        f.Required("torque", Quantities.Torque.Like("234 N·m"), "Torque at full load.")));
 }

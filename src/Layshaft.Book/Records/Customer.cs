@@ -18,10 +18,10 @@ public sealed record Customer(string Id, Origin Origin, string Name, string? For
     public static RecordShape<Customer> Shape { get; } = new("a customer", "A customer of the shop.", f => new Customer(
         string.Empty,
         f.Origin,
-        f.Required("name", Scalars.Text, "Full name or team."),
-        f.Optional("formerly", Scalars.Text, "The name here before, if the same person or team was renamed: their links stay. For another person, make a new file."),
-        f.Optional("greeting", Scalars.Text, "What the shop calls them."),
-        f.Optional("email", Scalars.Text, "Where the report goes."),
-        f.Optional("telephone", Scalars.Text, "Where they are called."),
-        f.Optional("internal_notes", Scalars.Text, "For the shop only; never on a customer's page.")));
+        f.Required("name", Scalars.Text, "Full name or team name."),
+        f.Optional("formerly", Scalars.Text, "Previous name here, if the same person or team was renamed: their links stay valid. For another person, create a new file."),
+        f.Optional("greeting", Scalars.Text, "Name used in the salutation."),
+        f.Optional("email", Scalars.Text, "Email address for reports."),
+        f.Optional("telephone", Scalars.Text, "Telephone number."),
+        f.Optional("internal_notes", Scalars.Text, "Internal note; never on a customer's page.")));
 }

@@ -47,7 +47,8 @@ public static class DamageTerms
 
     /// <summary>One of the words, as a finding writes it.</summary>
     public static Shape<string> Shape { get; } = new ScalarShape<string>(
-        "a term of the glossary, such as rounded dogs",
+        "a term of the glossary",
+        "rounded dogs",
         "unknown-word",
         t => Words.Contains(t) ? Parsed.Good(t) : Parsed.Bad<string>($"'{t[..Math.Min(t.Length, 60)]}' is not a term of the glossary.", NearestWord.Advice(t, Words)),
         () => SchemaParts.OneOf(Words));

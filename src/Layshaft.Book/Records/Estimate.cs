@@ -32,16 +32,16 @@ public sealed record EstimateLine(Origin Origin, string? Part, string? Work, int
     public string Name => Part ?? Work ?? string.Empty;
 
     /// <summary>How it is written.</summary>
-    public static RecordShape<EstimateLine> Shape { get; } = new("a line of an estimate", "A part, or work at the bench.", f => new EstimateLine(
+    public static RecordShape<EstimateLine> Shape { get; } = new("an estimate line", "A part, or labour.", f => new EstimateLine(
         f.Origin,
-        f.Optional("part", Scalars.Id, "A part of the gearbox."),
-        f.Optional("work", Scalars.Text, "Work at the bench, or something bought in."),
-        f.Or("quantity", Scalars.Count, 1, "How many parts."),
-        f.OptionalValue("price", Scalars.Money, "Price of one without tax, where it is not the gearbox's."),
-        f.OptionalValue("hours", Scalars.Money, "Hours of work, such as 6.5."),
-        f.Or("need", new ChoiceShape<Need>("how pressing it is", ("must", Need.Must), ("should", Need.Should), ("can wait", Need.CanWait)), Need.Must, "How pressing it is."),
-        f.Optional("if_left", Scalars.Text, "What happens if it is left."),
-        f.Optional("reason", Scalars.Text, "In 'final': why it is charged without approval, costs more than approved, or was not fitted; the report says so.")));
+        f.Optional("part", Scalars.Id, "Id of a part in the gearbox file."),
+        f.Optional("work", Scalars.Text, "Labour, or a bought-in item."),
+        f.Or("quantity", Scalars.Count, 1, "Number of parts. Default: 1."),
+        f.OptionalValue("price", Scalars.Money, "Unit price excluding tax. Default: the price in the gearbox file."),
+        f.OptionalValue("hours", Scalars.Hours, "Labour hours."),
+        f.Or("need", new ChoiceShape<Need>("a level of need", ("must", Need.Must), ("should", Need.Should), ("can wait", Need.CanWait)), Need.Must, "How urgent it is. Default: must."),
+        f.Optional("if_left", Scalars.Text, "What happens if it is not done."),
+        f.Optional("reason", Scalars.Text, "In 'final': why it is invoiced without approval, costs more than approved, or was not fitted. Printed on the report.")));
 }
 
 /// <summary>The customer's answer.</summary>
@@ -75,9 +75,9 @@ public sealed record GoAhead(Origin Origin, Answer Answer, DateOnly On, string? 
     /// <summary>How it is written.</summary>
     public static RecordShape<GoAhead> Shape { get; } = new("a go-ahead", "The customer's answer to an estimate.", f => new GoAhead(
         f.Origin,
-        f.Required("answer", new ChoiceShape<Answer>("an answer", ("yes", Answer.Yes), ("must only", Answer.MustOnly), ("must and should", Answer.MustAndShould), ("by line", Answer.ByLine), ("no", Answer.No)), "What the answer was."),
-        f.Required("on", Scalars.Date, "When it came."),
-        f.Optional("by", Scalars.Text, "Who gave it."),
-        f.List("approved", Scalars.Text, "With 'by line': each approved line, by its part or its work. The other lines are declined."),
-        f.Optional("note", Scalars.Text, "What was said; for the shop only.")));
+        f.Required("answer", new ChoiceShape<Answer>("an answer", ("yes", Answer.Yes), ("must only", Answer.MustOnly), ("must and should", Answer.MustAndShould), ("by line", Answer.ByLine), ("no", Answer.No)), "The answer."),
+        f.Required("on", Scalars.Date, "Date of the answer."),
+        f.Optional("by", Scalars.Text, "Who answered."),
+        f.List("approved", Scalars.Text, "With 'by line': each approved line, by its part or its work. Other lines are declined."),
+        f.Optional("note", Scalars.Text, "Internal note on the answer; never on a customer's page.")));
 }

@@ -31,16 +31,16 @@ public sealed record EventPlan(
     string? Note) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<EventPlan> Shape { get; } = new("an event", "One meeting at a venue, with its conditions.", f => new EventPlan(
+    public static RecordShape<EventPlan> Shape { get; } = new("an event", "One event at a venue, with its conditions.", f => new EventPlan(
         f.Origin,
-        f.Required("venue", Scalars.Id, "The venue: a file in venues/."),
-        f.OptionalValue("on", Scalars.Date, "When."),
-        f.Optional("name", Scalars.Text, "What the meeting is called."),
-        f.Or("laps", Scalars.Count, 1, "Laps or runs in all, with practice."),
-        f.OptionalValue("temperature", Quantities.Temperature, "Of the air."),
-        f.OptionalValue("pressure", Quantities.Pressure, "Of the air at the venue; left out, it follows from the altitude."),
-        f.OptionalValue("humidity", Scalars.Part, "Relative humidity of the air."),
-        f.OptionalValue("drop_pair", Scalars.Teeth, "Drop gears fitted for it."),
-        f.OptionalValue("final_drive", Scalars.FinalDrive, "Final drive fitted for it."),
-        f.Optional("note", Scalars.Text, "Words to go with it.")));
+        f.Required("venue", Scalars.Id.Like("brackwater"), "Venue: a file in venues/, without .yaml."),
+        f.OptionalValue("on", Scalars.Date, "Date."),
+        f.Optional("name", Scalars.Text, "Name of the event."),
+        f.Or("laps", Scalars.Count.Like("48"), 1, "Total laps or runs, including practice. Default: 1."),
+        f.OptionalValue("temperature", Quantities.Temperature, "Air temperature."),
+        f.OptionalValue("pressure", Quantities.Pressure, "Air pressure at the venue. Default: calculated from the altitude."),
+        f.OptionalValue("humidity", Scalars.Part.Like("60 %"), "Relative humidity."),
+        f.OptionalValue("drop_pair", Scalars.Teeth, "Drop gears fitted for the event, driven/driver."),
+        f.OptionalValue("final_drive", Scalars.FinalDrive, "Final drive fitted for the event, crown wheel/pinion."),
+        f.Optional("note", Scalars.Text, "Note to the customer.")));
 }

@@ -49,19 +49,19 @@ public sealed record Finding(
     /// <summary>How it is written.</summary>
     public static RecordShape<Finding> Shape { get; } = new("a finding", "What was seen or measured on one part.", f => new Finding(
         f.Origin,
-        f.Required("part", Scalars.Id, "Which part of the gearbox."),
-        f.OptionalValue("side", new ChoiceShape<Flank>("a side", ("drive", Records.Flank.Drive), ("coast", Records.Flank.Coast)), "Which side of tooth or dog: drive or coast."),
-        f.Optional("position", Scalars.Text, "Where on the part."),
-        f.List("measurements", Measurement.Shape, "What was measured."),
-        f.List("conditions", DamageTerms.Shape, "The damage seen, in the words of the glossary."),
-        f.OptionalValue("grade", new ChoiceShape<Grade>("a grade", ("reuse", Engineering.Measurement.Grade.Reuse), ("watch", Engineering.Measurement.Grade.Watch), ("renew", Engineering.Measurement.Grade.Renew)), "The technician's grade; left out, the gearbox's policy decides."),
-        f.Optional("reason", Scalars.Text, "Why the technician's grade differs from the policy's."),
-        f.Optional("action", Scalars.Text, "What was decided, such as 'renewed' or 'corners dressed, goes back'."),
-        f.Optional("left_in", Scalars.Text, "Why a part graded renew went back in; the report says so."),
+        f.Required("part", Scalars.Id, "Inspected part: its id in the gearbox file."),
+        f.OptionalValue("side", new ChoiceShape<Flank>("a side", ("drive", Records.Flank.Drive), ("coast", Records.Flank.Coast)), "Side of the tooth or dog: drive or coast."),
+        f.Optional("position", Scalars.Text, "Position on the part."),
+        f.List("measurements", Measurement.Shape, "Measurements of the part."),
+        f.List("conditions", DamageTerms.Shape, "Damage seen, as terms of the glossary."),
+        f.OptionalValue("grade", new ChoiceShape<Grade>("a grade", ("reuse", Engineering.Measurement.Grade.Reuse), ("watch", Engineering.Measurement.Grade.Watch), ("renew", Engineering.Measurement.Grade.Renew)), "The technician's grade. Default: the grade by the part's grading policy."),
+        f.Optional("reason", Scalars.Text, "Why the technician's grade differs from the policy."),
+        f.Optional("action", Scalars.Text, "Decision, such as 'renewed' or 'corners dressed, refitted'."),
+        f.Optional("left_in", Scalars.Text, "Why a part graded renew was refitted. Printed on the report."),
         f.Optional("sentence", Scalars.Text, "One plain sentence for the customer."),
-        f.Optional("if_left", Scalars.Text, "What happens if it is left as it is."),
-        f.List("photos", Scalars.FileName, "Pictures that show it: files in photos/."),
-        f.Optional("internal_note", Scalars.Text, "For the shop only; never on a customer's page.")));
+        f.Optional("if_left", Scalars.Text, "What happens if nothing is done."),
+        f.List("photos", Scalars.FileName.Like("ring-2.jpg"), "Photos of the finding: files in photos/."),
+        f.Optional("internal_note", Scalars.Text, "Internal note; never on a customer's page.")));
 }
 
 /// <summary>Readings of one measure.</summary>
@@ -72,9 +72,9 @@ public sealed record Finding(
 public sealed record Measurement(Origin Origin, string Measure, string? Instrument, IReadOnlyList<IQuantity> Readings) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<Measurement> Shape { get; } = new("a measurement", "Readings of one measure.", f => new Measurement(
+    public static RecordShape<Measurement> Shape { get; } = new("a measurement", "Readings of one measure of the part.", f => new Measurement(
         f.Origin,
-        f.Required("measure", Scalars.Id, "Which measure of the part."),
-        f.Optional("instrument", Scalars.Id, "What it was measured with: an instrument's id in shop.yaml."),
-        f.Required("readings", new ListShape<IQuantity>(Quantities.Measured, atLeast: 1, atMost: 60), "One reading, or several of the same thing.")));
+        f.Required("measure", Scalars.Id.Like("radius-1"), "Measure of the part: its id in the gearbox file."),
+        f.Optional("instrument", Scalars.Id.Like("mic-25"), "Instrument: its id in shop.yaml."),
+        f.Required("readings", new ListShape<IQuantity>(Quantities.Measured.Like("3.92 mm"), atLeast: 1, atMost: 60), "One reading, or several repeated readings.")));
 }

@@ -31,21 +31,21 @@ public sealed record Gearbox(
         string.Empty,
         f.Origin,
         f.Required("name", Scalars.Text, "Name on the pages."),
-        f.Optional("description", Scalars.Text, "What kind of box it is, in a sentence or two."),
-        f.Optional("manual", Scalars.Text, "The maker's manual that rules, with its issue."),
-        f.Required("ratio_sets", new ListShape<RatioSet>(RatioSet.Shape, atLeast: 1), "The sets of gears that it can have."),
+        f.Optional("description", Scalars.Text, "Description in one or two sentences."),
+        f.Optional("manual", Scalars.Text, "The maker's manual that applies, with its issue."),
+        f.Required("ratio_sets", new ListShape<RatioSet>(RatioSet.Shape, atLeast: 1), "Available ratio sets."),
         f.Optional("drop_gears", Records.DropGears.Shape, "The quick-change gears outside the main case."),
-        f.Required("final_drives", new ListShape<Teeth>(Scalars.FinalDrive, atLeast: 1), "Final drives in stock; 1 in a list for none: write the one that is fitted."),
-        f.Optional("main_gears", GearPair.Shape, "How the gears on the main shafts are cut."),
-        f.OptionalValue("output_limit", Quantities.Rotation, "Fastest that the output shaft may turn, from the maker's manual."),
-        f.OptionalValue("input_inertia", Quantities.Inertia, "Clutch plate, input shaft and what turns with them, at the input shaft."),
-        f.OptionalValue("dog_inertia", Quantities.Inertia, "What a dog ring must speed up or slow down, at the main shaft, where the shop knows it."),
-        f.Required("parts", new ListShape<Part>(Part.Shape, atLeast: 1), "Each part that is looked at, with what is measured on it."),
+        f.Required("final_drives", new ListShape<Teeth>(Scalars.FinalDrive, atLeast: 1), "Final drives in stock, crown wheel/pinion, including the fitted one."),
+        f.Optional("main_gears", GearPair.Shape, "How the gears on the mainshaft and layshaft are cut."),
+        f.OptionalValue("output_limit", Quantities.Rotation.Like("9000 rpm"), "Maximum speed of the output shaft, from the maker's manual."),
+        f.OptionalValue("input_inertia", Quantities.Inertia.Like("0.0085 kg·m²"), "Moment of inertia of the clutch plate, the input shaft and what turns with them, at the input shaft."),
+        f.OptionalValue("dog_inertia", Quantities.Inertia.Like("0.0016 kg·m²"), "Moment of inertia that a dog ring must accelerate or slow down, at the mainshaft, if known."),
+        f.Required("parts", new ListShape<Part>(Part.Shape, atLeast: 1), "Inspected parts, with their measures."),
         f.List("shims", ShimStock.Shape, "Shims in stock."),
-        f.List("settings", Setting.Shape, "What must be set, with its target."),
-        f.List("strip", Step.Shape, "How it comes apart, step by step."),
-        f.List("build", Step.Shape, "How it goes together, step by step."),
-        f.List("cautions", Scalars.Text, "Cautions for this box, printed on its reports.")));
+        f.List("settings", Setting.Shape, "Settings, with their targets."),
+        f.List("strip", Step.Shape, "Strip list, step by step."),
+        f.List("build", Step.Shape, "Build list, step by step."),
+        f.List("cautions", Scalars.Text, "Cautions for this gearbox, printed on its reports.")));
 
     /// <summary>The part with this id, or null.</summary>
     public Part? PartOf(string id) => Parts.FirstOrDefault(p => p.Id == id);
@@ -66,12 +66,12 @@ public sealed record Gearbox(
 public sealed record RatioSet(Origin Origin, string Id, string Name, IReadOnlyList<Teeth> Gears, Teeth? Reverse) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<RatioSet> Shape { get; } = new("a ratio set", "A set of gears.", f => new RatioSet(
+    public static RecordShape<RatioSet> Shape { get; } = new("a ratio set", "A set of gear ratios.", f => new RatioSet(
         f.Origin,
-        f.Required("id", Scalars.Id, "Short name."),
+        f.Required("id", Scalars.Id.Like("standard"), "Short name."),
         f.Required("name", Scalars.Text, "Name on the pages."),
         f.Required("gears", new ListShape<Teeth>(Scalars.Teeth, atLeast: 1, atMost: 12, whole: true), "The gears, first gear first, each driven/driver."),
-        f.OptionalValue("reverse", Scalars.Teeth, "Reverse, as driven/driver over all.")));
+        f.OptionalValue("reverse", Scalars.Teeth.Like("44/15"), "Reverse, driven/driver overall.")));
 }
 
 /// <summary>How a family of gears on one centre distance is cut.</summary>
@@ -83,12 +83,12 @@ public sealed record RatioSet(Origin Origin, string Id, string Name, IReadOnlyLi
 public sealed record GearPair(Origin Origin, Length Module, Angle PressureAngle, Length CentreDistance, Length? FaceWidth) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<GearPair> Shape { get; } = new("a family of gears", "How gears on one centre distance are cut.", f => new GearPair(
+    public static RecordShape<GearPair> Shape { get; } = new("a gear cut", "How gears on one centre distance are cut.", f => new GearPair(
         f.Origin,
-        f.Required("module", Quantities.Length, "Module."),
-        f.Or("pressure_angle", Quantities.Angle, Angle.FromDegrees(20), "Pressure angle."),
-        f.Required("centre_distance", Quantities.Length, "Distance of the shafts."),
-        f.OptionalValue("face_width", Quantities.Length, "Width of the teeth.")));
+        f.Required("module", Quantities.Length.Like("3 mm"), "Module."),
+        f.Or("pressure_angle", Quantities.Angle, Angle.FromDegrees(20), "Pressure angle. Default: 20°."),
+        f.Required("centre_distance", Quantities.Length.Like("91 mm"), "Centre distance of the shafts."),
+        f.OptionalValue("face_width", Quantities.Length.Like("17 mm"), "Face width of the teeth.")));
 }
 
 /// <summary>Where the drop gears sit in the power flow.</summary>
@@ -113,13 +113,13 @@ public sealed record DropGears(Origin Origin, GearPair Cut, IReadOnlyList<Teeth>
     public static RecordShape<DropGears> Shape { get; } = new("drop gears", "The quick-change gears outside the main case.", f => new DropGears(
         f.Origin,
         f.Required("cut", GearPair.Shape, "How they are cut."),
-        f.Required("pairs", new ListShape<Teeth>(Scalars.Teeth, atLeast: 1), "Pairs in stock, each driven/driver."),
-        f.Or("swappable", Scalars.YesNo, true, "Whether each pair may be fitted the other way round."),
+        f.Required("pairs", new ListShape<Teeth>(Scalars.Teeth, atLeast: 1), "Drop pairs in stock, each driven/driver."),
+        f.Or("swappable", Scalars.YesNo, true, "Whether each pair may also be fitted the other way round. Default: yes."),
         f.Or(
             "place",
-            new ChoiceShape<DropGearPlace>("where the drop gears sit", ("output", DropGearPlace.Output), ("input", DropGearPlace.Input)),
+            new ChoiceShape<DropGearPlace>("a drop gear position", ("output", DropGearPlace.Output), ("input", DropGearPlace.Input)),
             DropGearPlace.Output,
-            "Where they sit: output (behind the gears) or input (before them).")));
+            "Position: output (behind the gears) or input (in front of them). Default: output.")));
 }
 
 /// <summary>A step of a strip or build list.</summary>
@@ -132,7 +132,7 @@ public sealed record Step(Origin Origin, string Id, string Do, string? Caution) 
     /// <summary>How it is written.</summary>
     public static RecordShape<Step> Shape { get; } = new("a step", "A step of a strip or build list.", f => new Step(
         f.Origin,
-        f.Required("id", Scalars.Id, "Short name that jobs tick."),
+        f.Required("id", Scalars.Id.Like("drain"), "Short name that jobs tick off."),
         f.Required("do", Scalars.Text, "What to do."),
-        f.Optional("caution", Scalars.Text, "What can go wrong or hurt.")));
+        f.Optional("caution", Scalars.Text, "Hazard, its consequence and how to avoid it.")));
 }

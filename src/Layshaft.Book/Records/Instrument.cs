@@ -31,13 +31,13 @@ public sealed record Instrument(
     public Engineering.Measurement.Instrument Figures => new() { ErrorLimit = ErrorLimit, Resolution = Resolution, Repeatability = Repeatability };
 
     /// <summary>How it is written.</summary>
-    public static RecordShape<Instrument> Shape { get; } = new("an instrument", "Something to measure with.", f => new Instrument(
+    public static RecordShape<Instrument> Shape { get; } = new("an instrument", "A measuring instrument.", f => new Instrument(
         f.Origin,
-        f.Required("id", Scalars.Id, "Short name used in jobs."),
+        f.Required("id", Scalars.Id.Like("mic-25"), "Short name used in jobs."),
         f.Required("name", Scalars.Text, "Name on the pages."),
-        f.Required("resolution", Quantities.Measured, "Smallest step that it shows."),
-        f.Required("error_limit", Quantities.Measured, "Largest error that its certificate allows, plus or minus."),
-        f.Optional("repeatability", Quantities.Measured, "Standard deviation of repeated readings, where known."),
-        f.Required("calibrated", Scalars.Date, "Day of the last calibration."),
-        f.Or("calibrate_every", Scalars.Span, new CalendarSpan(12, 0), "How long a calibration holds.")));
+        f.Required("resolution", Quantities.Measured.Like("0.001 mm"), "Resolution: the smallest step it shows."),
+        f.Required("error_limit", Quantities.Measured.Like("0.002 mm"), "Error limit on its certificate, plus or minus."),
+        f.Optional("repeatability", Quantities.Measured.Like("0.001 mm"), "Standard deviation of repeated readings, if known."),
+        f.Required("calibrated", Scalars.Date, "Date of the last calibration."),
+        f.Or("calibrate_every", Scalars.Span, new CalendarSpan(12, 0), "Calibration interval. Default: 12 months.")));
 }

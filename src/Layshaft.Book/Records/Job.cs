@@ -38,40 +38,40 @@ public sealed record Job(
     string? InternalNotes) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<Job> Shape { get; } = new("a job", "One visit of a unit to the bench.", f => new Job(
+    public static RecordShape<Job> Shape { get; } = new("a job", "One visit of a unit to the workshop.", f => new Job(
         string.Empty,
         string.Empty,
         f.Origin,
-        f.Required("unit", Scalars.Id, "The unit: a file in units/."),
-        f.Required("received", Scalars.Date, "Day it came in."),
-        f.Required("use", Scalars.Use, "What the unit has run in all, as it came in."),
-        f.Required("complaint", Scalars.Text, "What the customer said, in his words."),
-        f.Optional("technician", Scalars.Id, "Who has it on the bench."),
-        f.OptionalValue("driver", ExperienceWords, "How long the driver has driven this type of box."),
-        f.OptionalValue("stripped", Scalars.Date, "Day it was stripped and inspected."),
-        f.Optional("waits_for", Scalars.Text, "What an open job waits for, such as rings on order."),
-        f.Optional("verdict", Scalars.Text, "The verdict for the customer, in one plain sentence."),
-        f.Optional("driving", Scalars.Text, "How to drive it, in the technician's words to this driver (Markdown). It comes before the shop's advice."),
-        f.List("findings", Finding.Shape, "What was seen and measured."),
-        f.List("photos", Photo.Shape, "The pictures in the photos/ folder."),
+        f.Required("unit", Scalars.Id.Like("t6-014"), "Unit: a file in units/, without .yaml."),
+        f.Required("received", Scalars.Date, "Date received."),
+        f.Required("use", Scalars.Use.Like("92.5 h"), "Total usage of the unit when received."),
+        f.Required("complaint", Scalars.Text, "The complaint, in the customer's words."),
+        f.Optional("technician", Scalars.Id.Like("tomas"), "Technician: an id in shop.yaml."),
+        f.OptionalValue("driver", ExperienceWords, "The driver's experience with this type of gearbox."),
+        f.OptionalValue("stripped", Scalars.Date, "Date stripped and inspected."),
+        f.Optional("waits_for", Scalars.Text, "What an open job is waiting for, such as rings on order."),
+        f.Optional("verdict", Scalars.Text, "Verdict for the customer, in one plain sentence."),
+        f.Optional("driving", Scalars.Text, "The technician's driving advice to this driver (Markdown). Printed before the shop's advice."),
+        f.List("findings", Finding.Shape, "Findings on parts."),
+        f.List("photos", Photo.Shape, "Photos in the photos/ folder."),
         Offer.Series(
-            f.Optional("estimate", Offer.EstimateShape, "What was offered to the customer."),
-            f.Optional("go_ahead", GoAhead.Shape, "The customer's answer."),
+            f.Optional("estimate", Offer.EstimateShape, "Estimate sent to the customer."),
+            f.Optional("go_ahead", GoAhead.Shape, "The customer's answer to the estimate."),
             f.List("supplements", Offer.SupplementShape, "Further estimates during the job, each with its answer.")),
-        f.List("renewed", Renewal.Shape, "Parts that were changed."),
-        f.List("settings", JobSetting.Shape, "What was found and what was set."),
+        f.List("renewed", Renewal.Shape, "Renewed parts."),
+        f.List("settings", JobSetting.Shape, "Settings, as found and as built."),
         f.Optional("strip_list", ListTicks.Shape, "Ticks on the gearbox's strip list."),
         f.Optional("build_list", ListTicks.Shape, "Ticks on the gearbox's build list."),
-        f.List("final", EstimateLine.Shape, "What is charged, where it differs from the estimate."),
-        f.OptionalValue("drop_pair", Scalars.Teeth, "Drop gears fitted as it left."),
-        f.OptionalValue("final_drive", Scalars.FinalDrive, "Final drive fitted as it left, where it was changed."),
-        f.Optional("last_event", EventPlan.Shape, "The event before the job, with what was fitted there."),
-        f.Optional("next_event", EventPlan.Shape, "The event that the box is geared for."),
-        f.Optional("come_back", ComeBack.Shape, "When it should be looked at again."),
-        f.OptionalValue("finished", Scalars.Date, "Day it was finished."),
-        f.OptionalValue("collected", Scalars.Date, "Day it went back to its owner. A declined job stays on the bench page until then."),
-        f.Optional("notes", Scalars.FileName, "A Markdown file beside this one, for the customer."),
-        f.Optional("internal_notes", Scalars.FileName, "A Markdown file beside this one, for the shop only.")));
+        f.List("final", EstimateLine.Shape, "Invoiced lines, if they differ from the estimate."),
+        f.OptionalValue("drop_pair", Scalars.Teeth, "Drop gears fitted on return, driven/driver."),
+        f.OptionalValue("final_drive", Scalars.FinalDrive, "Final drive fitted on return, if it was changed, crown wheel/pinion."),
+        f.Optional("last_event", EventPlan.Shape, "The last event before the job, with the gears fitted there."),
+        f.Optional("next_event", EventPlan.Shape, "The event the gearbox is geared for."),
+        f.Optional("come_back", ComeBack.Shape, "When the unit should be inspected again."),
+        f.OptionalValue("finished", Scalars.Date, "Date finished."),
+        f.OptionalValue("collected", Scalars.Date, "Date returned to the owner. A declined job stays on the page of open jobs until then."),
+        f.Optional("notes", Scalars.FileName.Like("notes.md"), "Notes for the customer: a Markdown file beside this one."),
+        f.Optional("internal_notes", Scalars.FileName.Like("internal.md"), "Internal notes: a Markdown file beside this one; never on a customer's page.")));
 
     /// <summary>How far the job has come.</summary>
     public JobStage Stage =>
@@ -91,7 +91,7 @@ public sealed record Job(
     public DateOnly? LastAnswer => Offers.Max(o => o.GoAhead?.On);
 
     private static ChoiceShape<DriverExperience> ExperienceWords => new(
-        "the driver's experience with this type of box",
+        "a level of experience",
         ("first season", DriverExperience.FirstSeason),
         ("some seasons", DriverExperience.SomeSeasons),
         ("many seasons", DriverExperience.ManySeasons));
@@ -141,12 +141,12 @@ public enum DriverExperience
 public sealed record ListTicks(Origin Origin, IReadOnlyList<string> Done, string? SignedBy, DateOnly? On, IReadOnlyList<LeftOutStep> LeftOut) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<ListTicks> Shape { get; } = new("ticks on a list", "Ticks on a strip or build list.", f => new ListTicks(
+    public static RecordShape<ListTicks> Shape { get; } = new("list ticks", "Completed steps of a strip or build list.", f => new ListTicks(
         f.Origin,
-        f.List("done", Scalars.Id, "Ids of the steps that are done."),
-        f.Optional("signed_by", Scalars.Id, "Who signs for them: a technician's id."),
-        f.OptionalValue("on", Scalars.Date, "When."),
-        f.List("left_out", LeftOutStep.Shape, "Steps that were left out, each with its reason; the report says so.")));
+        f.List("done", Scalars.Id.Like("drain"), "Ids of the completed steps."),
+        f.Optional("signed_by", Scalars.Id.Like("tomas"), "Technician who signs for them: an id in shop.yaml."),
+        f.OptionalValue("on", Scalars.Date, "Date signed."),
+        f.List("left_out", LeftOutStep.Shape, "Steps left out, each with its reason. Printed on the report.")));
 }
 
 /// <summary>A step that was left out.</summary>
@@ -158,8 +158,8 @@ public sealed record LeftOutStep(Origin Origin, string Step, string Reason) : IP
     /// <summary>How it is written.</summary>
     public static RecordShape<LeftOutStep> Shape { get; } = new("a step left out", "A step that was left out on purpose.", f => new LeftOutStep(
         f.Origin,
-        f.Required("step", Scalars.Id, "Id of the step."),
-        f.Required("reason", Scalars.Text, "Why it was left out; for the customer.")));
+        f.Required("step", Scalars.Id.Like("drain"), "Id of the step."),
+        f.Required("reason", Scalars.Text, "Why it was left out, for the customer.")));
 }
 
 /// <summary>When a unit should be looked at again.</summary>
@@ -170,9 +170,9 @@ public sealed record LeftOutStep(Origin Origin, string Step, string Reason) : IP
 public sealed record ComeBack(Origin Origin, Use? After, DateOnly? By, string? Reason) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<ComeBack> Shape { get; } = new("a return date", "When a unit should be looked at again.", f => new ComeBack(
+    public static RecordShape<ComeBack> Shape { get; } = new("a return date", "When a unit should be inspected again.", f => new ComeBack(
         f.Origin,
-        f.OptionalValue("after", Scalars.Use, "After this much more use."),
-        f.OptionalValue("by", Scalars.Date, "By this day at the latest."),
-        f.Optional("reason", Scalars.Text, "Why.")));
+        f.OptionalValue("after", Scalars.Use.Like("20 h"), "After this much further usage."),
+        f.OptionalValue("by", Scalars.Date, "By this date at the latest."),
+        f.Optional("reason", Scalars.Text, "Reason for the customer.")));
 }

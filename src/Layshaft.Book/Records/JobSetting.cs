@@ -30,16 +30,16 @@ public sealed record JobSetting(
     string? Note) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<JobSetting> Shape { get; } = new("a setting of the job", "A setting as found and as built.", f => new JobSetting(
+    public static RecordShape<JobSetting> Shape { get; } = new("a job setting", "A setting as found and as built.", f => new JobSetting(
         f.Origin,
-        f.Required("setting", Scalars.Id, "Which setting of the gearbox."),
-        f.List("found_pack", Quantities.Length, "Thicknesses of the shims that came off."),
-        f.List("found", Quantities.Measured, "The value as it came in."),
-        f.List("trial_pack", Quantities.Length, "Thicknesses of the trial pack."),
-        f.List("trial", Quantities.Measured, "The value with the trial pack."),
-        f.List("pack", Quantities.Length, "Thicknesses of the shims that went in."),
-        f.List("built", Quantities.Measured, "The value as it left."),
-        f.Optional("instrument", Scalars.Id, "What it was measured with."),
-        f.Optional("by", Scalars.Id, "Who set it: a technician's id."),
-        f.Optional("note", Scalars.Text, "For the customer.")));
+        f.Required("setting", Scalars.Id.Like("lay-float"), "Setting: its id in the gearbox file."),
+        f.List("found_pack", Quantities.Length.Like("0.50 mm"), "Thicknesses of the removed shims."),
+        f.List("found", Quantities.Measured.Like("0.16 mm"), "Value as received."),
+        f.List("trial_pack", Quantities.Length.Like("0.50 mm"), "Shim thicknesses of the trial pack."),
+        f.List("trial", Quantities.Measured.Like("0.16 mm"), "Value with the trial pack."),
+        f.List("pack", Quantities.Length.Like("0.50 mm"), "Thicknesses of the fitted shims."),
+        f.List("built", Quantities.Measured.Like("0.08 mm"), "Value as built."),
+        f.Optional("instrument", Scalars.Id.Like("mic-25"), "Instrument: its id in shop.yaml."),
+        f.Optional("by", Scalars.Id.Like("tomas"), "Technician who set it: an id in shop.yaml."),
+        f.Optional("note", Scalars.Text, "Note to the customer.")));
 }

@@ -22,29 +22,29 @@ public sealed record Offer(
     decimal? IfRefused,
     GoAhead? GoAhead) : IPlaced
 {
-    private const string ValidUntilMeaning = "Last day of its validity, where the shop's rule does not apply.";
+    private const string ValidUntilMeaning = "Last day of validity. Default: sent date plus estimate_valid_for in shop.yaml.";
 
     /// <summary>How the estimate is written. Its answer is a field of the job.</summary>
-    public static RecordShape<Offer> EstimateShape { get; } = new("an estimate", "What was offered to the customer.", f => new Offer(
+    public static RecordShape<Offer> EstimateShape { get; } = new("an estimate", "The estimate sent to the customer.", f => new Offer(
         f.Origin,
         0,
-        f.Required("sent", Scalars.Date, "Day it was sent."),
+        f.Required("sent", Scalars.Date, "Date sent."),
         f.OptionalValue("valid_until", Scalars.Date, ValidUntilMeaning),
-        f.Required("lines", LinesShape, "Parts and work."),
-        f.Optional("note", Scalars.Text, "Text to go with it."),
-        f.OptionalValue("if_refused", Scalars.Money, "What is charged without tax if the answer is no, such as for the inspection; the estimate says so."),
+        f.Required("lines", LinesShape, "Parts and labour."),
+        f.Optional("note", Scalars.Text, "Note to the customer."),
+        f.OptionalValue("if_refused", Scalars.Money, "Amount invoiced, excluding tax, if the answer is no, such as for the inspection. Printed on the estimate."),
         null));
 
     /// <summary>How a supplement is written.</summary>
     public static RecordShape<Offer> SupplementShape { get; } = new("a supplement", "A second estimate during the same job, with its answer.", f => new Offer(
         f.Origin,
         0,
-        f.Required("sent", Scalars.Date, "Day it was sent."),
+        f.Required("sent", Scalars.Date, "Date sent."),
         f.OptionalValue("valid_until", Scalars.Date, ValidUntilMeaning),
-        f.Required("lines", LinesShape, "Parts and work."),
-        f.Required("reason", Scalars.Text, "Why more is needed than was offered before; for the customer."),
+        f.Required("lines", LinesShape, "Parts and labour."),
+        f.Required("reason", Scalars.Text, "Why more work is needed, for the customer."),
         null,
-        f.Optional("go_ahead", GoAhead.Shape, "The customer's answer.")));
+        f.Optional("go_ahead", GoAhead.Shape, "The customer's answer to the supplement.")));
 
     /// <summary>Whether the customer has not answered yet.</summary>
     public bool Waits => GoAhead is null;

@@ -105,22 +105,22 @@ public sealed record Part(
         "a shaft", ("input", ShaftPosition.Input), ("lay", ShaftPosition.Lay), ("main", ShaftPosition.Main), ("output", ShaftPosition.Output));
 
     /// <summary>How it is written.</summary>
-    public static RecordShape<Part> Shape { get; } = new("a part", "A part that is looked at, with what is measured on it.", f => new Part(
+    public static RecordShape<Part> Shape { get; } = new("a part", "An inspected part, with its measures.", f => new Part(
         f.Origin,
         f.Required("id", Scalars.Id, "Short name used in jobs."),
         f.Required("name", Scalars.Text, "Name on the pages."),
-        f.Required("kind", KindWords, "What kind of part it is."),
-        f.OptionalValue("gear", Scalars.CountOrNone, "The gear that it serves: 1 is first, 0 is reverse."),
-        f.OptionalValue("shaft", ShaftWords, "The shaft on which it sits in the drawing."),
-        f.OptionalValue("along", Quantities.LengthOrNone, "Its middle along the shaft, from the input end."),
-        f.OptionalValue("width", Quantities.Length, "Its width along the shaft."),
-        f.OptionalValue("teeth", Scalars.ToothCount, "Its teeth, where no ratio set tells."),
-        f.List("measures", Measure.Shape, "What is measured on it."),
-        f.Optional("grading", Grading.Shape, "When it is watched and when it is renewed.") ?? Grading.Usual,
-        f.OptionalValue("price", Scalars.Money, "Price to the customer without tax."),
-        f.OptionalValue("cost", Scalars.Money, "What the shop pays; never on a customer's page."),
-        f.OptionalValue("stock", Scalars.CountOrNone, "How many the shop has."),
-        f.OptionalValue("service_life", Scalars.Use, "The maker's or the shop's life for it.")));
+        f.Required("kind", KindWords, "Kind of part."),
+        f.OptionalValue("gear", Scalars.CountOrNone.Like("3"), "Gear it belongs to: 1 is first, 0 is reverse."),
+        f.OptionalValue("shaft", ShaftWords, "Shaft on which it is drawn."),
+        f.OptionalValue("along", Quantities.LengthOrNone.Like("145 mm"), "Position of its middle along the shaft, from the input end."),
+        f.OptionalValue("width", Quantities.Length.Like("18 mm"), "Width along the shaft."),
+        f.OptionalValue("teeth", Scalars.ToothCount, "Tooth count, if it is in no ratio set."),
+        f.List("measures", Measure.Shape, "Measures of the part."),
+        f.Optional("grading", Grading.Shape, "Grading policy. Default: watch from 60 %, renew from 100 %.") ?? Grading.Usual,
+        f.OptionalValue("price", Scalars.Money, "Price to the customer excluding tax."),
+        f.OptionalValue("cost", Scalars.Money.Like("98.00"), "Cost to the shop; never on a customer's page."),
+        f.OptionalValue("stock", Scalars.CountOrNone, "Number in stock."),
+        f.OptionalValue("service_life", Scalars.Use.Like("60 h"), "Service life set by the maker or the shop.")));
 
     /// <summary>The measure with this id, or null.</summary>
     public Measure? MeasureOf(string id) => Measures.FirstOrDefault(m => m.Id == id);
@@ -148,15 +148,15 @@ public enum WearSense
 public sealed record Measure(Origin Origin, string Id, string Name, IQuantity New, IQuantity Limit, WearSense? Wear, int? Span, Length? Pin) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<Measure> Shape { get; } = new("a measure", "Something that is measured on a part.", f => new Measure(
+    public static RecordShape<Measure> Shape { get; } = new("a measure", "A size that is measured on a part.", f => new Measure(
         f.Origin,
         f.Required("id", Scalars.Id, "Short name used in jobs."),
         f.Required("name", Scalars.Text, "Name on the pages."),
-        f.Required("new", Quantities.Measured, "Size when new."),
-        f.Required("limit", Quantities.Measured, "The wear limit: above the new size when wear makes it grow, below when it shrinks."),
-        f.OptionalValue("wear_makes_it", new ChoiceShape<WearSense>("what wear does", ("larger", WearSense.Larger), ("smaller", WearSense.Smaller)), "Whether wear makes it larger or smaller; checked against new and limit."),
-        f.OptionalValue("span", Scalars.Count, "For a span (base tangent): over how many teeth."),
-        f.OptionalValue("pin", Quantities.Length, "For a size over two pins: the pin's diameter.")));
+        f.Required("new", Quantities.Measured.Like("4.10 mm"), "New size."),
+        f.Required("limit", Quantities.Measured.Like("3.70 mm"), "Wear limit: below the new size if wear makes it smaller, above if larger."),
+        f.OptionalValue("wear_makes_it", new ChoiceShape<WearSense>("an effect of wear", ("larger", WearSense.Larger), ("smaller", WearSense.Smaller)), "Whether wear makes it larger or smaller; checked against new and limit."),
+        f.OptionalValue("span", Scalars.Count.Like("3"), "For a span (base tangent) measure: number of teeth spanned."),
+        f.OptionalValue("pin", Quantities.Length.Like("5 mm"), "For a size over two pins: pin diameter.")));
 }
 
 /// <summary>When a part is watched and when it is renewed, as shares of its wear allowance.</summary>
@@ -169,8 +169,8 @@ public sealed record Grading(Origin Origin, double WatchFrom, double RenewFrom) 
     public static Grading Usual { get; } = new(Origin.None, 0.6, 1.0);
 
     /// <summary>How it is written.</summary>
-    public static RecordShape<Grading> Shape { get; } = new("a grading policy", "When a part is watched and when it is renewed.", f => new Grading(
+    public static RecordShape<Grading> Shape { get; } = new("a grading policy", "Shares of the wear allowance at which a part is graded.", f => new Grading(
         f.Origin,
-        f.Required("watch_from", Scalars.Part, "From this share of the allowance the grade is watch."),
-        f.Required("renew_from", Scalars.Part, "From this share of the allowance the grade is renew.")));
+        f.Required("watch_from", Scalars.Part.Like("60 %"), "From this share of the wear allowance, the grade is watch."),
+        f.Required("renew_from", Scalars.Part.Like("100 %"), "From this share of the wear allowance, the grade is renew.")));
 }

@@ -33,15 +33,15 @@ public sealed record Photo(
     IReadOnlyList<Callout> Callouts) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<Photo> Shape { get; } = new("a picture", "A picture in the job's photos/ folder.", f => new Photo(
+    public static RecordShape<Photo> Shape { get; } = new("a photo", "A photo in the job's photos/ folder.", f => new Photo(
         f.Origin,
-        f.Required("file", Scalars.FileName, "File in photos/."),
-        f.Required("caption", Scalars.Text, "What it shows, in one sentence; also read aloud in its place."),
+        f.Required("file", Scalars.FileName.Like("ring-2.jpg"), "File in photos/."),
+        f.Required("caption", Scalars.Text, "What it shows, in one sentence; also read by screen readers."),
         f.OptionalValue("moment", new ChoiceShape<PhotoMoment>("a moment", ("before", PhotoMoment.Before), ("after", PhotoMoment.After)), "Before or after the work."),
-        f.Optional("paired_with", Scalars.FileName, "The picture of the same thing at the other moment."),
-        f.Or("private", Scalars.YesNo, false, "Kept from a later owner of the unit."),
-        f.Or("internal", Scalars.YesNo, false, "For the shop only; never on a customer's page."),
-        f.List("callouts", Callout.Shape, "Marks on the picture.")));
+        f.Optional("paired_with", Scalars.FileName.Like("ring-2-new.jpg"), "Photo of the same subject at the other moment."),
+        f.Or("private", Scalars.YesNo, false, "Whether it is hidden from later owners of the unit. Default: no."),
+        f.Or("internal", Scalars.YesNo, false, "Whether it is internal and never on a customer's page. Default: no."),
+        f.List("callouts", Callout.Shape, "Marks on the photo.")));
 }
 
 /// <summary>The shape of a mark on a picture.</summary>
@@ -66,13 +66,13 @@ public enum CalloutKind
 public sealed record Callout(Origin Origin, CalloutKind Kind, double X, double Y, double Radius, double? FromX, double? FromY, string Label) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<Callout> Shape { get; } = new("a mark", "A mark on a picture.", f => new Callout(
+    public static RecordShape<Callout> Shape { get; } = new("a mark", "A mark on a photo.", f => new Callout(
         f.Origin,
         f.Required("mark", new ChoiceShape<CalloutKind>("a mark", ("circle", CalloutKind.Circle), ("arrow", CalloutKind.Arrow)), "Circle or arrow."),
-        f.Required("x", Scalars.Part, "Middle of the circle or tip of the arrow, from the left."),
-        f.Required("y", Scalars.Part, "The same, from the top."),
-        f.Or("radius", Scalars.Part, 0.06, "Of the circle, as a share of the width."),
-        f.OptionalValue("from_x", Scalars.Part, "Tail of the arrow, from the left."),
-        f.OptionalValue("from_y", Scalars.Part, "Tail of the arrow, from the top."),
-        f.Required("label", Scalars.Text, "A few words.")));
+        f.Required("x", Scalars.Part.Like("42 %"), "Centre of the circle or tip of the arrow, from the left."),
+        f.Required("y", Scalars.Part.Like("35 %"), "Centre of the circle or tip of the arrow, from the top."),
+        f.Or("radius", Scalars.Part.Like("6 %"), 0.06, "Radius of the circle, as a share of the width. Default: 6 %."),
+        f.OptionalValue("from_x", Scalars.Part.Like("20 %"), "Tail of the arrow, from the left."),
+        f.OptionalValue("from_y", Scalars.Part.Like("15 %"), "Tail of the arrow, from the top."),
+        f.Required("label", Scalars.Text, "Label of a few words.")));
 }

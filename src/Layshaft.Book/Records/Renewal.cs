@@ -17,19 +17,19 @@ public sealed record Renewal(
     Origin Origin, string Part, string? Serial, Values.Use? Use, string? From, string? OldSerial, RenewalCause? Reason, string? Why, string? Unapproved) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<Renewal> Shape { get; } = new("a renewed part", "A part that was changed.", f => new Renewal(
+    public static RecordShape<Renewal> Shape { get; } = new("a renewed part", "A part that was renewed.", f => new Renewal(
         f.Origin,
-        f.Required("part", Scalars.Id, "Which part of the gearbox."),
-        f.Optional("serial", Scalars.Text, "Serial or batch of the part that went in."),
-        f.OptionalValue("use", Scalars.Use, "What the part that went in had run before; left out, it is new."),
-        f.Optional("from", Scalars.Id, "The unit from which a used part came."),
-        f.Optional("old_serial", Scalars.Text, "Serial of the part that came out."),
-        f.OptionalValue("reason", ReasonWords, "Why the part came out: worn, damaged and broken end a life; the other words say that it was still good, so its life is cut short and not failed. Left out, the grade of its finding decides."),
-        f.Optional("why", Scalars.Text, "Why it was changed, for the customer."),
-        f.Optional("unapproved", Scalars.Text, "Why it was changed without the customer's approval; the report says so.")));
+        f.Required("part", Scalars.Id, "Part: its id in the gearbox file."),
+        f.Optional("serial", Scalars.Text, "Serial or batch of the fitted part."),
+        f.OptionalValue("use", Scalars.Use.Like("12 h"), "Usage of the fitted part before. Default: new."),
+        f.Optional("from", Scalars.Id.Like("t6-022"), "Unit that a used part came from."),
+        f.Optional("old_serial", Scalars.Text, "Serial of the removed part."),
+        f.OptionalValue("reason", ReasonWords, "Why the part was removed. Worn, damaged and broken count as failures; with the other reasons the part was still good. Default: by the grade of its finding."),
+        f.Optional("why", Scalars.Text, "Reason for the renewal, for the customer."),
+        f.Optional("unapproved", Scalars.Text, "Why it was renewed without the customer's approval. Printed on the report.")));
 
     private static ChoiceShape<RenewalCause> ReasonWords => new(
-        "why a part was renewed",
+        "a reason for renewal",
         ("worn", RenewalCause.Worn),
         ("damaged", RenewalCause.Damaged),
         ("broken", RenewalCause.Broken),

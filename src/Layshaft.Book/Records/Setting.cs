@@ -72,19 +72,19 @@ public sealed record Setting(
         ("position", SettingKind.Position));
 
     private static ChoiceShape<ShimSense> SenseWords { get; } = new(
-        "what more shim does", ("smaller", ShimSense.MoreShimLess), ("larger", ShimSense.MoreShimMore));
+        "an effect of adding shim", ("smaller", ShimSense.MoreShimLess), ("larger", ShimSense.MoreShimMore));
 
     /// <summary>How it is written.</summary>
-    public static RecordShape<Setting> Shape { get; } = new("a setting", "Something that must be set, with its target.", f => new Setting(
+    public static RecordShape<Setting> Shape { get; } = new("a setting", "A setting, with its target.", f => new Setting(
         f.Origin,
-        f.Required("id", Scalars.Id, "Short name used in jobs."),
+        f.Required("id", Scalars.Id.Like("lay-float"), "Short name used in jobs."),
         f.Required("name", Scalars.Text, "Name on the pages."),
-        f.Required("kind", KindWords, "What kind of setting it is."),
-        f.Required("target", Scalars.Band, "The target, from the maker's manual."),
-        f.Optional("shims", Scalars.Id, "The id of the shims that set it."),
-        f.Or("more_shim", SenseWords, ShimSense.MoreShimLess, "Whether more shim makes the value smaller or larger."),
-        f.Optional("condition", Scalars.Text, "What the value holds for, such as threads oiled."),
-        f.Or("required", Scalars.YesNo, true, "Whether a finished job must have it.")));
+        f.Required("kind", KindWords, "Kind of setting."),
+        f.Required("target", Scalars.Band, "Target band, from the maker's manual."),
+        f.Optional("shims", Scalars.Id.Like("lay-shims"), "Shims used for it: an id under shims."),
+        f.Or("more_shim", SenseWords, ShimSense.MoreShimLess, "Whether adding shim makes the value smaller or larger. Default: smaller."),
+        f.Optional("condition", Scalars.Text, "Condition for the value, such as threads oiled."),
+        f.Or("required", Scalars.YesNo, true, "Whether a finished job must record it. Default: yes.")));
 }
 
 /// <summary>Shims of one kind in stock.</summary>
@@ -96,12 +96,12 @@ public sealed record Setting(
 public sealed record ShimStock(Origin Origin, string Id, string Name, Length? Tolerance, IReadOnlyList<ShimThickness> Stock) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<ShimStock> Shape { get; } = new("a stock of shims", "Shims of one kind in stock.", f => new ShimStock(
+    public static RecordShape<ShimStock> Shape { get; } = new("a shim stock", "Shims of one kind in stock.", f => new ShimStock(
         f.Origin,
-        f.Required("id", Scalars.Id, "Short name that settings refer to."),
+        f.Required("id", Scalars.Id.Like("lay-shims"), "Short name that settings refer to."),
         f.Required("name", Scalars.Text, "Name on the pages."),
-        f.OptionalValue("tolerance", Quantities.Length, "Thickness tolerance of one shim, plus or minus."),
-        f.Required("stock", new ListShape<ShimThickness>(ShimThickness.Shape, atLeast: 1), "Thicknesses and how many of each.")));
+        f.OptionalValue("tolerance", Quantities.Length.Like("0.005 mm"), "Thickness tolerance of one shim, plus or minus."),
+        f.Required("stock", new ListShape<ShimThickness>(ShimThickness.Shape, atLeast: 1), "Thicknesses, with the count of each.")));
 }
 
 /// <summary>Shims of one thickness in stock.</summary>
@@ -111,8 +111,8 @@ public sealed record ShimStock(Origin Origin, string Id, string Name, Length? To
 public sealed record ShimThickness(Origin Origin, Length Thickness, int Count) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<ShimThickness> Shape { get; } = new("a thickness with its count", "Shims of one thickness.", f => new ShimThickness(
+    public static RecordShape<ShimThickness> Shape { get; } = new("a shim thickness", "Shims of one thickness.", f => new ShimThickness(
         f.Origin,
-        f.Required("thickness", Quantities.Length, "Nominal thickness."),
-        f.Required("count", Scalars.CountOrNone, "How many the shop has.")));
+        f.Required("thickness", Quantities.Length.Like("0.12 mm"), "Nominal thickness."),
+        f.Required("count", Scalars.CountOrNone, "Number in stock.")));
 }

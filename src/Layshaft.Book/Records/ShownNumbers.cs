@@ -34,7 +34,7 @@ public sealed record ShownNumbers(DecimalMark? Decimals, ThousandsMark Thousands
     public static ShownNumbers Usual { get; } = new(null, ThousandsMark.Space);
 
     /// <summary>How it is written.</summary>
-    public static RecordShape<ShownNumbers> Shape { get; } = new("a choice of marks", "How numbers are written on the pages; in the book they have a point.", f => new ShownNumbers(
-        f.OptionalValue("decimals", new ChoiceShape<DecimalMark>("a decimal mark", ("point", DecimalMark.Point), ("comma", DecimalMark.Comma)), "The decimal mark; the language's own unless it is named."),
-        f.Or("thousands", new ChoiceShape<ThousandsMark>("a thousands mark", ("space", ThousandsMark.Space), ("mark", ThousandsMark.Mark), ("none", ThousandsMark.None)), ThousandsMark.Space, "What stands between thousands: a narrow space, the mark (12,500, or 12.500 with a decimal comma), or nothing.")));
+    public static RecordShape<ShownNumbers> Shape { get; } = new("a number format", "Number format of the pages. In the book, numbers are written with a decimal point.", f => new ShownNumbers(
+        f.OptionalValue("decimals", new ChoiceShape<DecimalMark>("a decimal mark", ("point", DecimalMark.Point), ("comma", DecimalMark.Comma)), "Decimal mark. Default: by the language."),
+        f.Or("thousands", new ChoiceShape<ThousandsMark>("a thousands separator", ("space", ThousandsMark.Space), ("mark", ThousandsMark.Mark), ("none", ThousandsMark.None)), ThousandsMark.Space, "Thousands separator: a narrow space, the mark (12,500, or 12.500 with a decimal comma), or none. Default: space.")));
 }

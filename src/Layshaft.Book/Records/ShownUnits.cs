@@ -45,8 +45,8 @@ public sealed record ShownUnits(SpeedUnit Speed, LengthUnit Length, TorqueUnit T
     public static ShownUnits Usual { get; } = new(SpeedUnit.KilometresPerHour, LengthUnit.Millimetres, TorqueUnit.NewtonMetres);
 
     /// <summary>How it is written.</summary>
-    public static RecordShape<ShownUnits> Shape { get; } = new("a choice of units", "Which units come first on the pages.", f => new ShownUnits(
-        f.Or("speed", new ChoiceShape<SpeedUnit>("a unit of speed", ("km/h", SpeedUnit.KilometresPerHour), ("mph", SpeedUnit.MilesPerHour)), SpeedUnit.KilometresPerHour, "Of road speeds."),
-        f.Or("length", new ChoiceShape<LengthUnit>("a unit of length", ("mm", LengthUnit.Millimetres), ("in", LengthUnit.Inches), ("thou", LengthUnit.Thousandths)), LengthUnit.Millimetres, "Of small lengths; thou are thousandths of an inch."),
-        f.Or("torque", new ChoiceShape<TorqueUnit>("a unit of torque", ("N·m", TorqueUnit.NewtonMetres), ("lbf·ft", TorqueUnit.PoundForceFeet)), TorqueUnit.NewtonMetres, "Of torques.")));
+    public static RecordShape<ShownUnits> Shape { get; } = new("a choice of units", "Units shown first on the pages.", f => new ShownUnits(
+        f.Or("speed", new ChoiceShape<SpeedUnit>("a unit of speed", ("km/h", SpeedUnit.KilometresPerHour), ("mph", SpeedUnit.MilesPerHour)), SpeedUnit.KilometresPerHour, "Unit of road speeds. Default: km/h."),
+        f.Or("length", new ChoiceShape<LengthUnit>("a unit of length", ("mm", LengthUnit.Millimetres), ("in", LengthUnit.Inches), ("thou", LengthUnit.Thousandths)), LengthUnit.Millimetres, "Unit of small lengths; thou are thousandths of an inch. Default: mm."),
+        f.Or("torque", new ChoiceShape<TorqueUnit>("a unit of torque", ("N·m", TorqueUnit.NewtonMetres), ("lbf·ft", TorqueUnit.PoundForceFeet)), TorqueUnit.NewtonMetres, "Unit of torques. Default: N·m.")));
 }

@@ -41,19 +41,19 @@ public sealed record Unit(
     public static RecordShape<Unit> Shape { get; } = new("a unit", "One gearbox with a serial number.", f => new Unit(
         string.Empty,
         f.Origin,
-        f.Required("gearbox", Scalars.Id, "Its type: a file in gearboxes/."),
-        f.Required("serial", Scalars.Text, "Stamped on the case."),
-        f.Required("ratio_set", Scalars.Id, "The set of gears in it."),
-        f.Required("owners", new ListShape<Ownership>(Ownership.Shape, atLeast: 1), "Its owners, first owner first."),
-        f.Optional("car", Scalars.Id, "The car that it is in: a file in cars/."),
-        f.Required("in_service", Scalars.Date, "Day it first ran, or first came to the shop."),
-        f.Required("use_at_start", Scalars.Use, "What it had run by then."),
-        f.OptionalValue("use_counted_in", Shop.UseWords, "What its running is counted in, where it differs from the shop's choice."),
-        f.List("fitted", FittedPart.Shape, "Parts with a serial or with hours of their own when the book begins; all others count from in_service."),
-        f.OptionalValue("drop_pair", Scalars.Teeth, "Drop gears fitted when the book begins."),
-        f.Required("final_drive", Scalars.FinalDrive, "Final drive fitted when the book begins."),
-        f.Or("link_renewed", Scalars.CountOrNone, 0, "Raise this by one to withdraw the customer's link and make a new one."),
-        f.Optional("internal_notes", Scalars.Text, "For the shop only; never on a customer's page.")));
+        f.Required("gearbox", Scalars.Id.Like("ostrel-t6"), "Gearbox type: a file in gearboxes/, without .yaml."),
+        f.Required("serial", Scalars.Text, "Serial number on the case."),
+        f.Required("ratio_set", Scalars.Id.Like("standard"), "Fitted ratio set: its id in the gearbox file."),
+        f.Required("owners", new ListShape<Ownership>(Ownership.Shape, atLeast: 1), "Owners, first owner first."),
+        f.Optional("car", Scalars.Id.Like("saloon-44"), "Car it is fitted to: a file in cars/, without .yaml."),
+        f.Required("in_service", Scalars.Date, "Date of first use, or first received by the shop."),
+        f.Required("use_at_start", Scalars.Use.Like("18.5 h"), "Total usage on that date."),
+        f.OptionalValue("use_counted_in", Shop.UseWords, "Usage unit. Default: use_counted_in in shop.yaml."),
+        f.List("fitted", FittedPart.Shape, "Parts with their own serial or usage when the book begins. All others count from in_service."),
+        f.OptionalValue("drop_pair", Scalars.Teeth, "Drop gears fitted when the book begins, driven/driver."),
+        f.Required("final_drive", Scalars.FinalDrive, "Final drive fitted when the book begins, crown wheel/pinion."),
+        f.Or("link_renewed", Scalars.CountOrNone.Like("1"), 0, "Increase by one to withdraw the customer's link and create a new one. Default: 0."),
+        f.Optional("internal_notes", Scalars.Text, "Internal note; never on a customer's page.")));
 
     /// <summary>Who owned it on a day; the first owner before the first day.</summary>
     public Ownership OwnerOn(DateOnly day) => Owners.LastOrDefault(o => o.From <= day) ?? Owners[0];
@@ -66,10 +66,10 @@ public sealed record Unit(
 public sealed record Ownership(Origin Origin, string Customer, DateOnly From) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<Ownership> Shape { get; } = new("an owner", "Who owns a unit from a day on.", f => new Ownership(
+    public static RecordShape<Ownership> Shape { get; } = new("an owner", "Owner of a unit from a date on.", f => new Ownership(
         f.Origin,
-        f.Required("customer", Scalars.Id, "A file in customers/."),
-        f.Required("from", Scalars.Date, "From this day.")));
+        f.Required("customer", Scalars.Id.Like("penhallow"), "Customer: a file in customers/, without .yaml."),
+        f.Required("from", Scalars.Date, "First day of ownership.")));
 }
 
 /// <summary>A part in a unit when the book begins.</summary>
@@ -82,7 +82,7 @@ public sealed record FittedPart(Origin Origin, string Part, string? Serial, Use?
     /// <summary>How it is written.</summary>
     public static RecordShape<FittedPart> Shape { get; } = new("a fitted part", "A part in a unit when the book begins.", f => new FittedPart(
         f.Origin,
-        f.Required("part", Scalars.Id, "Which part of the gearbox."),
+        f.Required("part", Scalars.Id, "Part: its id in the gearbox file."),
         f.Optional("serial", Scalars.Text, "Serial or batch."),
-        f.OptionalValue("use", Scalars.Use, "What the part had run by the unit's first day.")));
+        f.OptionalValue("use", Scalars.Use.Like("4 h"), "Usage of the part on the unit's in_service date.")));
 }

@@ -29,10 +29,10 @@ public sealed record Venue(string Id, Origin Origin, string Name, VenueKind Kind
         string.Empty,
         f.Origin,
         f.Required("name", Scalars.Text, "Name on the pages."),
-        f.Or("kind", new ChoiceShape<VenueKind>("a kind of venue", ("circuit", VenueKind.Circuit), ("hill climb", VenueKind.HillClimb)), VenueKind.Circuit, "Circuit or hill climb."),
-        f.Required("length", Quantities.Length, "Of a lap or run."),
-        f.Or("altitude", Quantities.AnyLength, UnitsNet.Length.Zero, "Above sea level."),
-        f.Required("straights", new ListShape<Straight>(Straight.Shape, atLeast: 1, atMost: 60, whole: true), "The straights in driving order.")));
+        f.Or("kind", new ChoiceShape<VenueKind>("a kind of venue", ("circuit", VenueKind.Circuit), ("hill climb", VenueKind.HillClimb)), VenueKind.Circuit, "Circuit or hill climb. Default: circuit."),
+        f.Required("length", Quantities.Length.Like("3.2 km"), "Length of a lap or run."),
+        f.Or("altitude", Quantities.AnyLength.Like("120 m"), UnitsNet.Length.Zero, "Altitude above sea level. Default: 0 m."),
+        f.Required("straights", new ListShape<Straight>(Straight.Shape, atLeast: 1, atMost: 60, whole: true), "Straights in driving order.")));
 }
 
 /// <summary>A straight: from the exit of one corner to the slowest point of the next.</summary>
@@ -49,9 +49,9 @@ public sealed record Straight(Origin Origin, string Name, Speed? ExitSpeed, Leng
     public static RecordShape<Straight> Shape { get; } = new("a straight", "From the exit of one corner to the slowest point of the next.", f => new Straight(
         f.Origin,
         f.Required("name", Scalars.Text, "Name on the pages."),
-        f.OptionalValue("exit_speed", Quantities.Speed, "Speed at which full throttle begins; leave it out for a standing start."),
-        f.Required("length", Quantities.Length, "From there to the slowest point of the next corner."),
-        f.Required("corner", Scalars.Text, "The corner at its end, or 'finish'."),
-        f.OptionalValue("corner_speed", Quantities.Speed, "Slowest speed in that corner; leave it out at a finish line."),
-        f.Or("grade", Scalars.Share, 0.0, "Mean gradient, uphill positive.")));
+        f.OptionalValue("exit_speed", Quantities.Speed.Like("92 km/h"), "Speed at which full throttle begins. Omit it for a standing start."),
+        f.Required("length", Quantities.Length.Like("640 m"), "Length from there to the slowest point of the next corner."),
+        f.Required("corner", Scalars.Text, "Name of the corner at its end, or 'finish'."),
+        f.OptionalValue("corner_speed", Quantities.Speed.Like("78 km/h"), "Slowest speed in that corner. Omit it at a finish line."),
+        f.Or("grade", Scalars.Share.Like("-1.5 %"), 0.0, "Mean gradient, uphill positive. Default: 0 %.")));
 }

@@ -20,7 +20,7 @@ public sealed class ChoiceShape<T>(string what, params (string Word, T Value)[] 
         value = default;
         if (node is not ScalarNode scalar || scalar.IsNothing)
         {
-            reading.Report(node, "wrong-kind", $"Here stands {node.Words}, but {what} is expected.", $"Write one of: {string.Join(", ", known)}.");
+            reading.Report(node, "wrong-kind", $"Expected {what}, found {node.Words}.", $"Write one of: {string.Join(", ", known)}.");
             return false;
         }
 

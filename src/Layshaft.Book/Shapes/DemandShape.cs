@@ -24,5 +24,7 @@ internal sealed class DemandShape<T>(Shape<T> inner, string code, Func<T, bool> 
         return false;
     }
 
+    public override Shape<T> Like(string example) => new DemandShape<T>(inner.Like(example), code, demand, message);
+
     public override JsonObject Schema() => inner.Schema();
 }

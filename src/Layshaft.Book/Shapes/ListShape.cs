@@ -24,13 +24,13 @@ public sealed class ListShape<T>(Shape<T> item, int atLeast = 0, int atMost = 20
         value = null;
         if (node is not ListNode list)
         {
-            reading.Report(node, "wrong-kind", $"Here stands {node.Words}, but {Words} is expected.", "Begin each item with '- ' on a line of its own, or write [a, b].");
+            reading.Report(node, "wrong-kind", $"Expected {Words}, found {node.Words}.", "Write each item on its own line after '- ', or write [a, b].");
             return false;
         }
 
         if (list.Items.Count > atMost || list.Items.Count < atLeast)
         {
-            reading.Report(node, "list-length", $"This list has {list.Items.Count} items; {(list.Items.Count > atMost ? $"at most {atMost}" : $"at least {atLeast}")} are expected.");
+            reading.Report(node, "list-length", $"Expected {(list.Items.Count > atMost ? $"at most {atMost}" : $"at least {atLeast}")} items in this list, found {list.Items.Count}.");
             return false;
         }
 
@@ -40,7 +40,7 @@ public sealed class ListShape<T>(Shape<T> item, int atLeast = 0, int atMost = 20
         {
             if (SplitByComma(list.Items, i) is { } meant && !item.TryRead(list.Items[i], reading with { Problems = new ProblemList() }, out _))
             {
-                reading.Report(list.Items[i], "comma-in-list", $"In a list the comma of '{meant}' ends the item.", $"Write {meant.Replace(',', '.')}.");
+                reading.Report(list.Items[i], "comma-in-list", $"In a list, the comma in '{meant}' separates two items.", $"Write {meant.Replace(',', '.')}.");
                 i++;
             }
             else if (item.TryRead(list.Items[i], reading, out var read))

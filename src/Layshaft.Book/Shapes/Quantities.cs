@@ -14,7 +14,7 @@ public static class Quantities
     public static Shape<Length> Length { get; } = Positive(UnitWords.Length, v => v.Meters);
 
     /// <summary>A length, or nothing.</summary>
-    public static Shape<Length> LengthOrNone { get; } = Of(UnitWords.Length, Sign.NotNegative).Demand("negative", v => v.Meters >= 0, _ => "This can't be less than 0.");
+    public static Shape<Length> LengthOrNone { get; } = Of(UnitWords.Length, Sign.NotNegative).Demand("negative", v => v.Meters >= 0, _ => "This cannot be negative.");
 
     /// <summary>A torque.</summary>
     public static Shape<Torque> Torque { get; } = Positive(UnitWords.Torque, v => v.NewtonMeters);
@@ -42,7 +42,7 @@ public static class Quantities
 
     /// <summary>A temperature of the air or of an oil: −60 to 250 °C.</summary>
     public static Shape<Temperature> Temperature { get; } = Of(UnitWords.Temperature)
-        .Demand("impossible-temperature", v => v.DegreesCelsius is >= -60 and <= 250, _ => "No air or oil has this temperature.");
+        .Demand("impossible-temperature", v => v.DegreesCelsius is >= -60 and <= 250, _ => "A temperature must be from −60 °C to 250 °C.");
 
     /// <summary>A short time.</summary>
     public static Shape<Duration> Duration { get; } = Positive(UnitWords.Duration, v => v.Seconds);
@@ -62,7 +62,7 @@ public static class Quantities
     private static Shape<T> Positive<T>(QuantityText<T> text, Func<T, double> size) =>
         Of(text, Sign.Positive).Demand("not-positive", v => size(v) > 0, _ => "This must be more than 0.");
 
-    private static ScalarShape<T> Of<T>(QuantityText<T> text, Sign sign = Sign.Any) => new(text.Words, "bad-quantity", text.Parse, () => Schema(text, sign));
+    private static ScalarShape<T> Of<T>(QuantityText<T> text, Sign sign = Sign.Any) => new(text.What, text.Example, "bad-quantity", text.Parse, () => Schema(text, sign));
 
     private static JsonObject Schema<T>(QuantityText<T> text, Sign sign)
     {

@@ -46,7 +46,7 @@ public sealed class RecordShape<T>(string what, string meaning, Func<Fields, T> 
                 return (default, false);
             }
 
-            reading.Report(node, "wrong-kind", $"Here stands {node.Words}, but {what} is expected.", "Write its fields as 'key: value' lines.");
+            reading.Report(node, "wrong-kind", $"Expected {what}, found {node.Words}.", "Write its fields as 'key: value' lines.");
             return (default, false);
         }
 

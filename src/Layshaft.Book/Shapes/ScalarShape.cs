@@ -6,15 +6,16 @@ namespace Layshaft.Book.Shapes;
 
 /// <summary>A shape for a single value, read from its text.</summary>
 /// <typeparam name="T">What reading gives.</typeparam>
-/// <param name="words">What to write, with an example.</param>
+/// <param name="what">What to write, with its article: "a length with its unit".</param>
+/// <param name="example">How it is written: "0.12 mm"; empty if there is no need of one.</param>
 /// <param name="code">The problem's code when the text does not fit.</param>
 /// <param name="parse">Reads the text: the value, or what is wrong with it.</param>
 /// <param name="schema">Makes the value's JSON Schema.</param>
 /// <param name="free">Whether it is free text, in which a '#' may be meant as it is written.</param>
-public sealed class ScalarShape<T>(string words, string code, Func<string, Parsed<T>> parse, Func<JsonObject> schema, bool free = false) : Shape<T>
+public sealed class ScalarShape<T>(string what, string example, string code, Func<string, Parsed<T>> parse, Func<JsonObject> schema, bool free = false) : Shape<T>
 {
     /// <inheritdoc/>
-    public override string Words => words;
+    public override string Words => example.Length == 0 ? what : $"{what}, such as {example}";
 
     /// <inheritdoc/>
     public override bool TryRead(Node node, Reading reading, [MaybeNullWhen(false)] out T value)
@@ -22,13 +23,13 @@ public sealed class ScalarShape<T>(string words, string code, Func<string, Parse
         value = default;
         if (node is not ScalarNode scalar)
         {
-            reading.Report(node, "wrong-kind", $"Here stands {node.Words}, but {words} is expected.");
+            reading.Report(node, "wrong-kind", $"Expected {Words}, found {node.Words}.");
             return false;
         }
 
         if (scalar.IsNothing)
         {
-            reading.Report(node, "nothing-written", scalar.NothingWritten, $"Write {words}, or take the line out.");
+            reading.Report(node, "nothing-written", scalar.NothingWritten, $"Write {Words}, or remove the line.");
             return false;
         }
 
@@ -41,13 +42,13 @@ public sealed class ScalarShape<T>(string words, string code, Func<string, Parse
                 return false;
             }
 
-            reading.Report(node, code, Short(wrong), Short(parsed.Remedy ?? $"Write {words}."));
+            reading.Report(node, code, Short(wrong), Short(parsed.Remedy ?? $"Write {Words}."));
             return false;
         }
 
         if (free && scalar.Cut)
         {
-            reading.Problems.Note("hash-in-text", reading.At(node), $"This text ends at its '#', which begins a comment: only {scalar.Words} is read.", "Put the text in quotes if the '#' belongs to it; write two spaces before a comment.");
+            reading.Problems.Note("hash-in-text", reading.At(node), $"The '#' in this text begins a comment, so only {scalar.Words} is read.", "Put the text in quotes if the '#' is part of it; otherwise write two spaces before the '#'.");
         }
 
         value = parsed.Value!;
@@ -56,6 +57,9 @@ public sealed class ScalarShape<T>(string words, string code, Func<string, Parse
 
     // Most messages quote what was written, which may be as long as a file.
     private static string Short(string message) => message.Length > 250 ? message[..250] + "…" : message;
+
+    /// <inheritdoc/>
+    public override Shape<T> Like(string example) => new ScalarShape<T>(what, example, code, parse, schema, free);
 
     /// <inheritdoc/>
     public override JsonObject Schema() => schema();

@@ -12,10 +12,11 @@ public static partial class Scalars
 {
     /// <summary>Any text of one line or more; not empty.</summary>
     public static Shape<string> Text { get; } = new ScalarShape<string>(
-        "some text",
+        "text",
+        "",
         "bad-text",
         t => string.IsNullOrWhiteSpace(t)
-            ? Parsed.Bad<string>("There is no text here.", "Write it, or take the line out.")
+            ? Parsed.Bad<string>("The text is empty.", "Write the text, or remove the line.")
             : t.Length > LongestText
                 ? Parsed.Bad<string>("This text is longer than 20,000 characters.", "Move it to a notes file.")
                 : Parsed.Good(t.Trim()),
@@ -24,16 +25,18 @@ public static partial class Scalars
 
     /// <summary>The name of another file in the book, or of a thing that other files refer to.</summary>
     public static Shape<string> Id { get; } = new ScalarShape<string>(
-        "a short name in lower-case letters, digits and hyphens, such as ring-2",
+        "a short name in lower-case letters, digits and hyphens",
+        "ring-2",
         "bad-name",
         t => IdPattern().IsMatch(t) ? Parsed.Good(t) : Parsed.Bad<string>($"'{Short(t)}' is not a short name."),
         () => SchemaParts.Name("^[a-z0-9]+(?:-[a-z0-9]+)*$"));
 
     /// <summary>The tag of a language (BCP 47).</summary>
     public static Shape<string> Language { get; } = new ScalarShape<string>(
-        "the tag of a language, such as en, de or en-US",
+        "a language tag",
+        "en-US",
         "bad-language",
-        t => t.Length <= LongestLanguage && LanguagePattern().IsMatch(t) ? Parsed.Good(t) : Parsed.Bad<string>($"'{Short(t)}' is not the tag of a language."),
+        t => t.Length <= LongestLanguage && LanguagePattern().IsMatch(t) ? Parsed.Good(t) : Parsed.Bad<string>($"'{Short(t)}' is not a language tag."),
         () =>
         {
             var schema = SchemaParts.Matching(LanguageTag + "$");
@@ -43,11 +46,12 @@ public static partial class Scalars
 
     /// <summary>A file beside this one, or in a folder below it.</summary>
     public static Shape<string> FileName { get; } = new ScalarShape<string>(
-        "the name of a file beside this one, such as notes.md",
+        "a file name",
+        "notes.md",
         "bad-file-name",
         t => t.Length <= LongestFileName && FilePattern().IsMatch(t)
             ? Parsed.Good(t)
-            : Parsed.Bad<string>($"'{Short(t)}' is not a file name that a book can use.", "Use letters, digits, '-', '_' and one ending; folders with '/', never '..' or a drive."),
+            : Parsed.Bad<string>($"'{Short(t)}' is not a valid file name for a book.", "Write letters, digits, '-' and '_' with a file extension. Separate folders with '/'; '..' and drives are not allowed."),
         () =>
         {
             var schema = SchemaParts.Matching(FileNamePattern + "$");
@@ -57,7 +61,8 @@ public static partial class Scalars
 
     /// <summary>A calendar day.</summary>
     public static Shape<DateOnly> Date { get; } = new ScalarShape<DateOnly>(
-        "a date as year-month-day, such as 2026-03-14",
+        "a date as year-month-day",
+        "2026-03-14",
         "bad-date",
         t => DateOnly.TryParseExact(t, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) && date.Year is >= 1950 and < 2200
             ? Parsed.Good(date)
@@ -68,19 +73,19 @@ public static partial class Scalars
     public static Shape<bool> YesNo { get; } = new ChoiceShape<bool>("yes or no", ("yes", true), ("no", false), ("true", true), ("false", false));
 
     /// <summary>A whole number above zero.</summary>
-    public static Shape<int> Count { get; } = Whole("a whole number, 1 or more, such as 2", 1, 100_000);
+    public static Shape<int> Count { get; } = Whole("a whole number of 1 or more", "2", 1, 100_000);
 
     /// <summary>A whole number, zero or more.</summary>
-    public static Shape<int> CountOrNone { get; } = Whole("a whole number, 0 or more, such as 4", 0, 100_000);
+    public static Shape<int> CountOrNone { get; } = Whole("a whole number of 0 or more", "4", 0, 100_000);
 
     /// <summary>The teeth of one gear.</summary>
-    public static Shape<int> ToothCount { get; } = Whole($"the teeth of a gear, {Values.Teeth.Fewest} to {Values.Teeth.Most}, such as 27", Values.Teeth.Fewest, Values.Teeth.Most);
+    public static Shape<int> ToothCount { get; } = Whole($"a tooth count from {Values.Teeth.Fewest} to {Values.Teeth.Most}", "29", Values.Teeth.Fewest, Values.Teeth.Most);
 
     /// <summary>Two gears in mesh.</summary>
-    public static Shape<Teeth> Teeth { get; } = new ScalarShape<Teeth>(Values.Teeth.Words, "bad-teeth", Values.Teeth.Parse, () => SchemaParts.Matching(Patterns.Teeth()));
+    public static Shape<Teeth> Teeth { get; } = new ScalarShape<Teeth>(Values.Teeth.What, Values.Teeth.Example, "bad-teeth", Values.Teeth.Parse, () => SchemaParts.Matching(Patterns.Teeth()));
 
     /// <summary>Crown wheel and pinion.</summary>
-    public static Shape<Teeth> FinalDrive { get; } = new ScalarShape<Teeth>(Values.Teeth.FinalDriveWords, "bad-teeth", Values.Teeth.ParseFinalDrive, () => SchemaParts.Matching(Patterns.Teeth()));
+    public static Shape<Teeth> FinalDrive { get; } = new ScalarShape<Teeth>(Values.Teeth.FinalDriveWhat, Values.Teeth.FinalDriveExample, "bad-teeth", Values.Teeth.ParseFinalDrive, () => SchemaParts.Matching(Patterns.Teeth()));
 
     /// <summary>A plain number without a unit, such as a profile shift coefficient.</summary>
     public static Shape<double> Number { get; } = NumberOf(Sign.Any);
@@ -92,62 +97,71 @@ public static partial class Scalars
     public static Shape<double> Share { get; } = ShareOf(part: false, p => (double)p / 100);
 
     /// <summary>A share from 0 % to 100 %.</summary>
-    public static Shape<double> Part { get; } = ShareOf(part: true, p => (double)p / 100).Demand("share-out-of-range", v => v is >= 0 and <= 1, _ => "A share here runs from 0 % to 100 %.");
+    public static Shape<double> Part { get; } = ShareOf(part: true, p => (double)p / 100).Demand("share-out-of-range", v => v is >= 0 and <= 1, _ => "This must be from 0 % to 100 %.");
 
     /// <summary>A share from 0 % to 100 % as an exact decimal, for money.</summary>
-    public static Shape<decimal> TaxRate { get; } = ShareOf(part: true, p => p / 100).Demand("share-out-of-range", v => v is >= 0 and <= 1, _ => "A share here runs from 0 % to 100 %.");
+    public static Shape<decimal> TaxRate { get; } = ShareOf(part: true, p => p / 100).Demand("share-out-of-range", v => v is >= 0 and <= 1, _ => "This must be from 0 % to 100 %.");
 
     /// <summary>An amount of the shop's currency, to the cent.</summary>
-    public static Shape<decimal> Money { get; } = new ScalarShape<decimal>(
-        "an amount of money without a currency sign, such as 145.00",
-        "bad-money",
+    public static Shape<decimal> Money { get; } = Amount("an amount without a currency sign", "145.00", "bad-money");
+
+    /// <summary>A number of labour hours, to a hundredth.</summary>
+    public static Shape<decimal> Hours { get; } = Amount("a number of hours", "6.5", "bad-hours");
+
+    private static ScalarShape<decimal> Amount(string what, string example, string code) => new(
+        what,
+        example,
+        code,
         t => Figure.ParseExact(t) switch
         {
             { Wrong: { } wrong, Remedy: var remedy } => Parsed.Bad<decimal>(wrong, remedy),
-            { Value: var v } when v < 0 => Parsed.Bad<decimal>($"'{t}' is less than nothing."),
-            { Value: var v } when decimal.Round(v, 2) != v => Parsed.Bad<decimal>($"'{t}' has more than two decimals."),
+            { Value: var v } when v < 0 => Parsed.Bad<decimal>($"'{t}' is negative."),
+            { Value: var v } when decimal.Round(v, 2) != v => Parsed.Bad<decimal>($"'{t}' has more than two decimal places."),
             { Value: var v } => Parsed.Good(v),
         },
         () => new() { ["type"] = new JsonArray("number", "string"), ["minimum"] = 0, ["pattern"] = "^(?:[+]?(?:0|[1-9][0-9]*)(?:[.][0-9]{1,2}0*)?|[-−]0(?:[.]0+)?)$" });
 
     /// <summary>An amount of running.</summary>
-    public static Shape<Use> Use { get; } = new ScalarShape<Use>("an amount of use, such as 21.5 h", "bad-use", Values.Use.Parse, () => SchemaParts.Matching(Patterns.Whole($"{Patterns.Number(Sign.NotNegative)}{Patterns.Space}(?:h|hours?|km|events?)")));
+    public static Shape<Use> Use { get; } = new ScalarShape<Use>("a usage in h, km or events", "21.5 h", "bad-use", Values.Use.Parse, () => SchemaParts.Matching(Patterns.Whole($"{Patterns.Number(Sign.NotNegative)}{Patterns.Space}(?:h|hours?|km|events?)")));
 
     /// <summary>A span of the calendar.</summary>
-    public static Shape<CalendarSpan> Span { get; } = new ScalarShape<CalendarSpan>("a span of time, such as 12 months", "bad-span", CalendarSpan.Parse, () => SchemaParts.Matching(Patterns.Whole($"[+]?{Patterns.Whole(1, 1200)}{Patterns.Space}(?:days?|weeks?|months?|years?)")));
+    public static Shape<CalendarSpan> Span { get; } = new ScalarShape<CalendarSpan>("a period in days, weeks, months or years", "12 months", "bad-span", CalendarSpan.Parse, () => SchemaParts.Matching(Patterns.Whole($"[+]?{Patterns.Whole(1, 1200)}{Patterns.Space}(?:days?|weeks?|months?|years?)")));
 
     /// <summary>The months in which units are run.</summary>
-    public static Shape<SeasonCalendar> Season { get; } = new ScalarShape<SeasonCalendar>(SeasonText.Words, "bad-season", SeasonText.Parse, () => SchemaParts.Matching(SeasonText.Pattern));
+    public static Shape<SeasonCalendar> Season { get; } = new ScalarShape<SeasonCalendar>(SeasonText.What, SeasonText.Example, "bad-season", SeasonText.Parse, () => SchemaParts.Matching(SeasonText.Pattern));
 
     /// <summary>A colour.</summary>
     public static Shape<string> Colour { get; } = new ScalarShape<string>(
-        "a colour as \"#rrggbb\" in quotes, such as \"#1f4e79\"",
+        "a colour as \"#rrggbb\" in quotes",
+        "\"#1f4e79\"",
         "bad-colour",
         t => ColourPattern().IsMatch(t) ? Parsed.Good(t.ToLowerInvariant()) : Parsed.Bad<string>($"'{Short(t)}' is not a colour."),
         () => SchemaParts.Matching("^#[0-9a-fA-F]{6}$"));
 
     /// <summary>An ISO 4217 currency code.</summary>
     public static Shape<string> Currency { get; } = new ScalarShape<string>(
-        "a currency as its ISO 4217 letters, such as EUR",
+        "an ISO 4217 currency code",
+        "EUR",
         "bad-currency",
         t => t.Length == 3 && t.All(char.IsAsciiLetterUpper) ? Parsed.Good(t) : Parsed.Bad<string>($"'{Short(t)}' is not a currency code."),
         () => SchemaParts.Matching("^[A-Z]{3}$"));
 
     /// <summary>The size of a file.</summary>
-    public static Shape<FileSize> FileSize { get; } = new ScalarShape<FileSize>(Values.FileSize.Words, "bad-file-size", Values.FileSize.Parse, () => SchemaParts.Matching(Patterns.Whole($"{Patterns.Number(Sign.Positive)}{Patterns.Space}(?:kB|KB|MB)")));
+    public static Shape<FileSize> FileSize { get; } = new ScalarShape<FileSize>("a file size in kB or MB", "8 MB", "bad-file-size", Values.FileSize.Parse, () => SchemaParts.Matching(Patterns.Whole($"{Patterns.Number(Sign.Positive)}{Patterns.Space}(?:kB|KB|MB)")));
 
     /// <summary>The address of a folder on the web.</summary>
-    public static Shape<WebAddress> WebAddress { get; } = new ScalarShape<WebAddress>(Values.WebAddress.Words, "bad-web-address", Values.WebAddress.Parse, () => SchemaParts.Matching(Patterns.Whole(Values.WebAddress.Pattern)));
+    public static Shape<WebAddress> WebAddress { get; } = new ScalarShape<WebAddress>("a web address of a folder, without a query", Values.WebAddress.Example, "bad-web-address", Values.WebAddress.Parse, () => SchemaParts.Matching(Patterns.Whole(Values.WebAddress.Pattern)));
 
     /// <summary>A target band of a measured value.</summary>
-    public static Shape<Band<IQuantity>> Band { get; } = new ScalarShape<Band<IQuantity>>(BandText.Words, "bad-band", BandText.Parse, () => SchemaParts.Matching(Patterns.Band()));
+    public static Shape<Band<IQuantity>> Band { get; } = new ScalarShape<Band<IQuantity>>(BandText.What, BandText.Examples, "bad-band", BandText.Parse, () => SchemaParts.Matching(Patterns.Band()));
 
     private const int LongestText = 20_000;
 
-    private static ScalarShape<double> NumberOf(Sign sign) => new("a number, such as 0.35", "bad-number", Figure.Parse, () => SchemaParts.Number(sign));
+    private static ScalarShape<double> NumberOf(Sign sign) => new("a number", "0.35", "bad-number", Figure.Parse, () => SchemaParts.Number(sign));
 
     private static ScalarShape<T> ShareOf<T>(bool part, Func<decimal, T> ofPerCent) => new(
-        "a share in per cent, such as 54 %",
+        "a percentage",
+        "54 %",
         "bad-share",
         t => ParsePerCent(t) is { Wrong: { } wrong, Remedy: var remedy } ? Parsed.Bad<T>(wrong, remedy) : Parsed.Good(ofPerCent(ParsePerCent(t).Value)),
         () => SchemaParts.Matching(Patterns.Share(part)));
@@ -167,13 +181,14 @@ public static partial class Scalars
     private const string FileNamePattern =
         $"^{NoDevice}(?:[A-Za-z0-9_-](?:[A-Za-z0-9_. -]*[A-Za-z0-9_-])?/{NoDevice})*[A-Za-z0-9_-][A-Za-z0-9_. -]*[.][A-Za-z0-9]+";
 
-    private static Shape<int> Whole(string words, int least, int most) => new ScalarShape<int>(
-        words,
+    private static Shape<int> Whole(string what, string example, int least, int most) => new ScalarShape<int>(
+        what,
+        example,
         "bad-whole-number",
         t => Figure.ParseWhole(t) switch
         {
             { Wrong: { } wrong, Remedy: var remedy } => Parsed.Bad<int>(wrong, remedy),
-            { Value: var v } when v < least || v > most => Parsed.Bad<int>($"{t} is not possible here."),
+            { Value: var v } when v < least || v > most => Parsed.Bad<int>($"'{t}' is out of range."),
             { Value: var v } => Parsed.Good(v),
         },
         () => SchemaParts.Whole(least, most));
@@ -183,7 +198,7 @@ public static partial class Scalars
         var trimmed = text.Trim();
         return trimmed.EndsWith('%')
             ? Figure.ParseExact(trimmed[..^1].TrimEnd(' ', '\u00A0', '\u202F'))
-            : Parsed.Bad<decimal>($"'{Short(text)}' has no '%'.", "Write a share in per cent, such as 54 %.");
+            : Parsed.Bad<decimal>($"'{Short(text)}' has no '%'.");
     }
 
     private static string Short(string text) => text.Length > 60 ? text[..60] + "…" : text;

@@ -23,6 +23,11 @@ public abstract class Shape<T>
     /// </summary>
     public abstract JsonObject Schema();
 
+    /// <summary>The same shape with another example, of the size that is usual in one field.</summary>
+    /// <param name="example">A value that the shape reads, such as "2.55 m".</param>
+    /// <exception cref="NotSupportedException">The shape is not that of a single value with an example.</exception>
+    public virtual Shape<T> Like(string example) => throw new NotSupportedException("Only a single value has an example.");
+
     /// <summary>The same shape with one more demand.</summary>
     /// <param name="code">The problem's code when the demand is not met.</param>
     /// <param name="demand">True when the value is acceptable.</param>

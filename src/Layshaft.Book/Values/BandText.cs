@@ -7,7 +7,10 @@ namespace Layshaft.Book.Values;
 public static class BandText
 {
     /// <summary>What to write.</summary>
-    public const string Words = "a band, such as 0.05 mm to 0.10 mm, at most 0.05 mm, or at least 20 N·m";
+    public const string What = "a band";
+
+    /// <summary>How it is written.</summary>
+    public const string Examples = "0.05 mm to 0.10 mm, at most 0.05 mm, or at least 20 N·m";
 
     /// <summary>
     /// Reads "0.05 mm to 0.10 mm", "0.05 to 0.10 mm", "at most 0.05 mm" or "at least 20 N·m". Both ends must be of
@@ -30,7 +33,7 @@ public static class BandText
         var parts = trimmed.Replace('–', '|').Replace(" to ", "|", StringComparison.Ordinal).Split('|');
         if (parts.Length != 2)
         {
-            return Parsed.Bad<Band<IQuantity>>($"'{trimmed}' is not a band.", $"Write {Words}.");
+            return Parsed.Bad<Band<IQuantity>>($"'{trimmed}' is not a band.");
         }
 
         var high = UnitWords.Measured.Parse(parts[1]);
@@ -45,11 +48,11 @@ public static class BandText
 
         if (!low.Value!.IsLike(high.Value!))
         {
-            return Parsed.Bad<Band<IQuantity>>("The two ends of the band are not of one kind.", $"Write {Words}.");
+            return Parsed.Bad<Band<IQuantity>>("The two ends of the band are different quantities.");
         }
 
         return low.Value!.InSi() > high.Value!.InSi()
-            ? Parsed.Bad<Band<IQuantity>>($"The band '{trimmed}' begins above its end.", "Write the smaller value first.")
+            ? Parsed.Bad<Band<IQuantity>>($"The first value of the band '{trimmed}' is above the second.", "Write the smaller value first.")
             : Parsed.Good(new Band<IQuantity>(low.Value, high.Value));
     }
 

@@ -31,5 +31,5 @@ public readonly record struct CalendarSpan(int Months, int Days)
     }
 
     private static Parsed<CalendarSpan> Bad(string text) =>
-        Parsed.Bad<CalendarSpan>($"'{text}' is not a span of time.", "Write it like 21 days, 12 months or 1 year.");
+        Parsed.Bad<CalendarSpan>($"'{text}' is not a period.");
 }

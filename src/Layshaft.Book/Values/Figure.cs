@@ -3,7 +3,7 @@ using Layshaft.Book.Shapes;
 
 namespace Layshaft.Book.Values;
 
-/// <summary>Strict reading of numbers as a person writes them: digits, one point, no tricks.</summary>
+/// <summary>Strict reading of numbers: digits, one point, nothing else. A remedy is given only where the number can be guessed.</summary>
 public static class Figure
 {
     /// <summary>A decimal number: <c>12</c>, <c>0.35</c>, <c>-4</c>. No exponent, no thousands mark, no leading zero.</summary>
@@ -21,12 +21,12 @@ public static class Figure
         var unsigned = digits.StartsWith('-') || digits.StartsWith('+') ? digits[1..] : digits;
         if (unsigned.Length is 0 or > 18 || !unsigned.All(c => c is (>= '0' and <= '9') or '.'))
         {
-            return Parsed.Bad<decimal>(WhatElse(text, unsigned), Suggest(unsigned));
+            return Parsed.Bad<decimal>(WhatElse(text, unsigned), WithoutComma(unsigned));
         }
 
         if (unsigned.Count(c => c == '.') > 1 || unsigned[0] == '.' || unsigned[^1] == '.')
         {
-            return Parsed.Bad<decimal>($"'{text}' is not a number.", "Write it like 12, 0.35 or -4.");
+            return Parsed.Bad<decimal>($"'{text}' is not a number.");
         }
 
         if (unsigned.Length > 1 && unsigned[0] == '0' && unsigned[1] != '.')
@@ -49,7 +49,7 @@ public static class Figure
         }
 
         return decimal.Truncate(parsed.Value) != parsed.Value || text.Contains('.', StringComparison.Ordinal) || Math.Abs(parsed.Value) > 100_000_000m
-            ? Parsed.Bad<int>($"'{text}' is not a whole number.", "Write digits only, such as 27.")
+            ? Parsed.Bad<int>($"'{text}' is not a whole number.")
             : Parsed.Good((int)parsed.Value);
     }
 
@@ -62,8 +62,6 @@ public static class Figure
                 ? $"'{shown}' has a colon, which some programs read as a number to base 60."
                 : $"'{shown}' is not a number.";
     }
-
-    private static string Suggest(string unsigned) => WithoutComma(unsigned) ?? "Write it like 12, 0.35 or -4.";
 
     /// <summary>What to write for a number with a comma: with a point, or without a mark where it may have stood between thousands; null for others.</summary>
     /// <param name="number">The number.</param>

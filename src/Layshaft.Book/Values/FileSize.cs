@@ -7,9 +7,6 @@ namespace Layshaft.Book.Values;
 /// <param name="Bytes">Bytes, more than 0.</param>
 public readonly record struct FileSize(long Bytes)
 {
-    /// <summary>What to write.</summary>
-    public const string Words = "the size of a file, such as 8 MB";
-
     private const decimal Largest = 1e9m;
 
     /// <summary>Reads "8 MB", "1.5 MB" or "600 kB".</summary>
@@ -24,7 +21,7 @@ public readonly record struct FileSize(long Bytes)
         };
         var figure = Figure.ParseExact(number);
         return each is not { } bytes || figure.Wrong is not null || figure.Value is <= 0 or > Largest || figure.Value * bytes is < 1 or > Largest
-            ? Parsed.Bad<FileSize>($"'{text}' is not the size of a file.", "Write it like 8 MB or 600 kB.")
+            ? Parsed.Bad<FileSize>($"'{text}' is not a file size.")
             : Parsed.Good(new FileSize((long)(figure.Value * bytes)));
     }
 

@@ -15,7 +15,7 @@ public static class Magnitude
         Angle q => q.Radians,
         Temperature q => q.Kelvins,
         Mass q => q.Kilograms,
-        _ => throw new ArgumentException("Not a quantity that a book can hold.", nameof(quantity)),
+        _ => throw new ArgumentException("A book has no quantity of this kind.", nameof(quantity)),
     };
 
     /// <summary>The same kind of quantity from a size in its SI unit.</summary>
@@ -28,7 +28,7 @@ public static class Magnitude
         Angle => Angle.FromRadians(inSi),
         Temperature => Temperature.FromKelvins(inSi),
         Mass => Mass.FromKilograms(inSi),
-        _ => throw new ArgumentException("Not a quantity that a book can hold.", nameof(quantity)),
+        _ => throw new ArgumentException("A book has no quantity of this kind.", nameof(quantity)),
     };
 
     /// <summary>Whether two quantities are of one kind, so that they can be compared.</summary>

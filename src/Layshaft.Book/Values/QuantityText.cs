@@ -10,8 +10,8 @@ namespace Layshaft.Book.Values;
 /// <param name="units">The units that are known, the usual one first.</param>
 public sealed class QuantityText<T>(string name, string example, params UnitWord<T>[] units)
 {
-    /// <summary>"a length with its unit, such as 0.12 mm".</summary>
-    public string Words => $"{name} with its unit, such as {example}";
+    /// <summary>"a length with its unit".</summary>
+    public string What => $"{name} with its unit";
 
     /// <summary>How it is written.</summary>
     public string Example => example;
@@ -40,13 +40,13 @@ public sealed class QuantityText<T>(string name, string example, params UnitWord
         {
             var shown = unit.Length > 30 ? unit[..30] + "…" : unit;
             return number.Length == 0
-                ? Parsed.Bad<T>($"'{shown}' is not {name}.", $"Write {name} like {example}.")
+                ? Parsed.Bad<T>($"'{shown}' is not {name}.")
                 : Parsed.Bad<T>($"'{shown}' is not a unit for {name}.", NearestUnit(unit));
         }
 
         var figure = Figure.Parse(number);
         return figure.Wrong is { } wrong
-            ? Parsed.Bad<T>(wrong, Figure.WithoutComma(number, $" {unit}") ?? (figure.Remedy is { } r && r.StartsWith("Write ", StringComparison.Ordinal) && !r.Contains(" like ", StringComparison.Ordinal) ? $"{r.TrimEnd('.')} {unit}." : $"Write {name} like {example}."))
+            ? Parsed.Bad<T>(wrong, Figure.WithoutComma(number, $" {unit}") ?? (figure.Remedy is { } remedy ? $"{remedy.TrimEnd('.')} {unit}." : null))
             : Parsed.Good(word.Make(figure.Value));
     }
 
@@ -58,7 +58,7 @@ public sealed class QuantityText<T>(string name, string example, params UnitWord
         var figure = Figure.Parse(number);
         return figure.Wrong is null
             ? Parsed.Bad<T>($"'{text}' has no unit.", $"Write {string.Join(" or ", units.Take(2).Select(u => $"{number} {u.Word}"))}.")
-            : Parsed.Bad<T>(figure.Wrong, $"Write {name} like {example}.");
+            : Parsed.Bad<T>(figure.Wrong);
     }
 
     private string NearestUnit(string unit)

@@ -7,7 +7,10 @@ namespace Layshaft.Book.Values;
 public static class SeasonText
 {
     /// <summary>What to write.</summary>
-    public const string Words = "the first and last month of the season, such as March to October";
+    public const string What = "the first and last month of the season";
+
+    /// <summary>How it is written.</summary>
+    public const string Example = "March to October";
 
     private static readonly string[] s_months =
         ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];

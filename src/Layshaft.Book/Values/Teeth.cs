@@ -19,12 +19,18 @@ public readonly partial record struct Teeth(int Driver, int Driven)
     public const int Most = 150;
 
     /// <summary>What to write.</summary>
-    public const string Words = "two tooth counts as driven/driver, such as 29/23";
+    public const string What = "two tooth counts as driven/driver";
+
+    /// <summary>How it is written.</summary>
+    public const string Example = "29/23";
 
     /// <summary>What to write for a final drive.</summary>
-    public const string FinalDriveWords = "crown wheel/pinion teeth (driven/driver), such as 35/11";
+    public const string FinalDriveWhat = "crown wheel/pinion teeth (driven/driver)";
 
-    /// <summary>Reads <c>29/23</c>; of the same in words, it says how to write it.</summary>
+    /// <summary>How a final drive is written.</summary>
+    public const string FinalDriveExample = "35/11";
+
+    /// <summary>Reads <c>29/23</c>; for the same in words, the remedy is how to write it.</summary>
     public static Parsed<Teeth> Parse(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
@@ -46,8 +52,8 @@ public readonly partial record struct Teeth(int Driver, int Driven)
             if (count is < Fewest or > Most)
             {
                 return Parsed.Bad<Teeth>(
-                    $"A gear with {count.ToString(CultureInfo.InvariantCulture)} teeth can't be.",
-                    $"Tooth counts run from {Fewest} to {Most}.");
+                    $"A gear with {count.ToString(CultureInfo.InvariantCulture)} teeth is not possible.",
+                    $"Write a tooth count from {Fewest} to {Most}.");
             }
         }
 

@@ -3,10 +3,10 @@ using Layshaft.Book.Shapes;
 
 namespace Layshaft.Book.Values;
 
-/// <summary>What running is counted in.</summary>
+/// <summary>The unit in which usage is counted.</summary>
 public enum UseUnit
 {
-    /// <summary>Running hours.</summary>
+    /// <summary>Hours in use.</summary>
     Hours,
 
     /// <summary>Kilometres.</summary>
@@ -16,7 +16,7 @@ public enum UseUnit
     Events,
 }
 
-/// <summary>How much a unit or a part has run.</summary>
+/// <summary>The usage of a unit or a part.</summary>
 /// <param name="Amount">Not negative.</param>
 /// <param name="Unit">What it is counted in.</param>
 public readonly record struct Use(decimal Amount, UseUnit Unit)
@@ -34,14 +34,14 @@ public readonly record struct Use(decimal Amount, UseUnit Unit)
         };
         if (counted is null)
         {
-            return Parsed.Bad<Use>(unit.Length == 0 ? $"'{text}' has no unit." : $"'{text}' is not an amount of use.", "Write it like 21.5 h, 1240 km or 6 events.");
+            return Parsed.Bad<Use>(unit.Length == 0 ? $"'{text}' has no unit." : $"'{text}' is not a usage.");
         }
 
         var figure = Figure.ParseExact(number);
         return figure.Wrong is not null
-            ? Parsed.Bad<Use>(figure.Wrong, Figure.WithoutComma(number, $" {unit}") ?? figure.Remedy)
+            ? Parsed.Bad<Use>(figure.Wrong, Figure.WithoutComma(number, $" {unit}") ?? (figure.Remedy is { } remedy ? $"{remedy.TrimEnd('.')} {unit}." : null))
             : figure.Value < 0
-                ? Parsed.Bad<Use>($"'{text}' is less than nothing.", "Write what the unit has run, 0 or more.")
+                ? Parsed.Bad<Use>($"'{text}' is negative.", "Write a usage of 0 or more.")
                 : Parsed.Good(new Use(figure.Value, counted.Value));
     }
 

@@ -7,8 +7,8 @@ namespace Layshaft.Book.Values;
 /// <param name="Text">The address.</param>
 public sealed partial record WebAddress(string Text)
 {
-    /// <summary>What to write.</summary>
-    public const string Words = "a web address, such as https://reports.myshop.example/";
+    /// <summary>How it is written.</summary>
+    public const string Example = "https://reports.myshop.example/";
 
     /// <summary>How it looks: scheme, host, port if need be, folders; no name, query or fragment.</summary>
     internal const string Pattern = "[hH][tT][tT][pP][sS]?://[^\\s/?#\"<>@:\\\\]+(?::[0-9]{1,5})?(?:/[^\\s?#\"<>\\\\]*)?";
@@ -22,7 +22,7 @@ public sealed partial record WebAddress(string Text)
         var given = text.Trim();
         return given.Length <= Longest && Form().IsMatch(given) && Uri.TryCreate(given, UriKind.Absolute, out var uri)
             ? Parsed.Good(new WebAddress(uri.AbsoluteUri.EndsWith('/') ? uri.AbsoluteUri : uri.AbsoluteUri + "/"))
-            : Parsed.Bad<WebAddress>($"'{(given.Length > 60 ? given[..60] + "…" : given)}' is not the address of a folder on the web.", "Write it whole and without a query, such as https://reports.myshop.example/.");
+            : Parsed.Bad<WebAddress>($"'{(given.Length > 60 ? given[..60] + "…" : given)}' is not the web address of a folder.");
     }
 
     /// <summary>The address of a file of the site.</summary>

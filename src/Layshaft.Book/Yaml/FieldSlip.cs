@@ -22,7 +22,7 @@ internal static partial class FieldSlip
         var signAt = at with { Column = at.Column + sign.Index };
         if (sign.Value == "=")
         {
-            return new Problem("equals-sign", signAt, $"'{name}' is followed by '=', and a field takes a colon.", meant);
+            return new Problem("equals-sign", signAt, $"'{name}' is followed by '=', but a field needs a colon.", meant);
         }
 
         if (LookAlike.In(text.AsSpan(0, sign.Index + sign.Length)) is { } wide)
@@ -32,7 +32,7 @@ internal static partial class FieldSlip
 
         return field.Groups["space"].Value switch
         {
-            "" when value.Length > 0 => new Problem("tight-colon", signAt, $"The colon after '{name}' has no space behind it.", meant),
+            "" when value.Length > 0 => new Problem("tight-colon", signAt, $"The colon after '{name}' has no space after it.", meant),
             [> '~', ..] space => new Problem("look-alike", signAt with { Column = signAt.Column + 1 }, LookAlike.In(space)!.Value.Message, meant),
             _ => null,
         };

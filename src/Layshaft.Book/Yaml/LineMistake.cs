@@ -69,25 +69,25 @@ internal static partial class LineMistake
         switch (column <= content.Length ? content[column - 1] : ' ')
         {
             case '@' or '`' or '%' or '|' or '>' or '&' or '*' or '!':
-                return new Problem("sign-at-start", place, $"A text can't begin with '{content[column - 1]}'.", "Put the text in quotes: \"…\".");
+                return new Problem("sign-at-start", place, $"A text cannot begin with '{content[column - 1]}'.", "Put the text in quotes: \"…\".");
             case ']' or '}':
-                return new Problem("stray-bracket", place, $"This '{content[column - 1]}' closes a bracket that was not opened.", "Delete it, or open the bracket.");
+                return new Problem("stray-bracket", place, $"This '{content[column - 1]}' closes a bracket that is not open.", "Delete it, or add the opening bracket.");
             case ',':
                 return new Problem("stray-comma", place, "There is nothing before this comma.", "Delete the comma, or write what is missing.");
             case ':':
                 return Colon(file, content, Line(lines, line - 1), place);
             case '-' when column > start + 1:
-                return new Problem("list-on-line", place, "A dash begins an item, and an item has a line of its own.", "Begin a new line with '- ', or put the text in quotes.");
+                return new Problem("list-on-line", place, "A dash begins an item, and each item needs its own line.", "Begin a new line with '- ', or put the text in quotes.");
         }
 
         if (TightBracket().Match(content) is { Success: true } tight)
         {
-            return new Problem("tight-colon", new Place(file, line, tight.Groups["colon"].Index + 1), $"The colon after '{tight.Groups["name"].Value}' has no space behind it.", $"Write '{tight.Groups["name"].Value}: {content[tight.Index + tight.Length]}'.");
+            return new Problem("tight-colon", new Place(file, line, tight.Groups["colon"].Index + 1), $"The colon after '{tight.Groups["name"].Value}' has no space after it.", $"Write '{tight.Groups["name"].Value}: {content[tight.Index + tight.Length]}'.");
         }
 
         if (!isField && above.IndexOf(" #", StringComparison.Ordinal) is > 0 and var hash)
         {
-            return new Problem("hash-in-text", new Place(file, line - 1, hash + 2), "This '#' begins a comment, so the text ends before it, but the next line continues it.", "Put the whole text in quotes: \"…\".");
+            return new Problem("hash-in-text", new Place(file, line - 1, hash + 2), "This '#' begins a comment, so the text ends there, but the next line continues it.", "Put the whole text in quotes: \"…\".");
         }
 
         if (BeforeDash().Match(content) is { Success: true } before)

@@ -24,10 +24,10 @@ internal readonly record struct LookAlike(int Index, char Found)
     private string Name => Plain(Found) switch
     {
         null => "an invisible character",
-        ' ' => Found == '\u00A0' ? "a no-break space" : "a space of another width",
+        ' ' => Found == '\u00A0' ? "a no-break space" : "a space of unusual width",
         '"' or '\'' => $"a typographic quote mark ({Found})",
-        '-' => $"a dash ({Found}) for a hyphen",
-        _ => $"a wide character ({Found})",
+        '-' => $"a dash ({Found}) in place of a hyphen",
+        _ => $"a full-width character ({Found})",
     };
 
     /// <summary>The first such character of a text; null where it has none.</summary>

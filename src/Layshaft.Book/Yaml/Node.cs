@@ -21,7 +21,7 @@ public sealed record ScalarNode(string Text, bool Plain, int Line, int Column, b
     public bool IsNothing => Plain && Text is "" or "~" or "null" or "Null" or "NULL" && Plain;
 
     /// <summary>What is wrong where nothing is written: a '#' may have taken the value.</summary>
-    internal string NothingWritten => Cut ? "Nothing is written here but a comment; a '#' that belongs to the value needs quotes." : "Nothing is written here.";
+    internal string NothingWritten => Cut ? "The value is missing: a '#' begins a comment unless it is in quotes." : "The value is missing.";
 
     /// <inheritdoc/>
     public override string Words => IsNothing ? "nothing" : $"'{Shown}'";

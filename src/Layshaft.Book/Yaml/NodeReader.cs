@@ -50,7 +50,7 @@ public sealed class NodeReader
             parser.Consume<StreamStart>();
             if (!parser.TryConsume<DocumentStart>(out _))
             {
-                problems.Add("empty-file", Place.WholeFile(file), "There is nothing in this file.", "Fill it, or remove it.");
+                problems.Add("empty-file", Place.WholeFile(file), "This file is empty.", "Fill it in, or remove it.");
                 return null;
             }
 
@@ -58,7 +58,7 @@ public sealed class NodeReader
             parser.Consume<DocumentEnd>();
             if (parser.Current is DocumentStart second || (parser.MoveNext() && parser.Current is DocumentStart))
             {
-                problems.Add("second-document", At(parser.Current!.Start), "A second document begins here ('---').", "Keep one document in a file.");
+                problems.Add("second-document", At(parser.Current!.Start), "A second document begins here ('---').", "Keep one document per file.");
             }
 
             return root;
@@ -85,17 +85,17 @@ public sealed class NodeReader
         reached = Line(parser.Current!.Start);
         if (depth > DeepestNesting)
         {
-            throw Refuse("too-deep", parser.Current!.Start, $"This is nested deeper than {DeepestNesting} levels.", "Check the indentation.");
+            throw Refuse("too-deep", parser.Current!.Start, $"This is nested more than {DeepestNesting} levels deep.", "Check the indentation.");
         }
 
         if (++nodes > MostNodes)
         {
-            throw Refuse("too-many-values", parser.Current!.Start, "There are more values in this file than a book needs.", "Split the file.");
+            throw Refuse("too-many-values", parser.Current!.Start, "This file contains too many values.", "Split the file.");
         }
 
         if (parser.TryConsume<AnchorAlias>(out var alias))
         {
-            throw Refuse("alias", alias.Start, $"'*{Short(alias.Value.Value)}' repeats something written elsewhere.", "Write the value out; if '*' belongs to the text, put the text in quotes.");
+            throw Refuse("alias", alias.Start, $"'*{Short(alias.Value.Value)}' is a YAML alias, which a book may not use.", "Write the value in full. If '*' is part of the text, put the text in quotes.");
         }
 
         if (parser.Current is NodeEvent node)
@@ -156,7 +156,7 @@ public sealed class NodeReader
             before = first;
             if (key.Value == "<<")
             {
-                throw Refuse("merge-key", key.Start, "'<<' copies keys from elsewhere.", "Write the keys out.");
+                throw Refuse("merge-key", key.Start, "'<<' is a YAML merge key, which a book may not use.", "Write the keys in full.");
             }
 
             if (!seen.TryAdd(key.Value, Line(key.Start)))
@@ -165,7 +165,7 @@ public sealed class NodeReader
                     "duplicate-key",
                     At(key.Start),
                     $"'{Short(key.Value)}' is written twice (first on line {seen[key.Value]}).",
-                    "Keep one of them.");
+                    "Remove one of them.");
                 continue;
             }
 
@@ -192,7 +192,7 @@ public sealed class NodeReader
             problems.Add(
                 "comma-in-text",
                 place,
-                $"In braces a comma ends the value, so '{Short(key.Value)}' is on its own.",
+                $"In braces, a comma ends the value, so '{Short(key.Value)}' is a field without a value.",
                 Figure.WithoutComma(number, unit.Length > 0 ? $" {unit}" : unit) ?? $"Put the whole text in quotes: \"{Short(LookAlike.Replace(meant).Trim('"'))}\".");
         }
         else if (before is not { Index: < 0, Plain: true })
@@ -215,12 +215,12 @@ public sealed class NodeReader
     {
         if (!node.Anchor.IsEmpty)
         {
-            throw Refuse("anchor", node.Start, $"'&{Short(node.Anchor.Value)}' marks a value for repeating.", "Write the value without it; if '&' belongs to the text, put the text in quotes.");
+            throw Refuse("anchor", node.Start, $"'&{Short(node.Anchor.Value)}' is a YAML anchor, which a book may not use.", "Remove it. If '&' is part of the text, put the text in quotes.");
         }
 
         if (!node.Tag.IsEmpty && !node.Tag.IsNonSpecific)
         {
-            throw Refuse("tag", node.Start, $"'{Short(node.Tag.Value)}' gives the value a YAML type.", "Write the value without it; if '!' belongs to the text, put the text in quotes.");
+            throw Refuse("tag", node.Start, $"'{Short(node.Tag.Value)}' is a YAML tag, which a book may not use.", "Remove it. If '!' is part of the text, put the text in quotes.");
         }
     }
 
@@ -229,7 +229,7 @@ public sealed class NodeReader
     {
         if (YamlText.HiddenIn(scalar.Value) is { } hidden)
         {
-            problems.Add("hidden-character", At(scalar.Start), $"An escape in this text stands for an invisible character (U+{hidden:X4}).", "Take it out.");
+            problems.Add("hidden-character", At(scalar.Start), $"An escape sequence in this text is an invisible character (U+{hidden:X4}).", "Remove it.");
         }
     }
 

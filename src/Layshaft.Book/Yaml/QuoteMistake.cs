@@ -3,7 +3,7 @@ using Layshaft.Book.Problems;
 
 namespace Layshaft.Book.Yaml;
 
-/// <summary>Says what is wrong with a text in quotes: the parser speaks of what follows it, if it speaks of it at all.</summary>
+/// <summary>Explains a mistake in quotes, for which the parser names the text after it, if anything.</summary>
 internal static class QuoteMistake
 {
     /// <summary>Explains a mistake of quotes, if it is one.</summary>
@@ -16,12 +16,12 @@ internal static class QuoteMistake
     {
         if (message.Contains("unknown escape", StringComparison.Ordinal))
         {
-            return new Problem("backslash", new Place(file, line, BackslashAfter(lines, line, column)), "In double quotes a backslash begins a sign of its own.", "Write it twice, or put the text in single quotes: '…'.");
+            return new Problem("backslash", new Place(file, line, BackslashAfter(lines, line, column)), "In double quotes, a backslash begins an escape sequence.", "Write the backslash twice, or put the text in single quotes: '…'.");
         }
 
         if (message.Contains("quoted scalar", StringComparison.Ordinal) && QuoteAt(lines, line, column) is { } open)
         {
-            return new Problem("open-quote", new Place(file, line, column), $"This {open} is not closed.", $"Write {open} at the end of the text too.");
+            return new Problem("open-quote", new Place(file, line, column), $"This {open} is not closed.", $"Add {open} at the end of the text.");
         }
 
         for (var n = Math.Max(1, line - 1); n <= Math.Min(line, lines.Length); n++)
@@ -31,7 +31,7 @@ internal static class QuoteMistake
                 return new Problem(
                     "quote-in-text",
                     new Place(file, n, end.Column),
-                    $"The text ends at this {end.Quote}, and more follows.",
+                    $"The quoted text ends at this {end.Quote}, but more text follows.",
                     end.Quote == '"' ? "Put the whole text in single quotes: '… \"…\" …'." : "Put the whole text in double quotes: \"… '…\".");
             }
         }
@@ -57,7 +57,7 @@ internal static class QuoteMistake
     private static char? QuoteAt(string[] lines, int line, int column) =>
         line <= lines.Length && column <= lines[line - 1].Length && lines[line - 1][column - 1] is '"' or '\'' ? lines[line - 1][column - 1] : null;
 
-    // Where the quotes of a value or an item end, if anything but a remark stands behind.
+    // Where the quotes of a value or an item end, if anything but a comment follows.
     private static (char Quote, int Column)? EndBeforeText(string line)
     {
         var content = line.TrimEnd('\r', ' ');

@@ -21,7 +21,7 @@ internal static class YamlMistake
         var (from, to) = bad.Message.Contains("tab", StringComparison.OrdinalIgnoreCase) ? (1, lines.Length) : (line - 1, line);
         if (TabOn(lines, from, to) is { } tab)
         {
-            return new Problem("tab", new Place(file, tab.Line, tab.Column), "A tab is used to indent this line.", "Use spaces.");
+            return new Problem("tab", new Place(file, tab.Line, tab.Column), "This line is indented with a tab.", "Use spaces.");
         }
 
         if (LineMistake.LookAlikeOn(file, lines, line) is { } alike)
@@ -46,7 +46,7 @@ internal static class YamlMistake
 
         if (TightDash(lines, line) is { } dash)
         {
-            return new Problem("tight-dash", new Place(file, dash.Line, dash.Column), "A dash that begins an item needs a space after it.", "Write '- ' and then the item.");
+            return new Problem("tight-dash", new Place(file, dash.Line, dash.Column), "A dash that begins an item needs a space after it.", "Write '- ' before the item.");
         }
 
         if (SecondColon(lines, line) is { } colon)
@@ -54,14 +54,14 @@ internal static class YamlMistake
             return new Problem(
                 "colon-in-text",
                 new Place(file, line, colon),
-                "A colon followed by a space stands inside the text.",
+                "The text contains a colon followed by a space.",
                 "Put the text in quotes: \"…: …\".");
         }
 
         return LineMistake.Stray(file, lines, line, column)
             ?? (bad.Message.Contains("did not find expected '-'", StringComparison.Ordinal) || bad.Message.Contains("did not find expected key", StringComparison.Ordinal)
-                ? new Problem("indent", new Place(file, line, column), "This line begins in another column than the lines that it belongs with.", "Begin it in the same column as the field before it.")
-                : new Problem("not-yaml", new Place(file, line, column), "This line can't be read.", "Check the indent, quotes, brackets and colons of this line and the one above."));
+                ? new Problem("indent", new Place(file, line, column), "This line is not indented like the lines it belongs to.", "Begin it in the same column as the field before it.")
+                : new Problem("not-yaml", new Place(file, line, column), "This line cannot be read.", "Check the indentation, quotes, brackets and colons of this line and the one above."));
     }
 
     /// <summary>The same where the parser gave up without naming a place.</summary>
@@ -76,8 +76,8 @@ internal static class YamlMistake
             ?? OpenBracket(file, lines, 1, lines.Length)
             ?? QuoteMistake.Explain(file, lines, line, 1, string.Empty)
             ?? LineMistake.FieldOn(file, lines, line + 1)
-            ?? (line > 0 ? new Problem("not-yaml", new Place(file, line, 1), "This line or the next can't be read.", "Check the indent, quotes, brackets and colons of both.") : null)
-            ?? new Problem("not-yaml", Place.WholeFile(file), "This file can't be read as YAML.", "Check the quotes, brackets and indents that were written last.");
+            ?? (line > 0 ? new Problem("not-yaml", new Place(file, line, 1), "This line or the next cannot be read.", "Check the indentation, quotes, brackets and colons of both.") : null)
+            ?? new Problem("not-yaml", Place.WholeFile(file), "This file cannot be read as YAML.", "Check quotes, brackets and indentation in the lines you changed last.");
     }
 
     private static (int Line, int Column)? TabOn(string[] lines, int from, int to)
@@ -143,7 +143,7 @@ internal static class YamlMistake
         "open-bracket",
         new Place(file, open.Line, open.Column),
         $"This '{open.Bracket}' is not closed.",
-        $"Close it with '{(open.Bracket == '[' ? ']' : '}')}'.");
+        $"Add '{(open.Bracket == '[' ? ']' : '}')}'.");
 
     private static (int Line, int Column)? TightDash(string[] lines, int line)
     {

@@ -18,7 +18,7 @@ public static class YamlText
         ArgumentNullException.ThrowIfNull(problems);
         if (bytes.Length > LargestFile)
         {
-            problems.Add("file-too-large", Place.WholeFile(file), "This file is larger than 1 MiB.", "Split it, or take out what does not belong in it.");
+            problems.Add("file-too-large", Place.WholeFile(file), "This file is larger than 1 MiB.", "Split it, or remove what does not belong in it.");
             return null;
         }
 
@@ -35,7 +35,7 @@ public static class YamlText
         catch (DecoderFallbackException bad)
         {
             var before = Encoding.UTF8.GetString(bytes[..bad.Index]);
-            problems.Add("not-utf8", PlaceAt(file, before, before.Length), "This byte is not UTF-8 text.", "Save the file as UTF-8.");
+            problems.Add("not-utf8", PlaceAt(file, before, before.Length), "This byte is not valid UTF-8.", "Save the file as UTF-8.");
             return null;
         }
 

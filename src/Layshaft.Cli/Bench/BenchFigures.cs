@@ -12,7 +12,7 @@ internal static class BenchFigures
     {
         var (texts, problems, _) = TextsLoader.Load(TemplateFolders.BesideProgram(null));
         return texts is null
-            ? throw new InvalidOperationException($"The texts beside the program can't be read: {string.Join("; ", problems.Select(p => p.Message))}")
+            ? throw new InvalidOperationException($"The text files of the program cannot be read: {string.Join("; ", problems.Select(p => p.Message))}")
             : new FigureWriter(UnitChoice.Metric, texts);
     }
 }

@@ -31,7 +31,7 @@ internal sealed record GearAnswer(GearQuestion Question)
 
         if (!Question.NewIsGiven)
         {
-            yield return "That is for teeth cut without an allowance for backlash; where the maker gives a figure or has etched one on the gear, give it with --new.";
+            yield return "This applies to teeth cut without a backlash allowance. If the maker gives a size or marked one on the gear, write it with --new.";
         }
 
         if (Question is { Measured: { } measured, Loss: { } loss })
@@ -39,11 +39,11 @@ internal sealed record GearAnswer(GearQuestion Question)
             yield return string.Empty;
             var known = measured.Number.UncertaintyIsKnown;
             yield return $"Measured {Measured.WithUncertainty(measured, Decimals, figures)}: the teeth are {Thinner(loss.Number.Value)} by {Measured.WithUncertainty(loss with { Number = loss.Number with { Value = Math.Abs(loss.Number.Value) } }, Decimals, figures)} "
-                + $"at the pitch circle, both flanks together{(known ? "." : "; how far the gauge may be off is not known (--error-limit, or several readings).")}";
+                + $"at the pitch circle, both flanks together.{(known ? "" : " The gauge's error limit is not known, so no uncertainty is given (write --error-limit, or several readings).")}";
         }
 
         yield return string.Empty;
-        yield return "The maker's manual and its wear limit rule.";
+        yield return "The maker's manual and its wear limit take precedence.";
     }
 
     /// <summary>The answer as data, each value with its unit.</summary>
@@ -63,18 +63,18 @@ internal sealed record GearAnswer(GearQuestion Question)
 
     private string NewWords => Question.NewIsGiven ? "new, as given" : "new";
 
-    // The neighbours tell a slip in counting the teeth: they are a base pitch away.
+    // The neighbours reveal a miscount of the teeth: they differ by a base pitch.
     private IEnumerable<string> Neighbours(FigureWriter figures)
     {
         int[] others = [.. new[] { Question.Span!.Value - 1, Question.Span.Value + 1 }.Where(k => k is >= 2 && k < Gear.Teeth && BaseTangentSpan.CanSpan(Gear, k))];
         if (others.Length > 0)
         {
-            yield return $"It can be spanned over {string.Join(" or ", others.Select(k => $"{figures.Number(k).Text} ({figures.Length(BaseTangentSpan.Over(Gear, k), Decimals).Text})"))} as well.";
+            yield return $"It can also be spanned over {string.Join(" or ", others.Select(k => $"{figures.Number(k).Text} ({figures.Length(BaseTangentSpan.Over(Gear, k), Decimals).Text})"))} teeth.";
         }
 
         if (IdealPin() is { } pin)
         {
-            yield return $"Over pins, a diameter near {figures.Length(pin, 2).Text} suits it.";
+            yield return $"To measure over pins, use pins of about {figures.Length(pin, 2).Text}.";
         }
     }
 

@@ -23,7 +23,7 @@ internal sealed record GearFigures(
     {
         if (Span is not null && Pin is not null)
         {
-            return Parsed.Bad<GearQuestion>("--span and --pin exclude each other.", "Give one of them.");
+            return Parsed.Bad<GearQuestion>("--span and --pin cannot be used together.", "Remove one of them.");
         }
 
         var gear = GearOf();
@@ -45,7 +45,7 @@ internal sealed record GearFigures(
     {
         if (Teeth is null || Module is null)
         {
-            return Parsed.Bad<SpurGear>("A gear needs --teeth and --module.", "Write for example --teeth 19 --module \"3 mm\" --shift 0.572.");
+            return Parsed.Bad<SpurGear>("--teeth and --module are missing.", "Write, for example, --teeth 19 --module \"3 mm\" --shift 0.572.");
         }
 
         var teeth = Whole(Teeth, "--teeth", Book.Values.Teeth.Fewest, Book.Values.Teeth.Most);
@@ -54,19 +54,19 @@ internal sealed record GearFigures(
         var shift = Shift is null ? Parsed.Good(0.0) : Figure.Parse(Shift);
         return teeth.Wrong is { } t ? Parsed.Bad<SpurGear>(t, teeth.Remedy)
             : module.Wrong is { } m ? Parsed.Bad<SpurGear>(m, module.Remedy)
-            : module.Value > Length.FromMillimeters(50) ? Parsed.Bad<SpurGear>("--module: no gearbox has such teeth.", "Write it like 3 mm.")
-            : angle.Wrong is { } a ? Parsed.Bad<SpurGear>($"--pressure-angle: {a}", angle.Remedy)
-            : angle.Value.Degrees is < 10 or > 35 ? Parsed.Bad<SpurGear>("--pressure-angle: gears have 10° to 35°.", "Write 20°.")
+            : module.Value > Length.FromMillimeters(50) ? Parsed.Bad<SpurGear>($"--module: '{Module}' is out of range.", "Write a module up to 50 mm, such as 3 mm.")
+            : angle.Wrong is { } a ? Parsed.Bad<SpurGear>($"--pressure-angle: {a}", angle.Remedy ?? "Write an angle such as 20°.")
+            : angle.Value.Degrees is < 10 or > 35 ? Parsed.Bad<SpurGear>($"--pressure-angle: '{PressureAngle}' is out of range.", "Write an angle from 10° to 35°, such as 20°.")
             : shift.Wrong is { } x ? Parsed.Bad<SpurGear>($"--shift: {x}", "Write the coefficient, without a unit, such as 0.25.")
-            : Math.Abs(shift.Value) > 1.5 ? Parsed.Bad<SpurGear>("--shift: profile shift coefficients run from -1.5 to 1.5.", "Write the coefficient, not millimetres.")
+            : Math.Abs(shift.Value) > 1.5 ? Parsed.Bad<SpurGear>($"--shift: '{Shift}' is out of range.", "Write a coefficient from -1.5 to 1.5, not millimetres.")
             : Parsed.Good(new SpurGear(teeth.Value, module.Value, angle.Value, shift.Value));
     }
 
     private static Parsed<int> Whole(string text, string option, int least, int most)
     {
         var parsed = Figure.ParseWhole(text.Trim());
-        return parsed.Wrong is { } wrong ? Parsed.Bad<int>($"{option}: {wrong}", parsed.Remedy)
-            : parsed.Value < least || parsed.Value > most ? Parsed.Bad<int>($"{option}: {text.Trim()} can't be.", FormattableString.Invariant($"Write {least} to {most}."))
+        return parsed.Wrong is { } wrong ? Parsed.Bad<int>($"{option}: {wrong}", parsed.Remedy ?? FormattableString.Invariant($"Write a number from {least} to {most}."))
+            : parsed.Value < least || parsed.Value > most ? Parsed.Bad<int>($"{option}: '{text.Trim()}' is out of range.", FormattableString.Invariant($"Write a number from {least} to {most}."))
             : parsed;
     }
 

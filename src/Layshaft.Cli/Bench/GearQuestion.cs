@@ -14,7 +14,7 @@ namespace Layshaft.Cli.Bench;
 /// <param name="Measured">What was measured; null for nothing.</param>
 internal sealed record GearQuestion(SpurGear Gear, int? Span, Length? Pin, Length New, bool NewIsGiven, MeasuredQuantity? Measured)
 {
-    /// <summary>Makes the question, or says why the gear can't be measured so.</summary>
+    /// <summary>Makes the question, or explains why the gear cannot be measured this way.</summary>
     public static Parsed<GearQuestion> Checked(SpurGear gear, int? span, Length? pin, Length? whenNew, IReadOnlyList<Length> readings, Length? errorLimit)
     {
         var measured = readings.Count == 0
@@ -26,7 +26,7 @@ internal sealed record GearQuestion(SpurGear Gear, int? Span, Length? Pin, Lengt
         }
         catch (ArgumentOutOfRangeException)
         {
-            return Parsed.Bad<GearQuestion>("These sizes belong to no gear of these teeth.", "Check module, profile shift, pin and readings.");
+            return Parsed.Bad<GearQuestion>("No gear with this tooth count has these sizes.", "Check module, profile shift, pin and readings.");
         }
     }
 
@@ -41,8 +41,8 @@ internal sealed record GearQuestion(SpurGear Gear, int? Span, Length? Pin, Lengt
         {
             var best = BaseTangentSpan.BestTeethSpanned(gear);
             return Parsed.Bad<GearQuestion>(
-                FormattableString.Invariant($"This gear can't be spanned over {span} teeth: the anvils would not sit on its flanks."),
-                best != span && BaseTangentSpan.CanSpan(gear, best) ? FormattableString.Invariant($"Write --span {best}.") : "Measure over pins: write --pin with a diameter.");
+                FormattableString.Invariant($"This gear cannot be spanned over {span} teeth: the anvils would not touch its flanks."),
+                best != span && BaseTangentSpan.CanSpan(gear, best) ? FormattableString.Invariant($"Write --span {best}.") : "Write --pin with a diameter to measure over pins.");
         }
 
         return Parsed.Good(new GearQuestion(gear, span, null, whenNew ?? BaseTangentSpan.Over(gear, span), whenNew is not null, measured));
@@ -61,7 +61,7 @@ internal sealed record GearQuestion(SpurGear Gear, int? Span, Length? Pin, Lengt
                     PinFit.TouchesTip => "This pin is too thick: it would touch the tips.",
                     _ => "This pin is too thin: it would lie below the tips.",
                 },
-                FormattableString.Invariant($"A pin near {SizeOverPins.IdealPin(gear).Millimeters:0.00} mm suits this gear."));
+                FormattableString.Invariant($"Use a pin of about {SizeOverPins.IdealPin(gear).Millimeters:0.00} mm."));
         }
 
         var question = new GearQuestion(gear, null, pin, whenNew ?? SizeOverPins.Over(gear, pin), whenNew is not null, measured);

@@ -7,12 +7,14 @@ namespace Layshaft.Cli.Bench;
 /// <summary>Reads lengths of the command line.</summary>
 internal static class Lengths
 {
+    private const string AnyLength = "Write a length such as 0.10 mm.";
+
     /// <summary>One length above 0.</summary>
     public static Parsed<Length> One(string text, string option)
     {
         var parsed = UnitWords.Length.Parse(text);
-        return parsed.Wrong is { } wrong ? Parsed.Bad<Length>($"{option}: {wrong}", parsed.Remedy)
-            : parsed.Value <= Length.Zero ? Parsed.Bad<Length>($"{option}: '{text}' is not above 0.", "Write it like 0.10 mm.")
+        return parsed.Wrong is { } wrong ? Parsed.Bad<Length>($"{option}: {wrong}", parsed.Remedy ?? AnyLength)
+            : parsed.Value <= Length.Zero ? Parsed.Bad<Length>($"{option}: '{text}' is not more than 0.", AnyLength)
             : parsed;
     }
 
@@ -30,15 +32,15 @@ internal static class Lengths
             // "0,50 mm" is a number with a comma, not a list: nothing stands before the unit but digits.
             if (items[i - 1].All(char.IsAsciiDigit) && char.IsAsciiDigit(items[i][0]) && text!.Contains($"{items[i - 1]},{items[i]}", StringComparison.Ordinal))
             {
-                return Parsed.Bad<IReadOnlyList<Length>>($"{option}: in a list the comma of '{items[i - 1]},{items[i]}' ends the item.", $"Write {items[i - 1]}.{items[i]}.");
+                return Parsed.Bad<IReadOnlyList<Length>>($"{option}: in a list, the comma in '{items[i - 1]},{items[i]}' separates two items.", $"Write {items[i - 1]}.{items[i]}.");
             }
         }
 
         var lengths = items.Select(i => (Text: i, Read: UnitWords.Length.Parse(i))).ToArray();
         var bad = Array.Find(lengths, l => l.Read.Wrong is not null);
         return bad.Text is not null
-            ? Parsed.Bad<IReadOnlyList<Length>>($"{option}: {bad.Read.Wrong}", bad.Read.Remedy)
-            : Array.Find(lengths, l => Math.Abs(l.Read.Value.Millimeters) > most) is { Text: { } far } ? Parsed.Bad<IReadOnlyList<Length>>($"{option}: '{far}' can't be.", FormattableString.Invariant($"Lengths here stay within {most} mm."))
+            ? Parsed.Bad<IReadOnlyList<Length>>($"{option}: {bad.Read.Wrong}", bad.Read.Remedy ?? AnyLength)
+            : Array.Find(lengths, l => Math.Abs(l.Read.Value.Millimeters) > most) is { Text: { } far } ? Parsed.Bad<IReadOnlyList<Length>>($"{option}: '{far}' is out of range.", FormattableString.Invariant($"Write a length up to {most} mm."))
             : Parsed.Good<IReadOnlyList<Length>>([.. lengths.Select(l => l.Read.Value)]);
     }
 }
@@ -48,5 +50,5 @@ internal static class Bands
 {
     public static Parsed<Engineering.Settings.TargetBand> Of(Band<IQuantity> band, string what) => band is { Low: Length low, High: Length high }
         ? Parsed.Good(new Engineering.Settings.TargetBand(low, high))
-        : Parsed.Bad<Engineering.Settings.TargetBand>($"{what} needs two lengths.", "Write it like 0.05 to 0.10 mm.");
+        : Parsed.Bad<Engineering.Settings.TargetBand>($"{what} needs two lengths.", "Write a band such as 0.05 to 0.10 mm.");
 }

@@ -27,7 +27,7 @@ internal sealed record ShimAnswer(ShimQuestion Question, ShimPlan Plan)
         }
         catch (ArgumentException e)
         {
-            return Parsed.Bad<ShimAnswer>($"These figures can't be: {e.Message.Split(" (Parameter", 2)[0].Split('\n', 2)[0].TrimEnd('.', '\r')}.", "Check thicknesses and units.");
+            return Parsed.Bad<ShimAnswer>($"These values are not possible: {e.Message.Split(" (Parameter", 2)[0].Split('\n', 2)[0].TrimEnd('.', '\r')}.", "Check thicknesses and units.");
         }
     }
 
@@ -44,16 +44,16 @@ internal sealed record ShimAnswer(ShimQuestion Question, ShimPlan Plan)
             + $"target {figures.Range(figures.Length(task.Target.Low, Decimals), figures.Length(task.Target.High, Decimals))}.";
         if (!GaugeIsKnown)
         {
-            yield return "How far the gauge may be off is not known, so nothing is said of how sure the result is (--error-limit, or several readings).";
+            yield return "The gauge's error limit is not known, so no uncertainty is given (write --error-limit, or several readings).";
         }
 
         if (plan.IsImpossible)
         {
-            yield return "Even without any shim the value stays outside the target: something else in the stack is wrong, or the trial was.";
+            yield return "Even without shims, the value stays outside the target. Check the rest of the stack and repeat the trial.";
         }
         else
         {
-            yield return $"A pack from {figures.Length(Length.FromMillimeters(Math.Max(0, plan.From.Millimeters)), Decimals).Number} to {figures.Length(plan.To, Decimals).Text} does it.";
+            yield return $"Required pack: {figures.Length(Length.FromMillimeters(Math.Max(0, plan.From.Millimeters)), Decimals).Number} to {figures.Length(plan.To, Decimals).Text}.";
             yield return string.Empty;
             foreach (var line in PackLines(figures))
             {
@@ -62,7 +62,7 @@ internal sealed record ShimAnswer(ShimQuestion Question, ShimPlan Plan)
         }
 
         yield return string.Empty;
-        yield return "The maker's manual rules. Measure each shim before it goes in, measure again after the build, and write down what you measured.";
+        yield return "The maker's manual takes precedence. Measure each shim before fitting it, measure again after the build, and record the values.";
     }
 
     /// <summary>The answer as data, each value with its unit.</summary>
@@ -98,7 +98,7 @@ internal sealed record ShimAnswer(ShimQuestion Question, ShimPlan Plan)
             yield break;
         }
 
-        yield return "The shims in stock can't do it.";
+        yield return "The shims in stock cannot reach the target.";
         if (Plan.Purchase is { } bought)
         {
             var list = bought.Shims.Where(s => s.ToBuy > 0).Select(s => $"{figures.Number(s.ToBuy).Text} of {figures.Length(s.Thickness, Decimals).Text}");
@@ -108,12 +108,12 @@ internal sealed record ShimAnswer(ShimQuestion Question, ShimPlan Plan)
         if (Plan.Grinding is { } ground)
         {
             var shim = ground.Shims.First(s => s.GroundTo is not null);
-            yield return $"Grind one of {figures.Length(shim.Thickness, Decimals).Text} to {figures.Length(shim.GroundTo!.Value, Decimals).Text}, flat and parallel, where the maker allows it: {PackLine(ground, figures)}";
+            yield return $"Grind one of {figures.Length(shim.Thickness, Decimals).Text} to {figures.Length(shim.GroundTo!.Value, Decimals).Text}, flat and parallel, only if the maker allows it: {PackLine(ground, figures)}";
         }
 
         if (Plan is { Purchase: null, Grinding: null })
         {
-            yield return "Get one shim between the two thicknesses above.";
+            yield return "Buy one shim in the required range above.";
         }
     }
 
@@ -124,7 +124,7 @@ internal sealed record ShimAnswer(ShimQuestion Question, ShimPlan Plan)
         {
             Conformity.Inside => "inside the target",
             Conformity.Outside => "outside the target",
-            _ => "too close to the end of the target to be sure",
+            _ => "too close to the target limit to decide",
         };
         var text = pack.ShimCount == 0 ? "no shim" : string.Join(" + ", shims);
         return $"{text} = {figures.Length(pack.Thickness, Decimals).Text}, gives {(GaugeIsKnown ? $"{Value(pack.Result, figures)}, {verdict}" : Measured.Figure(pack.Result.Value, Decimals, figures).Text)}";

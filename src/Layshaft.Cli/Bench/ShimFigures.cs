@@ -55,14 +55,14 @@ internal sealed record ShimFigures(
     {
         null or "smaller" => Parsed.Good(ShimEffect.Reduces),
         "larger" => Parsed.Good(ShimEffect.Increases),
-        _ => Parsed.Bad<ShimEffect>($"--more-shim '{MoreShim}' is not known.", "Write 'smaller' or 'larger': what more shim makes of the value."),
+        _ => Parsed.Bad<ShimEffect>($"--more-shim: '{MoreShim}' is not 'smaller' or 'larger'.", "Write 'smaller' if adding shim makes the reading smaller, or 'larger'."),
     };
 
     private Parsed<TargetBand> TargetOf()
     {
         if (Target is null)
         {
-            return Parsed.Bad<TargetBand>("The target is missing.", "Write --target \"0.05 to 0.10 mm\".");
+            return Parsed.Bad<TargetBand>("--target is missing.", "Write --target \"0.05 to 0.10 mm\".");
         }
 
         var band = BandText.Parse(Target);
@@ -76,15 +76,15 @@ internal sealed record ShimFigures(
         {
             var parts = item.Replace('×', 'x').Split(" x ", StringSplitOptions.TrimEntries);
             var length = Lengths.One(parts[0], "--stock");
-            var count = parts.Length == 2 ? Figure.ParseWhole(parts[1]) : Parsed.Bad<int>($"'{item}' has no count.", "Write it like 0.10 mm x 6.");
+            var count = parts.Length == 2 ? Figure.ParseWhole(parts[1]) : Parsed.Bad<int>($"'{item}' has no count.", "Write thickness and count, such as 0.10 mm x 6.");
             if ((length.Wrong ?? count.Wrong) is { } wrong)
             {
-                return Parsed.Bad<IReadOnlyList<(Length, int)>>(length.Wrong ?? $"--stock: {wrong}", length.Wrong is null ? count.Remedy : length.Remedy);
+                return Parsed.Bad<IReadOnlyList<(Length, int)>>(length.Wrong ?? $"--stock: {wrong}", length.Wrong is null ? count.Remedy ?? "Write a count from 0 to 1000." : length.Remedy);
             }
 
             if (count.Value is < 0 or > 1000)
             {
-                return Parsed.Bad<IReadOnlyList<(Length, int)>>($"--stock: {parts[1]} shims can't be.", "Counts run from 0 to 1000.");
+                return Parsed.Bad<IReadOnlyList<(Length, int)>>($"--stock: '{parts[1]}' is out of range.", "Write a count from 0 to 1000.");
             }
 
             found.Add((length.Value, count.Value));

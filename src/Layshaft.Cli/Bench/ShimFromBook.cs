@@ -33,8 +33,8 @@ internal static class ShimFromBook
         if (setting.Kind == SettingKind.Backlash)
         {
             return Parsed.Bad<ShimQuestion>(
-                $"'{setting.Name}' does not follow its shims one for one: how far backlash moves depends on the gears' angles.",
-                "Go by the maker's table for it; end float, preload and position work here.");
+                $"'{setting.Name}' is a backlash, which does not change one for one with its shims.",
+                "Use the maker's table for it. This command calculates end float, preload and position.");
         }
 
         var target = Bands.Of(setting.Target, $"The target of '{setting.Name}'");
@@ -42,8 +42,8 @@ internal static class ShimFromBook
             .Select(j => (Job: j, Setting: j.Settings.FirstOrDefault(s => s.Setting == settingName && s.TrialPack.Count > 0 && s.Trial.Count > 0)));
         var (job, trial) = trials.FirstOrDefault(t => t.Setting is not null);
         return target.Wrong is { } wrong ? Parsed.Bad<ShimQuestion>(wrong, target.Remedy)
-            : trial is null ? Parsed.Bad<ShimQuestion>($"No job of {unit.Serial} has a trial of '{setting.Name}'.", "Write trial_pack and trial under the setting in the job, or give the figures with --trial-pack, --measured, --target and --stock.")
-            : trial.Trial.Any(v => v is not Length) ? Parsed.Bad<ShimQuestion>($"The trial of '{setting.Name}' is no length.", "Only lengths can be made up with shims.")
+            : trial is null ? Parsed.Bad<ShimQuestion>($"No job of {unit.Serial} has a trial of '{setting.Name}'.", "Add 'trial_pack' and 'trial' to the setting in the job, or write --trial-pack, --measured, --target and --stock.")
+            : trial.Trial.Any(v => v is not Length) ? Parsed.Bad<ShimQuestion>($"The trial of '{setting.Name}' is not a length.", "Write a setting that is measured as a length.")
             : Parsed.Good(Question(book, unit, job, setting, shims, trial, target.Value!));
     }
 

@@ -7,11 +7,11 @@ internal static class BookArgument
 {
     public static Argument<DirectoryInfo> Create() => new("BOOK")
     {
-        Description = "The folder that holds shop.yaml.",
+        Description = "The book's folder, which contains shop.yaml.",
         DefaultValueFactory = _ => new DirectoryInfo("."),
     };
 
-    /// <summary>Whether the folder is there; says so when it is not.</summary>
+    /// <summary>Whether the folder exists; writes an error if it does not.</summary>
     public static bool Exists(DirectoryInfo book, TextWriter errors)
     {
         if (book.Exists)
@@ -20,7 +20,7 @@ internal static class BookArgument
         }
 
         var written = book.ToString();
-        errors.WriteLine(written.StartsWith('-') ? $"There is no option '{written}'. 'layshaft COMMAND --help' shows those of a command." : $"There is no folder '{written}'.");
+        errors.WriteLine(written.StartsWith('-') ? $"There is no option '{written}'. See 'layshaft COMMAND --help'." : $"There is no folder '{written}'.");
         return false;
     }
 }

@@ -6,14 +6,14 @@ using Layshaft.Site.Building;
 
 namespace Layshaft.Cli.Commands;
 
-/// <summary><c>layshaft check BOOK</c>: reads and judges a book, its pictures' headers, own templates and words included, and lists its problems, nothing else.</summary>
+/// <summary><c>layshaft check BOOK</c>: checks a book, with its photos' headers and its own templates and texts, and lists its problems.</summary>
 internal static class CheckCommand
 {
     public static Command Create(TextWriter output, TextWriter errors)
     {
         var book = BookArgument.Create();
-        var every = new Option<bool>("--every-place") { Description = "Print a note at each of its places; otherwise one that says the same at more than three stands once." };
-        var command = new Command("check", "Read a book and list its problems. Example: layshaft check demo-data") { book, every };
+        var every = new Option<bool>("--every-place") { Description = "Print every occurrence of a repeated note. By default, notes repeated more than three times are printed once." };
+        var command = new Command("check", "Check a book and list its problems. Example: layshaft check demo-data") { book, every };
         command.SetAction(parsed => Run(parsed.GetRequiredValue(book), parsed.GetValue(every), output, errors));
         return command;
     }
@@ -34,7 +34,7 @@ internal static class CheckCommand
         output.WriteLine(ProblemLines.Summary(problems));
         if (lines.Count < problems.Count)
         {
-            output.WriteLine("Notes that say the same stand once; --every-place prints each at its place.");
+            output.WriteLine("Repeated notes are printed once; --every-place prints every occurrence.");
         }
 
         return problems.Any(p => p.Severity != Severity.Notice) ? ExitCode.Problems : ExitCode.Fine;

@@ -2,7 +2,7 @@ using System.CommandLine;
 
 namespace Layshaft.Cli.Commands;
 
-/// <summary><c>layshaft completion SHELL</c>: prints the lines by which a shell completes the program's words.</summary>
+/// <summary><c>layshaft completion SHELL</c>: prints a script that completes commands and options in a shell.</summary>
 internal static class CompletionCommand
 {
     // Each asks the program itself, so that it always knows the commands and options of this version.
@@ -38,9 +38,9 @@ internal static class CompletionCommand
 
     public static Command Create(TextWriter output)
     {
-        var shell = new Argument<string>("SHELL") { Description = "bash, zsh or powershell." };
+        var shell = new Argument<string>("SHELL") { Description = "The shell: bash, zsh or powershell." };
         shell.AcceptOnlyFromAmong("bash", "zsh", "powershell");
-        var command = new Command("completion", "Print the lines that let a shell complete commands and options. Example: layshaft completion bash >> ~/.bashrc") { shell };
+        var command = new Command("completion", "Print a script that completes commands and options in a shell. Example: layshaft completion bash >> ~/.bashrc") { shell };
         command.SetAction(parsed =>
         {
             output.WriteLine(parsed.GetRequiredValue(shell) switch { "bash" => Bash, "zsh" => Zsh, _ => PowerShell });

@@ -4,20 +4,20 @@ using Layshaft.Book.Problems;
 
 namespace Layshaft.Cli.Commands;
 
-/// <summary>The program's front door.</summary>
+/// <summary>Parses and runs a command line.</summary>
 public static class Entry
 {
     /// <summary>Runs a command line.</summary>
     /// <param name="arguments">The words after the program's name.</param>
     /// <param name="output">Receives results.</param>
-    /// <param name="errors">Receives problems and remarks on the way.</param>
+    /// <param name="errors">Receives problems and progress.</param>
     /// <returns>The exit code, see <see cref="ExitCode"/>.</returns>
     public static int Run(string[] arguments, TextWriter output, TextWriter errors)
     {
         ArgumentNullException.ThrowIfNull(arguments);
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(errors);
-        var root = new RootCommand("Layshaft turns a gearbox shop's book into reports for its customers.");
+        var root = new RootCommand("Generate customer reports and workshop pages from a gearbox workshop's job files.");
         root.Subcommands.Add(CheckCommand.Create(output, errors));
         root.Subcommands.Add(PublishCommand.Create(output, errors));
         root.Subcommands.Add(HandoverCommand.Create(output, errors));
@@ -53,8 +53,8 @@ public static class Entry
         }
         catch (Exception e)
         {
-            // The last resort: whatever it is, the person at the bench gets a sentence, and the old site is as it was.
-            errors.WriteLine($"This is a fault of Layshaft's, not of the book: {e}");
+            // The last resort: the user gets a sentence, and the old site is unchanged.
+            errors.WriteLine($"Layshaft stopped on an internal error; the book is not the cause: {e}");
             return ExitCode.Problems;
         }
     }

@@ -1,9 +1,9 @@
 namespace Layshaft.Cli.Commands;
 
-/// <summary>What the program tells the shell.</summary>
+/// <summary>The program's exit codes.</summary>
 public static class ExitCode
 {
-    /// <summary>All is well.</summary>
+    /// <summary>No problem.</summary>
     public const int Fine = 0;
 
     /// <summary>The book has problems, or the site could not be written.</summary>

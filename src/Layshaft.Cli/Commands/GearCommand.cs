@@ -12,11 +12,11 @@ internal static class GearCommand
     public static Command Create(TextWriter output, TextWriter errors)
     {
         var book = BookArgument.Create();
-        var car = new Option<string>("--car") { Description = "The car: a file in cars/, without .yaml.", Required = true, HelpName = "CAR" };
-        var venue = new Option<string>("--venue") { Description = "The venue: a file in venues/, without .yaml.", Required = true, HelpName = "VENUE" };
-        var pair = new Option<string?>("--pair") { Description = "A drop pair to check, driven/driver, such as 29/23.", HelpName = "PAIR" };
-        var final = new Option<string?>("--final") { Description = "A final drive to check, crown wheel/pinion (driven/driver), such as 35/11.", HelpName = "FINAL" };
-        var json = new Option<bool>("--json") { Description = "Write everything for another program, each figure with its unit." };
+        var car = new Option<string>("--car") { Description = "Car: the name of its file in cars/, without .yaml.", Required = true, HelpName = "CAR" };
+        var venue = new Option<string>("--venue") { Description = "Venue: the name of its file in venues/, without .yaml.", Required = true, HelpName = "VENUE" };
+        var pair = new Option<string?>("--pair") { Description = "Drop pair to check, driven/driver, such as 29/23.", HelpName = "PAIR" };
+        var final = new Option<string?>("--final") { Description = "Final drive to check, crown wheel/pinion (driven/driver), such as 35/11.", HelpName = "FINAL" };
+        var json = new Option<bool>("--json") { Description = "Print the result as JSON." };
         var command = new Command("gear", "Rank the gears in stock for a car at a venue. Example: layshaft gear demo-data --car saloon-44 --venue brackwater")
         {
             book, car, venue, pair, final, json,
@@ -41,7 +41,7 @@ internal static class GearCommand
         if (review.Assessment is not { } assessment)
         {
             ProblemLines.Write(review.Problems.Where(p => p.Severity == Severity.Stops), folder, errors);
-            errors.WriteLine("The book has problems, so no gears were ranked. Correct them first.");
+            errors.WriteLine("Fix these first. No gears were ranked.");
             return ExitCode.Problems;
         }
 

@@ -8,24 +8,24 @@ using Layshaft.Site.Sending;
 
 namespace Layshaft.Cli.Commands;
 
-/// <summary><c>layshaft handover JOB BOOK</c>: writes the mail to the customer as a draft, and the report as one file.</summary>
+/// <summary><c>layshaft handover JOB BOOK</c>: writes an email draft to the customer, and the single-file report.</summary>
 internal static class HandoverCommand
 {
     private const string UsualFolder = "handover";
 
     public static Command Create(TextWriter output, TextWriter errors)
     {
-        var job = new Argument<string>("JOB") { Description = "The job's number: the name of its folder." };
+        var job = new Argument<string>("JOB") { Description = "Job number: the name of its folder." };
         var book = BookArgument.Create();
         var folder = new Option<DirectoryInfo>("--out")
         {
-            Description = "Where the draft goes: any folder but those that are uploaded; 'handover' where nothing is said.",
+            Description = "Folder for the draft, outside the folders that are uploaded.",
             HelpName = "FOLDER",
             DefaultValueFactory = _ => new DirectoryInfo(UsualFolder),
         };
-        var enclose = new Option<bool>("--enclose") { Description = "Enclose the report as one file that opens with no network." };
-        var fileOnly = new Option<bool>("--file-only") { Description = "Write the one-file report alone, and no mail." };
-        var command = new Command("handover", "Write the mail to the customer as a draft. Example: layshaft handover 0615 demo-data --enclose") { job, book, folder, enclose, fileOnly };
+        var enclose = new Option<bool>("--enclose") { Description = "Attach the report as a single file that opens offline." };
+        var fileOnly = new Option<bool>("--file-only") { Description = "Write only the single-file report, without an email." };
+        var command = new Command("handover", "Write an email draft to the customer of a job. Example: layshaft handover 0615 demo-data --enclose") { job, book, folder, enclose, fileOnly };
         command.SetAction(parsed => Run(
             parsed.GetRequiredValue(job), parsed.GetRequiredValue(book), parsed.GetRequiredValue(folder), parsed.GetValue(enclose), parsed.GetValue(fileOnly), output, errors));
         return command;
@@ -40,7 +40,7 @@ internal static class HandoverCommand
 
         if (UploadTrees.Holds(folder.FullName))
         {
-            errors.WriteLine($"'{folder}' is uploaded for others to read. Name another folder with --out.");
+            errors.WriteLine($"'{folder}' is in a folder that is uploaded. Name another folder with --out.");
             return ExitCode.WrongUse;
         }
 
@@ -64,7 +64,7 @@ internal static class HandoverCommand
         catch (PageException failed)
         {
             errors.WriteLine(failed.Message);
-            output.WriteLine($"{failed.Page} could not be made from its template. Nothing was written.");
+            output.WriteLine($"{failed.Page} could not be generated from its template. Nothing was written.");
             return ExitCode.Problems;
         }
     }
@@ -80,7 +80,7 @@ internal static class HandoverCommand
 
         if (!Handover.IsDue(job))
         {
-            errors.WriteLine($"Job {number} is neither finished nor waiting for a go-ahead, so there is nothing to send. Write 'finished' or 'estimate' in its job.yaml first.");
+            errors.WriteLine($"Job {number} is neither finished nor waiting for a go-ahead, so there is nothing to send. Add 'finished: …' or an estimate to its job.yaml first.");
             return null;
         }
 
@@ -95,16 +95,16 @@ internal static class HandoverCommand
             var report = handover.Report();
             foreach (var missing in report.Missing)
             {
-                errors.WriteLine($"Not in the one-file report: {missing}");
+                errors.WriteLine($"Missing from the single-file report: {missing}");
             }
 
             if (report.Content is not { } content)
             {
-                errors.WriteLine($"The report cannot be made smaller than {report.Size}, and shop.yaml allows {shop.OneFileLimit}. Raise one_file_limit, or send the link alone. Nothing was written.");
+                errors.WriteLine($"The report cannot be made smaller than {report.Size}, but shop.yaml allows {shop.OneFileLimit}. Raise 'one_file_limit', or send only the link. Nothing was written.");
                 return ExitCode.Problems;
             }
 
-            output.WriteLine($"The report as one file: {report.Size}{(report.Reduced > 0 ? ", its pictures reduced to fit" : string.Empty)}.");
+            output.WriteLine($"Single-file report: {report.Size}{(report.Reduced > 0 ? ", with photos reduced to fit" : string.Empty)}.");
             enclosed = content;
         }
 
@@ -118,19 +118,19 @@ internal static class HandoverCommand
         if (draft.To is null)
         {
             errors.WriteLine(handover.Customer.Email is { } given
-                ? $"'{given}' in customers/{handover.Customer.Id}.yaml is no e-mail address; fill in the draft's own."
-                : $"customers/{handover.Customer.Id}.yaml names no e-mail address; fill in the draft's own.");
+                ? $"'{given}' in customers/{handover.Customer.Id}.yaml is not an email address. Fill in the address in the draft."
+                : $"customers/{handover.Customer.Id}.yaml has no email address. Fill in the address in the draft.");
         }
 
         errors.WriteLine(shop.SiteAddress is { } site
-            ? $"The link works once the site is published and customers/ is uploaded to {site.Text}"
-            : "shop.yaml names no site_address, so the draft holds no link. Add it, or put the link in by hand.");
+            ? $"The link works after you publish the site and upload customers/ to {site.Text}"
+            : "shop.yaml has no 'site_address', so the draft has no link. Add it, or insert the link by hand.");
         var saved = Save(folder, handover.DraftName, draft.ToBytes(), output);
-        output.WriteLine("Open it with your mail program, look it over and send it.");
+        output.WriteLine("Open the draft in your email program, check it and send it.");
         return saved;
     }
 
-    // Whole or not at all: a mail program must not find half a draft.
+    // Written atomically: an email program must not find half a draft.
     private static int Save(DirectoryInfo folder, string name, ReadOnlyMemory<byte> content, TextWriter output)
     {
         var path = Path.Combine(folder.FullName, name);

@@ -3,11 +3,11 @@ using Layshaft.Site.Pages;
 
 namespace Layshaft.Cli.Commands;
 
-/// <summary>What a publish had to say: kept, so that the next one can say it again when nothing has changed.</summary>
-/// <param name="Exit">What it told the shell.</param>
+/// <summary>The closing report of a publish, kept so that the next one can repeat it if nothing has changed.</summary>
+/// <param name="Exit">Its exit code.</param>
 /// <param name="Summary">How many problems and notes there were.</param>
 /// <param name="Problems">Their lines, without the book's folder.</param>
-/// <param name="Strangers">What in the site is not ours.</param>
+/// <param name="Strangers">Files in the site that Layshaft did not create.</param>
 internal sealed record LastWords(int Exit, string Summary, IReadOnlyList<string> Problems, IReadOnlyList<string> Strangers)
 {
     public static LastWords Read(IReadOnlyList<string> lines) => new(
@@ -29,7 +29,7 @@ internal sealed record LastWords(int Exit, string Summary, IReadOnlyList<string>
         ProblemLines.Write(Problems, book, errors);
         foreach (var stranger in Strangers)
         {
-            output.WriteLine($"Left alone, not ours: {stranger}");
+            output.WriteLine($"Kept, not created by Layshaft: {stranger}");
         }
 
         output.WriteLine(what);

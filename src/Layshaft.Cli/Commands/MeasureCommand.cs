@@ -8,17 +8,17 @@ internal static class MeasureCommand
 {
     public static Command Create(TextWriter output, TextWriter errors)
     {
-        var teeth = Text("--teeth", "COUNT", "Teeth of the gear.");
-        var module = Text("--module", "LENGTH", "Its module, such as \"3 mm\".");
-        var angle = Text("--pressure-angle", "ANGLE", "Its pressure angle; 20° where nothing is said.");
-        var shift = Text("--shift", "COEFFICIENT", "Its profile shift coefficient; 0 where nothing is said.");
-        var span = Text("--span", "COUNT", "Over how many teeth the span is taken; the best where nothing is said.");
-        var pin = Text("--pin", "LENGTH", "Diameter of two pins, to measure over them instead.");
-        var whenNew = Text("--new", "LENGTH", "The size when new, from the maker or etched on the gear.");
-        var reading = Text("--reading", "VALUES", "What was measured: one reading or several.");
-        var errorLimit = Text("--error-limit", "LENGTH", "How far the gauge may be off.");
-        var json = new Option<bool>("--json") { Description = "Write the answer as data." };
-        var command = new Command("measure", "Say what a gear should measure and what a reading means. Example: layshaft measure --teeth 19 --module \"3 mm\" --shift 0.572 --reading \"24.06 mm\"")
+        var teeth = Text("--teeth", "COUNT", "Tooth count.");
+        var module = Text("--module", "LENGTH", "Module, such as \"3 mm\".");
+        var angle = Text("--pressure-angle", "ANGLE", "Pressure angle.", "20°");
+        var shift = Text("--shift", "COEFFICIENT", "Profile shift coefficient.", "0");
+        var span = Text("--span", "COUNT", "Number of teeth to span. Default: the most suitable number.");
+        var pin = Text("--pin", "LENGTH", "Pin diameter, to measure over two pins instead of a span.");
+        var whenNew = Text("--new", "LENGTH", "New size, from the maker or marked on the gear.");
+        var reading = Text("--reading", "VALUES", "Measured value, or several readings separated by commas.");
+        var errorLimit = Text("--error-limit", "LENGTH", "Error limit of the gauge.");
+        var json = new Option<bool>("--json") { Description = "Print the result as JSON." };
+        var command = new Command("measure", "Calculate a gear's span or over-pin size, and tooth wear from a reading. Example: layshaft measure --teeth 19 --module \"3 mm\" --shift 0.572 --reading \"24.06 mm\"")
         {
             teeth, module, angle, shift, span, pin, whenNew, reading, errorLimit, json,
         };
@@ -39,4 +39,6 @@ internal static class MeasureCommand
     }
 
     private static Option<string?> Text(string name, string form, string description) => new(name) { HelpName = form, Description = description };
+
+    private static Option<string> Text(string name, string form, string description, string usual) => new(name) { HelpName = form, Description = description, DefaultValueFactory = _ => usual };
 }

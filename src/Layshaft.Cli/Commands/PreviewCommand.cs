@@ -4,7 +4,7 @@ using Layshaft.Cli.Terminal;
 
 namespace Layshaft.Cli.Commands;
 
-/// <summary><c>layshaft preview BOOK</c>: shows the site on this machine and keeps it up with the book.</summary>
+/// <summary><c>layshaft preview BOOK</c>: shows the site on this computer and updates it with the book.</summary>
 internal static class PreviewCommand
 {
     private const int UsualPort = 8421;
@@ -13,10 +13,10 @@ internal static class PreviewCommand
     public static Command Create(TextWriter output, TextWriter errors)
     {
         var book = BookArgument.Create();
-        var port = new Option<int?>("--port") { HelpName = "PORT", Description = $"The port on this machine; {UsualPort}, or any that is free, where nothing is said." };
-        var folder = new Option<DirectoryInfo?>("--out") { HelpName = "FOLDER", Description = "Where the site is put; a temporary folder where nothing is said." };
-        var poll = new Option<bool>("--poll") { Description = "Look for changes every second, for folders whose system does not tell of them (network drives)." };
-        var command = new Command("preview", "Show the site on this machine, made again whenever a file is saved. Example: layshaft preview demo-data") { book, port, folder, poll };
+        var port = new Option<int?>("--port") { HelpName = "PORT", Description = $"Port on this computer. Default: {UsualPort}, or any free port." };
+        var folder = new Option<DirectoryInfo?>("--out") { HelpName = "FOLDER", Description = "Folder for the site. Default: a temporary folder." };
+        var poll = new Option<bool>("--poll") { Description = "Check for changes every second, for folders without change notification, such as network drives." };
+        var command = new Command("preview", "Show the site on this computer and update it whenever a file is saved. Example: layshaft preview demo-data") { book, port, folder, poll };
         command.SetAction((parsed, cancellation) => Run(parsed.GetRequiredValue(book), parsed.GetValue(folder), parsed.GetValue(port), parsed.GetValue(poll), output, errors, cancellation));
         return command;
     }
@@ -30,13 +30,13 @@ internal static class PreviewCommand
 
         if (port is < 1 or > 65535)
         {
-            errors.WriteLine("A port is a number from 1 to 65535.");
+            errors.WriteLine($"'{port}' is not a port. Write a number from 1 to 65535.");
             return ExitCode.WrongUse;
         }
 
         if (folder is not null && !Path.GetRelativePath(book.FullName, folder.FullName).StartsWith("..", StringComparison.Ordinal) && !Path.IsPathRooted(Path.GetRelativePath(book.FullName, folder.FullName)))
         {
-            errors.WriteLine($"'{folder}' is in the book. Give a folder outside it.");
+            errors.WriteLine($"'{folder}' is inside the book. Name a folder outside it.");
             return ExitCode.WrongUse;
         }
 
@@ -54,12 +54,12 @@ internal static class PreviewCommand
                     errors.WriteLine(failure);
                 }
 
-                output.WriteLine(state.IsStopped ? "The page shows what to mend." : "The site is up to date.");
+                output.WriteLine(state.IsStopped ? "The page shows what to fix." : "The site is up to date.");
             };
-            output.WriteLine($"Open {server.Address} (Ctrl-C ends).");
+            output.WriteLine($"Open {server.Address} (press Ctrl-C to stop).");
             if (watch.IsPolling && !poll)
             {
-                output.WriteLine("The system does not tell of changes here, so the book is looked at every second.");
+                output.WriteLine("This folder has no change notification, so the book is checked every second.");
             }
 
             await site.KeepUp(watch, cancellation).ConfigureAwait(false);
@@ -79,7 +79,7 @@ internal static class PreviewCommand
         }
         catch (IOException) when (port is null)
         {
-            errors.WriteLine($"Port {UsualPort} is taken; another is used.");
+            errors.WriteLine($"Port {UsualPort} is in use; another port is used.");
             return await PreviewServer.Start(site, 0).ConfigureAwait(false);
         }
     }

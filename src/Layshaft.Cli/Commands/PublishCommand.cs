@@ -13,8 +13,8 @@ internal static class PublishCommand
     public static Command Create(TextWriter output, TextWriter errors)
     {
         var book = BookArgument.Create();
-        var folder = new Option<DirectoryInfo>("--out") { Description = "The folder that the site is written to.", Required = true, HelpName = "FOLDER" };
-        var command = new Command("publish", "Write the site of a book. Example: layshaft publish demo-data --out reports") { book, folder };
+        var folder = new Option<DirectoryInfo>("--out") { Description = "Folder for the site.", Required = true, HelpName = "FOLDER" };
+        var command = new Command("publish", "Publish a book as a static site. Example: layshaft publish demo-data --out reports") { book, folder };
         command.SetAction(parsed => Run(parsed.GetRequiredValue(book), parsed.GetRequiredValue(folder), output, errors));
         return command;
     }
@@ -47,7 +47,7 @@ internal static class PublishCommand
 
         ProblemLines.Write(publish.Problems, book, errors);
         output.WriteLine(publish.FailedPage is { } page
-            ? $"The page {page} could not be made from its template. The site is as it was."
+            ? $"The page {page} could not be generated from its template. The site is unchanged."
             : $"{ProblemLines.Summary(publish.Problems)} Nothing was written.");
         return ExitCode.Problems;
     }
@@ -63,7 +63,7 @@ internal static class PublishCommand
         if (result.Outcome is PublishOutcome.Refused or PublishOutcome.Failed)
         {
             ProblemLines.Write(problems, book, errors);
-            output.WriteLine("Nothing was published; the site is as it was.");
+            output.WriteLine("Nothing was published. The site is unchanged.");
             return ExitCode.Problems;
         }
 
@@ -80,7 +80,7 @@ internal static class PublishCommand
 
         return words.Say(book, folder, output, errors, result.Outcome == PublishOutcome.Unchanged
             ? "Nothing has changed."
-            : $"{result.Added.Count} files added, {result.Changed.Count} changed, {result.Removed.Count} removed; {result.Kept} kept as they were.");
+            : $"{result.Added.Count} files added, {result.Changed.Count} changed, {result.Removed.Count} removed, {result.Kept} unchanged.");
     }
 
     private static void TellOfLinks(PublishResult result, TextWriter output)
@@ -93,7 +93,7 @@ internal static class PublishCommand
         var links = result.Withdrawn.Count == 1 ? "1 customer link" : $"{result.Withdrawn.Count} customer links";
         output.WriteLine(result.MovesLinks
             ? $"{links} changed: links are now tied to the customer, no longer to a place in the list of owners. The old ones are withdrawn."
-            : $"{links} withdrawn by what was changed in the book.");
+            : $"{links} withdrawn by a change in the book.");
         output.WriteLine($"Old and new addresses: {Path.GetRelativePath(Directory.GetCurrentDirectory(), result.LinkList!)}. Send the new links with 'layshaft handover'.");
     }
 }

@@ -8,21 +8,21 @@ internal static class SchemaCommand
 {
     public static Command Create(TextWriter output)
     {
-        var folder = new Argument<DirectoryInfo>("FOLDER") { Description = $"Where they go: {BookSchema.FolderName}/ in the book, where the first line of its files looks for them." };
-        var command = new Command("schema", "Write the JSON Schemas of a book's files, so that an editor completes and checks while typing. Example: layshaft schema demo-data/schema") { folder };
+        var folder = new Argument<DirectoryInfo>("FOLDER") { Description = $"Folder for the schemas. The first line of a book's files expects them in {BookSchema.FolderName}/ in the book." };
+        var command = new Command("schema", "Write the JSON Schemas with which an editor completes and checks a book's files. Example: layshaft schema demo-data/schema") { folder };
         command.SetAction(parsed =>
         {
             var target = parsed.GetRequiredValue(folder);
             Write(target.FullName);
             output.WriteLine($"Wrote {string.Join(", ", BookSchema.All.Select(s => s.FileName))} in {target}.");
-            output.WriteLine("Begin a file with the line that names its schema, such as in a job:");
+            output.WriteLine("Start each file with the line that names its schema. For a job:");
             output.WriteLine(BookSchema.All.Single(s => s.Kind == "job").HeaderLine);
             return ExitCode.Fine;
         });
         return command;
     }
 
-    /// <summary>Writes all of them; a file that stands there already is one of ours and written anew.</summary>
+    /// <summary>Writes all of them and overwrites existing ones.</summary>
     public static void Write(string folder)
     {
         Directory.CreateDirectory(folder);

@@ -12,17 +12,17 @@ internal static class ShimCommand
     public static Command Create(TextWriter output, TextWriter errors)
     {
         var book = BookArgument.Create();
-        var unit = Text("--unit", "UNIT", "A unit of the book; its newest job with a trial is taken.");
-        var setting = Text("--setting", "SETTING", "The setting's id in the gearbox file.");
-        var trialPack = Text("--trial-pack", "SHIMS", "Without a book: the trial pack, such as \"0.50 mm, 0.10 mm\".");
-        var measured = Text("--measured", "VALUES", "What was measured with it: one reading or several.");
-        var target = Text("--target", "BAND", "The band, such as \"0.05 to 0.10 mm\".");
-        var stock = Text("--stock", "SHIMS", "Shims at hand besides the trial pack, such as \"0.10 mm x 6, 0.20 mm x 4\".");
-        var moreShim = Text("--more-shim", "smaller|larger", "What more shim makes of the value; smaller where nothing is said.");
-        var tolerance = Text("--tolerance", "LENGTH", "How far one shim may be off its thickness; 0.005 mm where nothing is said.");
-        var errorLimit = Text("--error-limit", "LENGTH", "How far the gauge may be off.");
-        var json = new Option<bool>("--json") { Description = "Write the answer as data." };
-        var command = new Command("shim", "Work out a shim pack. Example: layshaft shim demo-data --unit t6-014 --setting lay-float")
+        var unit = Text("--unit", "UNIT", "Unit in the book; its newest job with a trial is used.");
+        var setting = Text("--setting", "SETTING", "Setting: its id in the gearbox file.");
+        var trialPack = Text("--trial-pack", "SHIMS", "Trial pack, if no book is used, such as \"0.50 mm, 0.10 mm\".");
+        var measured = Text("--measured", "VALUES", "Value measured with it, or several readings separated by commas.");
+        var target = Text("--target", "BAND", "Target band, such as \"0.05 to 0.10 mm\".");
+        var stock = Text("--stock", "SHIMS", "Shims in stock besides the trial pack, such as \"0.10 mm x 6, 0.20 mm x 4\".");
+        var moreShim = Text("--more-shim", "smaller|larger", "Whether adding shim makes the reading smaller or larger.", "smaller");
+        var tolerance = Text("--tolerance", "LENGTH", "Thickness tolerance of one shim, plus or minus.", "0.005 mm");
+        var errorLimit = Text("--error-limit", "LENGTH", "Error limit of the gauge.");
+        var json = new Option<bool>("--json") { Description = "Print the result as JSON." };
+        var command = new Command("shim", "Calculate a shim pack from a trial build. Example: layshaft shim demo-data --unit t6-014 --setting lay-float")
         {
             book, unit, setting, trialPack, measured, target, stock, moreShim, tolerance, errorLimit, json,
         };
@@ -44,7 +44,7 @@ internal static class ShimCommand
 
         if (unit is null || setting is null)
         {
-            return BenchOutput.Wrong("--unit and --setting belong together.", "Give both, or neither and the figures instead.", errors);
+            return BenchOutput.Wrong("--unit and --setting must be used together.", "Write both, or write neither and give the values instead.", errors);
         }
 
         if (!BookArgument.Exists(folder, errors))
@@ -76,4 +76,6 @@ internal static class ShimCommand
     }
 
     private static Option<string?> Text(string name, string form, string description) => new(name) { HelpName = form, Description = description };
+
+    private static Option<string> Text(string name, string form, string description, string usual) => new(name) { HelpName = form, Description = description, DefaultValueFactory = _ => usual };
 }

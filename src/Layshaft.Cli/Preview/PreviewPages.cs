@@ -18,13 +18,13 @@ internal static partial class PreviewPages
     /// <summary>All that can be opened, with what is worth knowing of the book.</summary>
     public static string Start(PreviewSite site)
     {
-        var body = new StringBuilder("<h1>Preview</h1><p>Made again whenever a file of the book is saved. Only this machine can see it.</p>");
-        List(body, "The shop's own pages, never for upload", Existing(site, Addresses.ShopIndex, "Bench, service, shims, links to all customers' pages"));
-        List(body, "Customers' pages, each under its own key", Histories(site));
-        List(body, "For anyone", [.. Existing(site, Addresses.ReferenceIndex, "Gearing reference"), .. Existing(site, Addresses.Terms, "Words for damage")]);
+        var body = new StringBuilder("<h1>Preview</h1><p>Updated whenever a file of the book is saved. Visible only on this computer.</p>");
+        List(body, "Internal pages, not for upload", Existing(site, Addresses.ShopIndex, "Open jobs, service due, shims, links to all customer pages"));
+        List(body, "Customer pages, each under its own key", Histories(site));
+        List(body, "Public pages", [.. Existing(site, Addresses.ReferenceIndex, "Gearing reference"), .. Existing(site, Addresses.Terms, "Damage terms")]);
         if (site.State.Problems.Count > 0 || site.State.Failures.Count > 0)
         {
-            body.Append("<h2>Worth knowing</h2>");
+            body.Append("<h2>Notes</h2>");
             Problems(body, site);
         }
 
@@ -36,19 +36,19 @@ internal static partial class PreviewPages
     {
         if (site.State.Version.Length == 0)
         {
-            return Page("One moment", new StringBuilder("<h1>One moment</h1><p>The site is being made for the first time.</p>"));
+            return Page("One moment", new StringBuilder("<h1>One moment</h1><p>The site is being generated for the first time.</p>"));
         }
 
         var stops = site.State.Problems.Count(p => p.Severity == Severity.Stops);
         var body = new StringBuilder("<h1>")
-            .Append(stops switch { 0 => "The site can't be made", 1 => "One problem to mend", _ => string.Create(CultureInfo.InvariantCulture, $"{stops} problems to mend") })
-            .Append("</h1><p>This page turns back into the site when the book is mended and saved.</p>");
+            .Append(stops switch { 0 => "The site cannot be generated", 1 => "1 problem to fix", _ => string.Create(CultureInfo.InvariantCulture, $"{stops} problems to fix") })
+            .Append("</h1><p>The site returns when the book is fixed and saved.</p>");
         Problems(body, site);
         return Page("Problems", body);
     }
 
     /// <summary>There is no such page.</summary>
-    public static string Missing() => Page("Not here", new StringBuilder("<h1>There is no such page</h1><p>It may have gone with a change of the book. <a href=\"/\">What there is</a></p>"));
+    public static string Missing() => Page("Not here", new StringBuilder("<h1>There is no such page</h1><p>A change in the book may have removed it. <a href=\"/\">All pages</a></p>"));
 
     private static void Problems(StringBuilder body, PreviewSite site)
     {

@@ -67,14 +67,14 @@ internal sealed class PreviewServer : IAsyncDisposable
         Guard(response.Headers);
         if (!IsOurs(request.Host) || IsFromElsewhere(request))
         {
-            await Send(response, StatusCodes.Status403Forbidden, "text/plain; charset=utf-8", "This preview answers to its own address only.\n").ConfigureAwait(false);
+            await Send(response, StatusCodes.Status403Forbidden, "text/plain; charset=utf-8", "The preview is available only at its own address.\n").ConfigureAwait(false);
             return;
         }
 
         if (!HttpMethods.IsGet(request.Method) && !HttpMethods.IsHead(request.Method))
         {
             response.Headers.Allow = "GET, HEAD";
-            await Send(response, StatusCodes.Status405MethodNotAllowed, "text/plain; charset=utf-8", "This preview is for reading only.\n").ConfigureAwait(false);
+            await Send(response, StatusCodes.Status405MethodNotAllowed, "text/plain; charset=utf-8", "The preview is read-only.\n").ConfigureAwait(false);
             return;
         }
 

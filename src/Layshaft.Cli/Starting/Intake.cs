@@ -10,7 +10,7 @@ namespace Layshaft.Cli.Starting;
 /// <summary>What is known when a unit comes in.</summary>
 /// <param name="Unit">Its id or serial.</param>
 /// <param name="Received">The day.</param>
-/// <param name="Use">What it has run in all.</param>
+/// <param name="Use">Its total usage.</param>
 /// <param name="Complaint">What the customer says.</param>
 /// <param name="Technician">Who has it.</param>
 /// <param name="Number">The job's number; null for the next.</param>
@@ -19,7 +19,7 @@ internal sealed record IntakeQuestion(string Unit, DateOnly Received, Use? Use, 
 /// <summary>The next job of a unit, ready to be written; or why not.</summary>
 /// <param name="Path">The file, from the book's folder.</param>
 /// <param name="Draft">What goes into it.</param>
-/// <param name="Problems">What in the book stands in the way.</param>
+/// <param name="Problems">Problems in the book that prevent it.</param>
 /// <param name="Wrong">What is wrong with the question; null when nothing is.</param>
 internal sealed record Intake(string? Path, JobDraft? Draft, IReadOnlyList<Problem> Problems, string? Wrong)
 {
@@ -30,11 +30,11 @@ internal sealed record Intake(string? Path, JobDraft? Draft, IReadOnlyList<Probl
         var review = BookReview.Of(files, BookReader.Read(files, problems));
         if (review.Assessment is null)
         {
-            // A job that is not finished being written, as those of other intakes, need not stand in the way.
+            // Unfinished job files, such as those of other intakes, do not prevent this one.
             var unfinished = review.Problems.Where(p => p.Severity == Severity.Stops && p.Place.File.StartsWith("jobs/", StringComparison.Ordinal)).Select(p => FolderOf(p.Place.File)).ToHashSet(StringComparer.Ordinal);
             if (unfinished.FirstOrDefault(f => UnitOf(files, f) == asked.Unit) is { } own)
             {
-                return new Intake(null, null, [.. review.Problems.Where(p => FolderOf(p.Place.File) == own)], $"{asked.Unit} has a job with problems, {own}. Mend it first.");
+                return new Intake(null, null, [.. review.Problems.Where(p => FolderOf(p.Place.File) == own)], $"{asked.Unit} has a job with problems: {own}. Fix it first.");
             }
 
             var rest = new BookWithout(files, unfinished);
@@ -57,12 +57,12 @@ internal sealed record Intake(string? Path, JobDraft? Draft, IReadOnlyList<Probl
         var last = book.JobsOf(unit.Id).LastOrDefault();
         if (last is { Stage: not (JobStage.Finished or JobStage.Declined) })
         {
-            return Refused($"{unit.Serial} is in already: job {last.Number}, received {YamlWord.Of(last.Received)}, is not finished. Go on in {last.Folder}/job.yaml.");
+            return Refused($"{unit.Serial} already has an open job: {last.Number}, received {YamlWord.Of(last.Received)}. Continue in {last.Folder}/job.yaml.");
         }
 
         if (last is not null && last.Received > asked.Received)
         {
-            return Refused($"{unit.Serial} was in later than {YamlWord.Of(asked.Received)}: job {last.Number}, received {YamlWord.Of(last.Received)}. Give the day with --received.");
+            return Refused($"{YamlWord.Of(asked.Received)} is before the last job of {unit.Serial}: {last.Number}, received {YamlWord.Of(last.Received)}. Write a later day with --received.");
         }
 
         if (asked.Technician is { } technician && book.Shop.Technicians.All(t => t.Id != technician))
@@ -72,13 +72,13 @@ internal sealed record Intake(string? Path, JobDraft? Draft, IReadOnlyList<Probl
 
         if (asked.Use is { } use && (use.Unit != (unit.UseCountedIn ?? book.Shop.UseCountedIn) || use.Amount < (last?.Use ?? unit.UseAtStart).Amount))
         {
-            return Refused($"'{use}' can't be what {unit.Serial} has run in all: it was {last?.Use ?? unit.UseAtStart} before.");
+            return Refused($"'{use}' cannot be the total usage of {unit.Serial}, which was {last?.Use ?? unit.UseAtStart} before.");
         }
 
         (int Year, string Number)[] numbers = [.. files.All.Select(f => f.Path.Split('/')).Where(p => p is ["jobs", { Length: 4 }, _, _, ..] && p[1].All(char.IsAsciiDigit)).Select(p => (int.Parse(p[1], System.Globalization.CultureInfo.InvariantCulture), p[2])).Distinct()];
         var number = asked.Number ?? JobNumber.After(numbers, asked.Received.Year);
         return numbers.Any(n => n.Number == number)
-            ? Refused($"There is a job {number} already.")
+            ? Refused($"Job {number} already exists. Write another number with --number.")
             : new Intake($"jobs/{asked.Received.Year:0000}/{number}/job.yaml", new JobDraft(UnitStory.Of(assessment, unit, asked.Received), asked.Received, asked.Use, asked.Complaint, asked.Technician), [], null);
     }
 

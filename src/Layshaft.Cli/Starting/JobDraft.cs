@@ -9,12 +9,12 @@ using UnitsNet;
 namespace Layshaft.Cli.Starting;
 
 /// <summary>
-/// The job file of a unit that comes in. What is a fact on that day stands in it; what nobody knows before the box is open
-/// stands behind '#', ready to be filled in; what must be known and is not given is left blank, which the reader reports.
+/// The job file of a received unit. Facts of that day are written out; what is known only after stripping is commented out,
+/// ready to be filled in; what is required and not given is left blank, which the reader reports.
 /// </summary>
 /// <param name="Story">What the last job leaves.</param>
 /// <param name="Received">Day it comes in.</param>
-/// <param name="Use">What the unit has run in all; null for a blank.</param>
+/// <param name="Use">Total usage; null for a blank.</param>
 /// <param name="Complaint">What the customer says; null for a blank.</param>
 /// <param name="Technician">Who has it; null for nobody yet.</param>
 internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, string? Complaint, string? Technician)
@@ -40,16 +40,16 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
     {
         var last = Story.Last;
         Line(last is null
-            ? $"# {Story.Unit.Serial}: its first visit"
-            : $"# {Story.Unit.Serial}: the visit after job {last.Number} ({(last.Finished is { } day ? $"finished {YamlWord.Of(day)}" : $"received {YamlWord.Of(last.Received)}")}, {last.Use})");
+            ? $"# {Story.Unit.Serial}: first job"
+            : $"# {Story.Unit.Serial}: next job after {last.Number} ({(last.Finished is { } day ? $"finished {YamlWord.Of(day)}" : $"received {YamlWord.Of(last.Received)}")}, {last.Use})");
         Line($"unit: {YamlWord.Of(Story.Unit.Id)}");
         Line($"received: {YamlWord.Of(Received)}");
-        Line(Use is { } use ? $"use: {use}" : $"use:          # FILL IN: what it has run in all, such as {last?.Use ?? Story.Unit.UseAtStart}, which it was last time");
-        Line(Complaint is { } complaint ? $"complaint: {YamlWord.Of(complaint)}" : "complaint:    # FILL IN: what the customer says, in his words");
+        Line(Use is { } use ? $"use: {use}" : $"use:          # FILL IN: total usage; it was {last?.Use ?? Story.Unit.UseAtStart} last time");
+        Line(Complaint is { } complaint ? $"complaint: {YamlWord.Of(complaint)}" : "complaint:    # FILL IN: the complaint, in the customer's words");
         Line(Technician is { } technician ? $"technician: {YamlWord.Of(technician)}" : $"# technician: {string.Join(" or ", Story.Shop.Technicians.Select(t => t.Id))}");
         if (last?.NextEvent is { } raced)
         {
-            Line("# The event that it was geared for. Is it the last that it ran?");
+            Line("# The event it was geared for. Uncomment this if it was the last event.");
             Line($"# last_event: {{ venue: {raced.Venue}{(raced.On is { } on ? $", on: {YamlWord.Of(on)}" : "")}, laps: {raced.Laps.ToString(CultureInfo.InvariantCulture)}{Gears(", ")} }}");
         }
     }
@@ -60,32 +60,32 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
     private void Inside()
     {
         Line();
-        Line($"# In it: ratio set {Story.Unit.RatioSet}{Gears(", ").Replace("_", " ", StringComparison.Ordinal)}");
+        Line($"# Fitted: ratio set {Story.Unit.RatioSet}{Gears(", ").Replace("_", " ", StringComparison.Ordinal)}");
         foreach (var (part, (renewal, job)) in Story.Renewed.OrderBy(r => r.Key, StringComparer.Ordinal))
         {
-            Line($"#   {part}: {(renewal.Serial is { } serial ? serial + ", " : "")}in since job {job.Number} at {job.Use}{(renewal.Use is { } brought ? $", had run {brought}" : "")}");
+            Line($"#   {part}: {(renewal.Serial is { } serial ? serial + ", " : "")}fitted in job {job.Number} at {job.Use}{(renewal.Use is { } brought ? $", with {brought} of earlier usage" : "")}");
         }
 
         foreach (var fitted in Story.Unit.Fitted.Where(f => !Story.Renewed.ContainsKey(f.Part)))
         {
-            Line($"#   {fitted.Part}: {(fitted.Serial is { } serial ? serial + ", " : "")}in since {YamlWord.Of(Story.Unit.InService)}");
+            Line($"#   {fitted.Part}: {(fitted.Serial is { } serial ? serial + ", " : "")}fitted since {YamlWord.Of(Story.Unit.InService)}");
         }
 
         foreach (var due in Story.Due)
         {
-            Line($"# Due: {due.Part!.Name}, service life {due.Part.ServiceLife}{(due.At is { } at ? $", reached at {at.Amount.ToString("0.#", CultureInfo.InvariantCulture)} in all" : "")}");
+            Line($"# Due: {due.Part!.Name}, service life {due.Part.ServiceLife}{(due.At is { } at ? $", reached at a total of {at.Amount.ToString("0.#", CultureInfo.InvariantCulture)}" : "")}");
         }
     }
 
     private void Findings()
     {
         Line();
-        Line("# What is found. Take '# ' off 'findings:' and off what you look at; lines that stay behind '#' are not read.");
+        Line("# Findings. Uncomment 'findings:' and the parts you inspect; lines that start with '#' are ignored.");
         Line("# findings:");
         foreach (var part in Story.First)
         {
             var (seen, job) = Story.Seen[part.Id];
-            Line($"#   # FIRST: {part.Name}, '{(seen.Grade == Grade.Renew ? "renew" : "watch")}' in job {job.Number} and still in");
+            Line($"#   # FIRST: {part.Name}, graded '{(seen.Grade == Grade.Renew ? "renew" : "watch")}' in job {job.Number} and not renewed");
             Finding(part);
         }
 
@@ -104,7 +104,7 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
         {
             var before = Story.Seen.TryGetValue(part.Id, out var seen) ? seen.Finding.Finding.Measurements.FirstOrDefault(m => m.Measure == measure.Id) : null;
             var instrument = before?.Instrument is { } known ? $", instrument: {known}" : "";
-            Line($"#       - {{ measure: {measure.Id}{instrument}, readings: [] }}   # {(before is null ? "" : $"was {YamlWord.Of(before.Readings)}; ")}new {YamlWord.Of(measure.New)}, limit {YamlWord.Of(measure.Limit)}");
+            Line($"#       - {{ measure: {measure.Id}{instrument}, readings: [] }}   # {(before is null ? "" : $"last time {YamlWord.Of(before.Readings)}; ")}new {YamlWord.Of(measure.New)}, limit {YamlWord.Of(measure.Limit)}");
         }
     }
 
@@ -116,7 +116,7 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
         }
 
         Line();
-        Line("# What was set last time, to be put back where nothing was changed. Write down what came off before a nut is touched.");
+        Line("# Settings of the last job. Record the shims and values as found before you loosen a nut.");
         Line("settings:");
         foreach (var setting in Story.Gearbox.Settings)
         {
@@ -125,7 +125,7 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
             Line($"  - setting: {setting.Id}");
             if (setting.Shims is not null)
             {
-                Line($"    found_pack: []   # the shims that came off{(before is { Pack.Count: > 0 } ? $"; {job} put in [{YamlWord.Of(before.Pack.Cast<IQuantity>())}]" : "")}");
+                Line($"    found_pack: []   # shims removed{(before is { Pack.Count: > 0 } ? $"; {job} fitted [{YamlWord.Of(before.Pack.Cast<IQuantity>())}]" : "")}");
             }
 
             Line(setting.Kind == SettingKind.Tightening ? "    built: []" : "    found: []");
@@ -141,7 +141,7 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
 
         Line();
         Line("strip_list:");
-        Line("  # Move each step's id into the brackets as it is done.");
+        Line("  # Add each step's id to the brackets when it is done.");
         foreach (var step in Story.Gearbox.Strip)
         {
             Line($"  #   {step.Id}: {Single(step.Do)}{(step.Caution is { } caution ? $" CAUTION: {Single(caution)}" : "")}");

@@ -5,12 +5,12 @@ using Layshaft.Site.Assessment.Lives;
 
 namespace Layshaft.Cli.Starting;
 
-/// <summary>What the last job of a unit leaves for the next one.</summary>
+/// <summary>What the next job of a unit takes over from the last one.</summary>
 /// <param name="Unit">The unit.</param>
 /// <param name="Gearbox">Its type.</param>
 /// <param name="Shop">The shop.</param>
-/// <param name="Last">Its last job; null when it was never in.</param>
-/// <param name="Teeth">What it left with.</param>
+/// <param name="Last">Its last job; null if there is none.</param>
+/// <param name="Teeth">The gears fitted in it.</param>
 /// <param name="Seen">The last finding on each part that is still in it, with its job; the worst where a job has several.</param>
 /// <param name="Set">The last record of each setting, with its job.</param>
 /// <param name="Renewed">The last renewal in each place, with its job.</param>
@@ -26,7 +26,7 @@ internal sealed record UnitStory(
     IReadOnlyDictionary<string, (Renewal Renewal, Job Job)> Renewed,
     IReadOnlyList<ServiceDue> Due)
 {
-    /// <summary>The parts to look at first: left in though they were to be renewed, then those that were to be watched.</summary>
+    /// <summary>The parts to inspect first: those graded renew but not renewed, then those graded watch.</summary>
     public IEnumerable<Part> First => Gearbox.Parts
         .Where(p => GradeOf(p) is Grade.Renew or Grade.Watch)
         .OrderByDescending(p => GradeOf(p));
@@ -68,6 +68,6 @@ internal sealed record UnitStory(
             [.. ServiceAssessment.Of(unit, assessment.Lives, received).Where(d => d.State != DueState.NotYet && d.Part is not null)]);
     }
 
-    /// <summary>The grade that a part was left with; null when it was not looked at since it went in.</summary>
+    /// <summary>The last grade of a part; null if it was not inspected since it was fitted.</summary>
     public Grade? GradeOf(Part part) => Seen.TryGetValue(part.Id, out var seen) ? seen.Finding.Grade : null;
 }

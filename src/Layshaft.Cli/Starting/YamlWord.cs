@@ -60,7 +60,7 @@ internal static partial class YamlWord
         Angle q => q.ToUnit(AngleUnit.Degree),
         Temperature q => q.ToUnit(TemperatureUnit.DegreeCelsius),
         Mass q => q.ToUnit(MassUnit.Kilogram),
-        _ => throw new ArgumentException("Not a quantity that a book can hold.", nameof(quantity)),
+        _ => throw new ArgumentException("A book has no quantity of this kind.", nameof(quantity)),
     };
 
     [GeneratedRegex("^[A-Za-z][A-Za-z0-9'()/. -]*(?<![ ])\\z", RegexOptions.None, 1000)]

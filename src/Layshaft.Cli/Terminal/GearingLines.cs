@@ -10,7 +10,7 @@ namespace Layshaft.Cli.Terminal;
 internal sealed class GearingLines(SpeedUnit speed)
 {
     private const int FirstRows = 12;
-    private static readonly string[] s_head = ["place", "drop gears (driven/driver)", "final drive (driven/driver)", "lost per lap", "to the ideal", "top speed", "where", "engine", "limiter", "shifts", "corners between gears"];
+    private static readonly string[] s_head = ["rank", "drop gears (driven/driver)", "final drive (driven/driver)", "loss per lap", "loss to ideal", "top speed", "where", "engine", "on limiter", "upshifts", "corners between gears"];
 
     public void Write(GearingAnswer answer, TextWriter output)
     {
@@ -25,7 +25,7 @@ internal sealed class GearingLines(SpeedUnit speed)
         }
 
         Table([s_head, .. rows], output);
-        output.WriteLine(ranked.Count > FirstRows ? $"The first {FirstRows} of {ranked.Count} choices in stock." : $"{ranked.Count} choices in stock.");
+        output.WriteLine(ranked.Count > FirstRows ? $"The best {FirstRows} of {ranked.Count} choices in stock." : $"{ranked.Count} choices in stock.");
         output.WriteLine();
         foreach (var line in Reasons(answer))
         {
@@ -38,7 +38,7 @@ internal sealed class GearingLines(SpeedUnit speed)
         place,
         Pair(c.DropPair),
         Final(c.FinalDrive),
-        c.IsFinished ? Number(answer.LossSeconds(c), "0.000") + " s" : "does not get round",
+        c.IsFinished ? Number(answer.LossSeconds(c), "0.000") + " s" : "cannot complete the lap",
         c.IsFinished ? Number(c.LossToIdeal.Seconds, "0.000") + " s" : "",
         Quantity(c.TopSpeed),
         $"{c.TopSpeedStraight}, gear {c.TopSpeedGear}",
@@ -51,16 +51,16 @@ internal sealed class GearingLines(SpeedUnit speed)
     private IEnumerable<string> Reasons(GearingAnswer answer)
     {
         var ranking = answer.Ranking;
-        yield return $"Recommended: {Gears(answer.Recommended)}, within {Number(Recommendation.Tie.Seconds, "0.000")} s a lap of the fastest; so close, the fitted final drive and the least time on the limiter decide.";
+        yield return $"Recommended: {Gears(answer.Recommended)}, within {Number(Recommendation.Tie.Seconds, "0.000")} s a lap of the fastest. Within that margin, the fitted final drive and the least time on the limiter are preferred.";
         foreach (var change in ranking.Changes)
         {
-            var loss = change.LossOfPick is { } lost ? Number(lost.Seconds, "0.000") + " s a lap" : "the whole lap";
+            var loss = change.LossOfPick is { } lost ? $"loses {Number(lost.Seconds, "0.000")} s a lap" : "cannot complete the lap";
             yield return change.PickChanges
-                ? $"With {Article(change.Change.Name)}: best is {Gears(change.Candidates[0])}; the fastest loses {loss}."
-                : $"With {Article(change.Change.Name)}: the fastest stays the best.";
+                ? $"With {Article(change.Change.Name)}: {Gears(change.Candidates[0])} is the best; the fastest above {loss}."
+                : $"With {Article(change.Change.Name)}: the fastest above is still the best.";
         }
 
-        yield return $"Least to lose whatever the day brings: {Gears(ranking.Robust)}, at worst {Number(ranking.WorstRegretOfRobust.Seconds, "0.000")} s a lap.";
+        yield return $"Safest choice in unknown conditions: {Gears(ranking.Robust)}, which loses at most {Number(ranking.WorstRegretOfRobust.Seconds, "0.000")} s a lap.";
         var shown = answer.Checked ?? answer.Recommended;
         foreach (var caution in shown.Cautions)
         {
@@ -70,20 +70,20 @@ internal sealed class GearingLines(SpeedUnit speed)
         var car = answer.Case.Setup.Car;
         yield return string.Create(
             CultureInfo.InvariantCulture,
-            $"Assumed: {car.DrivelineEfficiency:0.0 %} of the torque reaches the wheels, grip {car.Grip:0.00}, drag {car.DragCoefficient:0.00} on {car.FrontalArea.SquareMeters:0.00} m².");
-        yield return "The makers' manuals and the event's regulations come first.";
+            $"Assumed: driveline efficiency {car.DrivelineEfficiency:0.0 %}, tyre friction coefficient {car.Grip:0.00}, drag coefficient {car.DragCoefficient:0.00}, frontal area {car.FrontalArea.SquareMeters:0.00} m².");
+        yield return "The makers' manuals and the event's regulations take precedence.";
     }
 
     private string Words(Eng.GearingCaution caution) => caution.Kind switch
     {
-        Eng.GearingCautionKind.TyreSpeed => $"{Quantity(caution.Figure)} is more than the tyre's speed symbol stands for, {Quantity(caution.Limit)}.",
-        Eng.GearingCautionKind.TyreSpeedOpenEnded => $"{Quantity(caution.Figure)}: the tyre's symbol says only more than {Quantity(caution.Limit)}; ask its maker.",
-        Eng.GearingCautionKind.TyreSpeedNotKnown => $"the tyre has no speed symbol; its maker says whether {Quantity(caution.Figure)} is in order.",
-        Eng.GearingCautionKind.PropshaftSpeed => $"the propshaft turns at {Quantity(caution.Figure)}, its limit is {Quantity(caution.Limit)}.",
-        Eng.GearingCautionKind.GearboxOutputSpeed => $"the gearbox output turns at {Quantity(caution.Figure)}, its limit is {Quantity(caution.Limit)}.",
-        Eng.GearingCautionKind.EngineAtLimiter => $"the car comes to the limiter, {Quantity(caution.Figure)}.",
-        Eng.GearingCautionKind.LimiterAboveEngineLimit => $"the limiter at {Quantity(caution.Figure)} is above the engine's limit, {Quantity(caution.Limit)}.",
-        _ => $"the air corrects the torque by {Quantity(caution.Figure)}; the standard is meant for up to {Quantity(caution.Limit)}.",
+        Eng.GearingCautionKind.TyreSpeed => $"the car reaches {Quantity(caution.Figure)}; the tyre is rated for {Quantity(caution.Limit)}. Do not use this gearing until the tyre maker and the regulations allow it.",
+        Eng.GearingCautionKind.TyreSpeedOpenEnded => $"the car reaches {Quantity(caution.Figure)}; the tyre's speed symbol means only above {Quantity(caution.Limit)}. Ask the tyre maker before using this gearing.",
+        Eng.GearingCautionKind.TyreSpeedNotKnown => $"the tyre has no speed symbol. Ask the tyre maker whether {Quantity(caution.Figure)} is allowed.",
+        Eng.GearingCautionKind.PropshaftSpeed => $"the propshaft reaches {Quantity(caution.Figure)}; its limit is {Quantity(caution.Limit)}. Above its critical speed, a propshaft can fail. Do not use this gearing.",
+        Eng.GearingCautionKind.GearboxOutputSpeed => $"the gearbox output reaches {Quantity(caution.Figure)}; its limit is {Quantity(caution.Limit)}. Do not use this gearing.",
+        Eng.GearingCautionKind.EngineAtLimiter => $"the engine reaches the limiter at {Quantity(caution.Figure)}.",
+        Eng.GearingCautionKind.LimiterAboveEngineLimit => $"the limiter at {Quantity(caution.Figure)} is above the engine's limit of {Quantity(caution.Limit)}. Set the limiter lower before driving.",
+        _ => $"the air correction of the torque is {Quantity(caution.Figure)}; the standard covers up to {Quantity(caution.Limit)}.",
     };
 
     private string Quantity(UnitsNet.IQuantity? quantity) => quantity switch
@@ -95,7 +95,7 @@ internal sealed class GearingLines(SpeedUnit speed)
         _ => "not known",
     };
 
-    private static string Source(EventAir air) => air.Source == AirSource.Altitude ? "standard air at the venue's altitude" : "as given for the day";
+    private static string Source(EventAir air) => air.Source == AirSource.Altitude ? "standard air at the venue's altitude" : "as given for the event";
 
     private static string Article(string change) => change == "worn tyres" ? change : "a " + change;
 

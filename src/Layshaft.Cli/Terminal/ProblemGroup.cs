@@ -3,21 +3,21 @@ using Layshaft.Book.Problems;
 
 namespace Layshaft.Cli.Terminal;
 
-/// <summary>A problem with the other places where the very same is said: a gauge overdue for calibration is so at each reading.</summary>
+/// <summary>A problem with the other places of the same message, such as a gauge overdue for calibration at each reading.</summary>
 /// <param name="First">The problem at its first place.</param>
-/// <param name="Elsewhere">The other places, in order; empty where it is said only here.</param>
+/// <param name="Elsewhere">The other places, in order; empty if it occurs only here.</param>
 internal sealed record ProblemGroup(Problem First, IReadOnlyList<Place> Elsewhere)
 {
     /// <summary>Up to so many places each keep a line of their own.</summary>
     private const int MostApart = 3;
 
-    /// <summary>Where else, as words that follow a sentence; empty where it is said only here.</summary>
-    public string Where => Elsewhere.Count == 0 ? string.Empty : $"And at {Elsewhere.Count} more places, the last in {Elsewhere[^1]}.";
+    /// <summary>The other places, as a sentence; empty if it occurs only here.</summary>
+    public string Where => Elsewhere.Count == 0 ? string.Empty : $"Repeated at {Elsewhere.Count} more places, the last in {Elsewhere[^1]}.";
 
     /// <summary>One line, as that of a problem.</summary>
     public override string ToString() => (First with { Remedy = $"{First.Remedy} {Where}".Trim() }).ToString();
 
-    /// <summary>Gathers notices that say the same at more than three places; what must be mended keeps each its own.</summary>
+    /// <summary>Groups notes that occur at more than three places; what must be fixed is never grouped.</summary>
     /// <param name="problems">The problems in order of place.</param>
     /// <returns>The groups by their first place.</returns>
     public static IReadOnlyList<ProblemGroup> Of(IEnumerable<Problem> problems)

@@ -17,7 +17,7 @@ internal static class ProblemLines
         }
     }
 
-    /// <summary>The lines without the book's folder, those that say the same at many places in one.</summary>
+    /// <summary>The lines without the book's folder; notes with many places are grouped.</summary>
     public static IReadOnlyList<string> Of(IEnumerable<Problem> problems) => [.. ProblemGroup.Of(problems).Select(g => g.ToString())];
 
     public static string Summary(IReadOnlyCollection<Problem> problems)

@@ -4,7 +4,7 @@ using Layshaft.Site.Publishing;
 namespace Layshaft.Cli.Terminal;
 
 /// <summary>
-/// Tells how far a publish is: one line that is written over on a terminal, a line at every quarter elsewhere, so that a
+/// Reports the progress of a publish: one line that is overwritten on a terminal, a line at every quarter elsewhere, so that a
 /// log stays short.
 /// </summary>
 internal sealed class PublishProgressLines : IProgress<PublishProgress>, IDisposable
@@ -28,7 +28,7 @@ internal sealed class PublishProgressLines : IProgress<PublishProgress>, IDispos
         {
             if (terminal)
             {
-                writer.Write(string.Create(CultureInfo.InvariantCulture, $"\r{value.Done} of {value.Total} files made"));
+                writer.Write(string.Create(CultureInfo.InvariantCulture, $"\r{value.Done} of {value.Total} files generated"));
                 open = true;
                 return;
             }
@@ -37,7 +37,7 @@ internal sealed class PublishProgressLines : IProgress<PublishProgress>, IDispos
             if (reached > quarters)
             {
                 quarters = reached;
-                writer.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{value.Done} of {value.Total} files made"));
+                writer.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{value.Done} of {value.Total} files generated"));
             }
         }
     }

@@ -25,7 +25,7 @@ internal static class Micrometres
         var um = Nearest(length, what);
         return Math.Abs(length.Micrometers - um) < 1e-3
             ? um
-            : throw new ArgumentException($"the {what} {length} is no whole number of micrometres: write it to three decimals of a millimetre", what);
+            : throw new ArgumentException($"the {what} {length} is not a whole number of micrometres: write it to three decimal places of a millimetre", what);
     }
 
     /// <summary>Whole micrometres as a length in millimetres.</summary>

@@ -28,7 +28,7 @@ public sealed record SettingSheet(IReadOnlyList<SettingResult> Results, IReadOnl
         {
             if (!names.Add(setting.Name))
             {
-                throw new ArgumentException($"the setting \"{setting.Name}\" is asked for twice", nameof(required));
+                throw new ArgumentException($"the setting \"{setting.Name}\" is listed twice", nameof(required));
             }
         }
 
@@ -53,7 +53,7 @@ public sealed record SettingSheet(IReadOnlyList<SettingResult> Results, IReadOnl
         var (low, high) = (required.Low?.In(recorded.Unit), required.High?.In(recorded.Unit));
         if (low > high)
         {
-            throw new ArgumentException($"the band of \"{required.Name}\" is upside down: give the smaller value as the low one", nameof(required));
+            throw new ArgumentException($"the band of \"{required.Name}\" is reversed: write the smaller value as the low one", nameof(required));
         }
 
         if (low is null && high is null)

@@ -77,7 +77,7 @@ public static class ShimPacks
         var twice = sorted.Zip(sorted.Skip(1)).FirstOrDefault(pair => Um(pair.First) == Um(pair.Second));
         return twice.First is null
             ? sorted
-            : throw new ArgumentException($"shims of {twice.First.Thickness} are stated twice: add their counts", nameof(stock));
+            : throw new ArgumentException($"shims of {twice.First.Thickness} are listed twice: add their counts", nameof(stock));
     }
 
     private static int Um(ShimStock shim) => Micrometres.Exact(shim.Thickness, "shim thickness");

@@ -10,7 +10,7 @@ public sealed record TargetBand(Length Low, Length High)
     /// <summary>Greatest value allowed.</summary>
     public Length High { get; } = High >= Low
         ? High
-        : throw new ArgumentException($"the band runs from {Low} to {High}: give the smaller value first", nameof(High));
+        : throw new ArgumentException($"the band runs from {Low} to {High}: write the smaller value first", nameof(High));
 
     /// <summary>Middle of the band.</summary>
     public Length Middle => Low + ((High - Low) / 2);

@@ -12,7 +12,7 @@ public static class FindingAssessor
     /// <param name="part">The finding's part.</param>
     /// <param name="job">The job that it belongs to, for the day of the measurement.</param>
     /// <param name="shop">The shop, for its instruments.</param>
-    /// <param name="problems">Receives what the technician must mend: no grade at all, or one overruled without a reason.</param>
+    /// <param name="problems">Receives what the technician must fix: no grade at all, or one overruled without a reason.</param>
     public static FindingAssessment Assess(Finding finding, Part part, Job job, Shop shop, ProblemList problems)
     {
         ArgumentNullException.ThrowIfNull(finding);
@@ -24,7 +24,7 @@ public static class FindingAssessor
         var overruled = finding.Grade is { } given && byPolicy is { } worked && given != worked;
         if (finding.Grade is null && byPolicy is null)
         {
-            problems.Add("no-grade", finding.Origin.Place, $"'{part.Name}' has neither a measurement nor a grade.", "Add 'grade: reuse', 'watch' or 'renew'.");
+            problems.Add("no-grade", finding.Origin.Place, $"'{part.Name}' has neither a measurement nor a grade.", "Add a measurement, or 'grade: reuse', 'watch' or 'renew'.");
         }
 
         if (overruled && finding.Reason is null)
@@ -32,8 +32,8 @@ public static class FindingAssessor
             problems.Add(
                 "overruled-without-reason",
                 finding.Origin.At("grade"),
-                $"The measurements make this '{WordOf(byPolicy!.Value)}', but the grade says '{WordOf(finding.Grade!.Value)}'.",
-                "Add 'reason: …', or take the grade out.");
+                $"The measurements give '{WordOf(byPolicy!.Value)}', but the grade is '{WordOf(finding.Grade!.Value)}'.",
+                "Add 'reason: …' or remove the grade.");
         }
 
         return new FindingAssessment(finding, part, measures, byPolicy, finding.Grade ?? byPolicy ?? Grade.Watch, overruled);

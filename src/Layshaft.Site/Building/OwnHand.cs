@@ -63,8 +63,8 @@ public sealed record OwnHand(TemplateFolders Folders, TemplateSet Templates, Tex
         problems.Add(
             "unknown-language",
             shop.Origin.At("language"),
-            $"There are no texts for the language '{shop.Language}'.",
-            $"Write one of {string.Join(", ", known)}, or put your own words into {FolderName}/texts/{shop.Language}.yaml.");
+            $"There are no translations for the language '{shop.Language}'.",
+            $"Write one of: {string.Join(", ", known)}, or add your own texts in {FolderName}/texts/{shop.Language}.yaml.");
         return "en";
     }
 
@@ -75,8 +75,8 @@ public sealed record OwnHand(TemplateFolders Folders, TemplateSet Templates, Tex
             problems.Note(
                 "contrast",
                 shop.Origin.At("colour"),
-                FormattableString.Invariant($"{pale.Asked} on the paper of the pages has a contrast of {pale.Ratio:0.0}:1, and text needs {Contrast.Text:0.0}:1 (WCAG 2.2, success criterion 1.4.3), so the pages use {pale.Used} instead."),
-                "Write that, or any darker colour.");
+                FormattableString.Invariant($"The contrast of {pale.Asked} on the page background is {pale.Ratio:0.0}:1, but text needs {Contrast.Text:0.0}:1 (WCAG 2.2, success criterion 1.4.3). The pages use {pale.Used} instead."),
+                "Write that colour or a darker one.");
         }
     }
 }

@@ -44,7 +44,7 @@ internal static class PictureFiles
         using var stream = files.Open(path);
         var (renditions, problem) = PhotoRenditions.Make(stream, photo.File);
         return new Rendered(renditions, renditions is not null ? null : new Problem(
-            "picture", photo.Origin.At("file"), problem!.Message, "Until then a crossed field stands in its place.", Severity.LeftOut));
+            "picture", photo.Origin.At("file"), problem!.Message, "Until then a placeholder is shown.", Severity.LeftOut));
     }
 
     private sealed record Rendered(PhotoRenditions? Renditions, Problem? Damage)

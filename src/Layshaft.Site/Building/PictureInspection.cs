@@ -89,7 +89,7 @@ public static class PictureInspection
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return new Problem("unreadable", place, "This file can't be opened.", "Close it in other programs and check its permissions.");
+            return new Problem("unreadable", place, "This file cannot be opened.", "Close it in other programs and check its permissions.");
         }
     }
 

@@ -15,7 +15,7 @@ internal static class Currencies
     {
         if (code.Length != 3 || !code.All(char.IsAsciiLetterUpper))
         {
-            throw new ArgumentException($"`{code}` is not a currency's code; write three capital letters, as in EUR.", nameof(code));
+            throw new ArgumentException($"'{code}' is not a currency code. Write three capital letters, such as EUR.", nameof(code));
         }
 
         return None.Contains(code) ? 0 : Three.Contains(code) ? 3 : 2;

@@ -39,7 +39,7 @@ public static class NoteRenderer
 
         if (markdown.Length > LongestNote)
         {
-            return Unusable($"This note is longer than {LongestNote / 1024} Ki characters; shorten it.");
+            return Unusable($"This note is longer than {LongestNote / 1024} Ki characters. Shorten it.");
         }
 
         if (NestsTooDeeply(markdown))
@@ -106,7 +106,7 @@ public static class NoteRenderer
     }
 
     private static NoteResult TooDeep() =>
-        Unusable("This note nests lists, quotes or brackets too deeply; write it flatter.");
+        Unusable("This note nests lists, quotes or brackets too deeply. Use fewer levels.");
 
     private static NoteResult Unusable(string message) => new(new(string.Empty), [new(1, message)]);
 }

@@ -18,7 +18,7 @@ internal static class NoteRules
                     heading.Level = Math.Min(6, heading.Level + headingLevel);
                     break;
                 case LinkInline { IsImage: true } image:
-                    problems.Add(new(image.Line + 1, "A picture in a note is not shown; put the photo into the job's photos."));
+                    problems.Add(new(image.Line + 1, "An image in a note is not shown. Add the photo under 'photos' in the job."));
                     ReduceToText(image);
                     break;
                 case LinkInline link:
@@ -79,7 +79,7 @@ internal static class NoteRules
     private static void KeepPageSecret(Inline link) => link.GetAttributes().AddProperty("rel", "noreferrer");
 
     private static NoteProblem Refused(int line, string? address) =>
-        new(line + 1, $"The link to `{address}` is left out; links lead to http, https, mailto, tel or a page of this site.");
+        new(line + 1, $"The link to '{address}' is left out. Write a link to http, https, mailto, tel or a page of this site.");
 
     /// <summary>Puts a link's own words in its place.</summary>
     private static void ReduceToText(LinkInline link)

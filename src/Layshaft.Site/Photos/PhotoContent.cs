@@ -11,17 +11,17 @@ internal static class PhotoContent
     private static readonly (string Mark, int At, string Name)[] Others =
     [
         ("%PDF", 0, "a PDF document"),
-        ("GIF8", 0, "a GIF picture"),
-        ("BM", 0, "a BMP picture"),
+        ("GIF8", 0, "a GIF image"),
+        ("BM", 0, "a BMP image"),
         ("II*\0", 0, "a TIFF or raw camera file"),
         ("MM\0*", 0, "a TIFF or raw camera file"),
-        ("8BPS", 0, "a layered drawing"),
+        ("8BPS", 0, "a layered image"),
         ("PK\u0003\u0004", 0, "a ZIP archive or an office document"),
         ("RIFF", 0, "a sound or video file"),
         ("ftyp", 4, "a video"),
         ("\u001aE\u00df\u00a3", 0, "a video"),
-        ("\0\0\0\fJXL ", 0, "a JPEG XL picture"),
-        ("\u00ff\n", 0, "a JPEG XL picture"),
+        ("\0\0\0\fJXL ", 0, "a JPEG XL image"),
+        ("\u00ff\n", 0, "a JPEG XL image"),
     ];
 
     /// <summary>The format by content, or null with what the file is instead ("a PDF document").</summary>
@@ -71,7 +71,7 @@ internal static class PhotoContent
             return "a web page (HTML)";
         }
 
-        return text.AsSpan().ContainsAnyInRange('\0', '\u0008') ? "nothing that is known as a picture" : "a text file";
+        return text.AsSpan().ContainsAnyInRange('\0', '\u0008') ? "not a known image format" : "a text file";
     }
 
     private static byte[] Latin(string mark) => Encoding.Latin1.GetBytes(mark);

@@ -14,42 +14,42 @@ internal static class PhotoProblems
 
     public static PhotoProblem CannotOpen(string file, Exception why) => new(PhotoProblemKind.Unreadable, why switch
     {
-        FileNotFoundException or DirectoryNotFoundException => $"{file} is not there. Put the photo in place, or correct its name in the job file.",
-        UnauthorizedAccessException => $"{file} may not be read. Check who may read the file.",
-        _ => $"{file} cannot be opened. Close the program that uses it, then try again.",
+        FileNotFoundException or DirectoryNotFoundException => $"{file} does not exist. Add the photo, or correct its name in the job file.",
+        UnauthorizedAccessException => $"{file} cannot be read. Check its permissions.",
+        _ => $"{file} cannot be opened. Close it in other programs and try again.",
     });
 
     public static PhotoProblem NotAPhoto(string file, string instead) =>
-        new(PhotoProblemKind.NotAPhoto, $"{file} is {instead}, not a photo. Use a JPEG, PNG, WebP, HEIC or AVIF picture.");
+        new(PhotoProblemKind.NotAPhoto, $"{file} is {instead}, not a photo. Use a JPEG, PNG, WebP, HEIC or AVIF image.");
 
     public static PhotoProblem CutShort(string file) =>
-        new(PhotoProblemKind.CutShort, $"{file} is cut short: the file ends before the picture does. {CopyAgain}");
+        new(PhotoProblemKind.CutShort, $"{file} is incomplete: the file ends before the image does. {CopyAgain}");
 
     public static PhotoProblem CutShort(string file, int rows, int of) => new(
         PhotoProblemKind.CutShort,
-        string.Create(CultureInfo.InvariantCulture, $"{file} is cut short: the picture ends at {100L * rows / of} % of its height. {CopyAgain}"));
+        string.Create(CultureInfo.InvariantCulture, $"{file} is incomplete: the image ends at {100L * rows / of} % of its height. {CopyAgain}"));
 
     public static PhotoProblem Damaged(string file, PhotoFormat format) =>
-        new(PhotoProblemKind.Unreadable, $"{file} is a {Word(format)} picture, but a damaged one. {CopyAgain}");
+        new(PhotoProblemKind.Unreadable, $"{file} is a damaged {Word(format)} image. {CopyAgain}");
 
     public static PhotoProblem NoDecoder(string file, PhotoFormat format) =>
-        new(PhotoProblemKind.Unreadable, $"{file} is a {Word(format)} picture, which can't be read on this system. Save it as JPEG.");
+        new(PhotoProblemKind.Unreadable, $"{file} is a {Word(format)} image, which this system cannot read. Save it as JPEG.");
 
     public static PhotoProblem FileTooLarge(string file, long bytes, PhotoLimits limits) => new(
         PhotoProblemKind.TooLarge,
-        string.Create(CultureInfo.InvariantCulture, $"{file} is too large: {bytes >> 20} MB, and {limits.MaxFileBytes >> 20} MB is the most. Save it smaller."));
+        string.Create(CultureInfo.InvariantCulture, $"{file} is too large: {bytes >> 20} MB, and the limit is {limits.MaxFileBytes >> 20} MB. Save a smaller version."));
 
     public static PhotoProblem TooManyPixels(string file, PhotoFacts facts, PhotoLimits limits) => new(
         PhotoProblemKind.TooLarge,
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{file} is too large: {facts.StoredWidth} × {facts.StoredHeight} pixels, and {limits.MaxPixels / 1e6:0.##} million is the most. Save it smaller."));
+            $"{file} is too large: {facts.StoredWidth} × {facts.StoredHeight} pixels, and the limit is {limits.MaxPixels / 1e6:0.##} million. Save a smaller version."));
 
     public static PhotoProblem TooMuchMemory(string file, PhotoFacts facts) => new(
         PhotoProblemKind.TooLarge,
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{file} is too large: decoding {facts.StoredWidth} × {facts.StoredHeight} pixels of {Word(facts.Format)} takes about {facts.WorkingBytes >> 20} MB of memory. Save it smaller, or as JPEG."));
+            $"{file} is too large: decoding {facts.StoredWidth} × {facts.StoredHeight} pixels of {Word(facts.Format)} takes about {facts.WorkingBytes >> 20} MB of memory. Save a smaller version, or a JPEG."));
 
     public static PhotoProblem? WrongExtension(string file, PhotoFormat format)
     {
@@ -63,7 +63,7 @@ internal static class PhotoProblems
         };
         return fitting.Contains(Path.GetExtension(file), StringComparer.OrdinalIgnoreCase)
             ? null
-            : new(PhotoProblemKind.WrongExtension, $"{file} holds a {Word(format)} picture. Rename it to {Path.ChangeExtension(file, fitting[0])}.");
+            : new(PhotoProblemKind.WrongExtension, $"{file} contains a {Word(format)} image. Rename it to {Path.ChangeExtension(file, fitting[0])}.");
     }
 
     private static string Word(PhotoFormat format) => format switch

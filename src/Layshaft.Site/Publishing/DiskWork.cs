@@ -30,7 +30,7 @@ internal sealed class DiskWork(bool waitForDisk = true) : IFileWork
     public void CopySymbolicLink(string from, string to)
     {
         var link = new FileInfo(from);
-        var target = link.LinkTarget ?? throw new IOException($"`{from}` is a link of a kind that cannot be copied; move it out of the site.");
+        var target = link.LinkTarget ?? throw new IOException($"'{from}' is a link that cannot be copied. Move it out of the site.");
         if ((link.Attributes & FileAttributes.Directory) != 0)
         {
             Directory.CreateSymbolicLink(to, target);

@@ -47,7 +47,7 @@ internal sealed class OldSite
             look = TreeLook.At(root, SiteRegister.None);
             if (look.Others.Entries.FirstOrDefault(e => e.Kind != TreeKind.File) is { } other)
             {
-                problem = new(root, $"This folder is not a site of ours and already holds `{other.Path}`; name a new or empty folder.");
+                problem = new(root, $"This folder contains '{other.Path}', and Layshaft did not create it. Name a new or empty folder.");
                 return null;
             }
 
@@ -67,7 +67,7 @@ internal sealed class OldSite
             return new(root, TreeLook.At(root, register), register, began) { Links = manifest.Links };
         }
 
-        problem = new(manifestPath, "This list of our files is damaged, so we cannot tell which are ours. Move the folder away and publish anew.");
+        problem = new(manifestPath, "This list of the site's files is damaged, so Layshaft cannot distinguish them from other files. Move the folder away and publish again.");
         return null;
     }
 

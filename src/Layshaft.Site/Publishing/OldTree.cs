@@ -231,7 +231,7 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
     private void KeepAside(string from, string path, ICollection<PublishProblem> warnings)
     {
         var name = _aside.Take(from, path);
-        warnings.Add(new(path, $"This file was changed by hand; the one that could not stay is kept as {name}."));
+        warnings.Add(new(path, $"This file was edited by hand. The edited version is kept as {name}."));
     }
 
     private void MoveTo(string from, string to)

@@ -37,29 +37,29 @@ public static class OutputFolder
     {
         if (string.IsNullOrWhiteSpace(folder))
         {
-            return new("", "Name the folder to publish into.");
+            return new("", "The output folder is missing. Name a folder.");
         }
 
         var real = RealPath(folder);
         if (File.Exists(real))
         {
-            return new(folder, "This is a file; name a folder.");
+            return new(folder, "This is a file. Name a folder.");
         }
 
         if (Path.GetDirectoryName(real) is null || IsAny(WellKnown, real) || IsAny(Personal.Select(Environment.GetFolderPath), real)
             || System.Any(s => s.Length > 0 && IsSameOrBelow(real, s)))
         {
-            return new(folder, "This folder belongs to the system or holds more than a site; name a folder for the site alone.");
+            return new(folder, "This folder belongs to the system or contains more than a site. Name a folder used only for the site.");
         }
 
         if (Path.GetFileName(real).StartsWith(StateFolder.Prefix, Names))
         {
-            return new(folder, $"Folders that begin with `{StateFolder.Prefix}` are for publishing itself; choose another name.");
+            return new(folder, $"Folder names that begin with '{StateFolder.Prefix}' are reserved. Name another folder.");
         }
 
         if (book is not null && IsSameOrBelow(RealPath(book), real))
         {
-            return new(folder, "This folder is the book, or the book lies in it; name a folder outside, or one within the book.");
+            return new(folder, "This folder is the book or contains it. Name a folder outside the book, or a folder in it.");
         }
 
         return null;

@@ -31,22 +31,22 @@ public static class OutputPath
             var part = path.AsSpan(range);
             if (part.Length == 0)
             {
-                return "A path is relative, and one slash stands between its parts.";
+                return "A path is relative, with one slash between its parts.";
             }
 
             if (part.ContainsAnyExcept(Allowed))
             {
-                return "A path has only letters a to z, digits, `-`, `_` and `.` between its slashes.";
+                return "A path has only letters a to z, digits, '-', '_' and '.' between its slashes.";
             }
 
             if (part[0] == '.' || part[^1] == '.')
             {
-                return "No part of a path begins or ends with a point.";
+                return "No part of a path begins or ends with a dot.";
             }
 
             if (IsDevice(part))
             {
-                return $"`{part}` is the name of a device on Windows; choose another.";
+                return $"'{part}' is a device name on Windows. Choose another name.";
             }
         }
 

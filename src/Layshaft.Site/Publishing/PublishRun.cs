@@ -86,7 +86,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         }
         catch (Exception e) when (!swapped && e is IOException or UnauthorizedAccessException)
         {
-            var problem = $"The new site could not be put in place; the old one is as it was. {e.Message}";
+            var problem = $"The new site could not be put in place. The old site is unchanged. {e.Message}";
             return PublishResult.Failed(_state.Output, problem) with { Warnings = [.. _warnings] };
         }
         finally
@@ -110,7 +110,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         int[] left = [.. Enumerable.Range(0, before.Count).Where(i => before.Paths.PlaceIn(now.Paths, i) < 0)];
         var same = added.Count + changed.Count + restored.Count + left.Length == 0 && SiteManifest.HashOf(now, links.History) == before.List;
         _warnings.AddRange(strangers.Edited.Select(path => new PublishProblem(
-            path, "This file of ours has left the site, but was changed by hand; it was left alone and is no longer ours.")));
+            path, "This file is no longer part of the site, but was edited by hand, so it was kept.")));
         return new(same ? PublishOutcome.Unchanged : PublishOutcome.Published, [])
         {
             Added = added,
@@ -148,7 +148,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            _warnings.Add(new(_state.Root, $"Something could not be cleared away; the next publish tries again. {e.Message}"));
+            _warnings.Add(new(_state.Root, $"Temporary files could not be removed. The next publish will try again. {e.Message}"));
         }
     }
 

@@ -85,7 +85,7 @@ public sealed class Publisher
                 throw;
             }
 
-            refused = new PublishProblem(state.Root, $"What an interrupted publish left cannot be cleared: {e.Message}");
+            refused = new PublishProblem(state.Root, $"The remains of an interrupted publish cannot be removed: {e.Message}");
             return null;
         }
 
@@ -105,7 +105,7 @@ public sealed class Publisher
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            problem = new(folder, $"A publish works in a folder beside this one, which cannot be made: {e.Message}");
+            problem = new(folder, $"The working folder beside this one cannot be created: {e.Message}");
             return null;
         }
 
@@ -115,7 +115,7 @@ public sealed class Publisher
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            problem = new(folder, $"Another publish into this folder is at work; wait until it has ended. ({e.Message})");
+            problem = new(folder, $"Another publish into this folder is running. Wait until it has finished. ({e.Message})");
             return null;
         }
     }

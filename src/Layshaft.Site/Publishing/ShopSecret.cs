@@ -56,7 +56,7 @@ public sealed class ShopSecret
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return new(null, $"The secret of customers' links cannot be read or made at {path}: {e.Message}", null);
+            return new(null, $"The secret for customer links cannot be read or created at {path}: {e.Message}", null);
         }
     }
 
@@ -70,11 +70,11 @@ public sealed class ShopSecret
 
     private static ShopSecretResult Damaged(string origin) => new(
         null,
-        $"{origin} does not hold a secret (at least {FewestCharacters} characters without a space). Put it back from a backup; "
-        + "a new one would change every customer's link.",
+        $"{origin} does not contain a secret (at least {FewestCharacters} characters without spaces). Restore it from a backup; "
+        + "a new secret would change every customer's link.",
         null);
 
-    /// <summary>Writes a new secret whole or not at all; whoever comes first when two begin at once, his stays.</summary>
+    /// <summary>Writes a new secret atomically; if two publishes start at once, the first one's secret is kept.</summary>
     private static void Make(string path)
     {
         var draft = $"{path}-{Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(4))}";
@@ -111,5 +111,5 @@ public sealed class ShopSecret
     private static string? WarningAbout(string path) =>
         OperatingSystem.IsWindows() || (File.GetUnixFileMode(path) & ~(OwnerOnly | UnixFileMode.UserExecute)) == 0
             ? null
-            : $"{path} can be read by others on this machine; take their rights away (chmod 600).";
+            : $"{path} can be read by other users of this computer. Remove their access (chmod 600).";
 }

@@ -82,6 +82,6 @@ internal sealed class SpareTree(StateFolder state, OldSite site, string manifest
     private void KeepAside(string from, string path, ICollection<PublishProblem> warnings)
     {
         var name = _aside.Take(from, path);
-        warnings.Add(new(from, $"This is not ours and stood where only our work does; it is kept as {name}."));
+        warnings.Add(new(from, $"Layshaft did not create this file in its working folder. It is kept as {name}."));
     }
 }

@@ -5,7 +5,7 @@ namespace Layshaft.Site.Publishing;
 
 /// <summary>An output of a known path could not be made.</summary>
 internal sealed class StagingException(string path, Exception inner)
-    : Exception($"This file could not be made; the old site is as it was. {inner.Message}", inner)
+    : Exception($"This file could not be generated. The old site is unchanged. {inner.Message}", inner)
 {
     internal string Path { get; } = path;
 }

@@ -48,7 +48,7 @@ internal sealed class Strangers
         var wanted = places.Met(planned).Concat(places.Met(PathTable.Of([manifestPath], out _))).ToLookup(m => m.Place, m => m.IsFolder, StringComparer.Ordinal);
         return Entries
             .Where(e => wanted[e.Path].Any(isFolder => !isFolder || e.Kind != TreeKind.Folder))
-            .Select(e => new PublishProblem(e.Path, "This is not ours and stands where the site needs a file or folder; move it away or rename it."));
+            .Select(e => new PublishProblem(e.Path, "Layshaft did not create this, and the site needs its path. Move or rename it."));
     }
 
     /// <summary>Every folder of a site that has files of ours and these strangers.</summary>

@@ -62,7 +62,7 @@ internal sealed class PageContext : TemplateContext
                 return Write(number.ToString(CultureInfo.InvariantCulture));
             default:
                 throw new ScriptRuntimeException(span,
-                    $"A {textAsObject.GetType().Name} is not text; let the page's record hold it as formatted text.");
+                    $"A {textAsObject.GetType().Name} is not text. Put it into the page's record as formatted text.");
         }
     }
 
@@ -73,5 +73,5 @@ internal sealed class PageContext : TemplateContext
         base.GetListAccessorImpl(target, type) is { } lists ? new ReadOnlyListAccessor(lists) : null!;
 
     public override void Import(SourceSpan span, object objectToImport) =>
-        throw new ScriptRuntimeException(span, "Names are not imported; write the whole name.");
+        throw new ScriptRuntimeException(span, "Names cannot be imported. Write the full name.");
 }

@@ -40,5 +40,5 @@ internal sealed class ReadOnlyListAccessor(IListAccessor inner) : IListAccessor
         inner.GetValue(context, span, target, index)!;
 
     public void SetValue(TemplateContext context, SourceSpan span, object target, int index, object? value) =>
-        throw new Scriban.Syntax.ScriptRuntimeException(span, "A list is not changed in a template.");
+        throw new Scriban.Syntax.ScriptRuntimeException(span, "A template cannot change a list.");
 }

@@ -58,7 +58,7 @@ public sealed class TemplateEngine
 
         if (!_templates.TryGet(template, out var parsed))
         {
-            return Failed(new(template, 0, 0, "There is no template of this name."));
+            return Failed(new(template, 0, 0, "There is no template with this name."));
         }
 
         using var limited = CancellationTokenSource.CreateLinkedTokenSource(cancel);
@@ -93,10 +93,10 @@ public sealed class TemplateEngine
     private RawHtml? Include(Scriban.TemplateContext context, ScriptNode caller, ScriptArray values)
     {
         var name = values[0] as string
-            ?? throw new ScriptRuntimeException(caller.Span, "`include` takes the template's name in quotes.");
+            ?? throw new ScriptRuntimeException(caller.Span, "'include' needs the template's name in quotes.");
         if (!_templates.TryGet(name, out var part))
         {
-            throw new ScriptRuntimeException(caller.Span, UnknownNames.Sentence($"There is no template named `{name}`.", name, _templates.Names));
+            throw new ScriptRuntimeException(caller.Span, UnknownNames.Sentence($"There is no template '{name}'.", name, _templates.Names));
         }
 
         context.EnterRecursive(caller);
@@ -143,7 +143,7 @@ public sealed class TemplateEngine
 
     private string Say(Scriban.TemplateContext context, ScriptNode caller, ScriptArray values)
     {
-        var key = values[0] as string ?? throw new ScriptRuntimeException(caller.Span, "`say` takes the text's key in quotes.");
+        var key = values[0] as string ?? throw new ScriptRuntimeException(caller.Span, "'say' needs the text's key in quotes.");
         var named = values.Count > 1 ? values[1] as ScriptObject : null;
         try
         {

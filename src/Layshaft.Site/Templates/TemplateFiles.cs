@@ -38,7 +38,7 @@ internal static class TemplateFiles
     {
         if (!Directory.Exists(folder))
         {
-            problems.Add(new(folder, 0, 0, "This template folder does not exist; name one that does."));
+            problems.Add(new(folder, 0, 0, "This template folder does not exist. Name another folder."));
             return;
         }
 
@@ -65,13 +65,13 @@ internal static class TemplateFiles
                     return string.Empty;
                 }
 
-                problems.Add(new(name, 0, 0, "There is nothing in this file; take it out, or put a remark into it: {{# empty #}}."));
+                problems.Add(new(name, 0, 0, "This file is empty. Remove it, or write a comment into it: {{# empty #}}."));
                 return null;
             }
 
             if (length > LargestBytes)
             {
-                problems.Add(new(name, 0, 0, "This file is larger than 1 MiB; split it."));
+                problems.Add(new(name, 0, 0, "This file is larger than 1 MiB. Split it."));
                 return null;
             }
 
@@ -83,7 +83,7 @@ internal static class TemplateFiles
         }
         catch (DecoderFallbackException)
         {
-            problems.Add(new(name, 0, 0, "This file is not UTF-8 text; save it as UTF-8."));
+            problems.Add(new(name, 0, 0, "This file is not UTF-8 text. Save it as UTF-8."));
         }
 
         return null;

@@ -30,22 +30,22 @@ internal static class TemplateRules
 
     private static string? Refusal(ScriptNode node) => node switch
     {
-        ScriptWhileStatement => "`while` may never end; use `for` over a list.",
-        ScriptTableRowStatement => "`tablerow` is not used here; write the table's rows with `for`.",
-        ScriptCaptureStatement => "`capture` turns markup into text, which is then escaped; use `include`.",
+        ScriptWhileStatement => "'while' may never end. Write 'for' over a list.",
+        ScriptTableRowStatement => "'tablerow' is not allowed. Write the table's rows with 'for'.",
+        ScriptCaptureStatement => "'capture' turns markup into text, which is then escaped. Write 'include'.",
         ScriptWrapStatement or ScriptFunction or ScriptAnonymousFunction =>
-            "Functions are not written in templates; put the part in a file of its own and `include` it.",
-        ScriptWithStatement or ScriptImportStatement => "`with` and `import` hide where a name comes from; write the whole name.",
-        ScriptThisExpression => "`this` is not used here; write the value's name.",
-        ScriptIncrementDecrementExpression => "Templates compute nothing; let the page's record hold the result.",
+            "Templates cannot define functions. Put the section into its own file and write 'include'.",
+        ScriptWithStatement or ScriptImportStatement => "'with' and 'import' hide where a name comes from. Write the full name.",
+        ScriptThisExpression => "'this' is not allowed. Write the value's name.",
+        ScriptIncrementDecrementExpression => "Templates compute nothing. Put the result into the page's record.",
         ScriptUnaryExpression { Operator: not (ScriptUnaryOperator.Not or ScriptUnaryOperator.None) } =>
-            "Templates compute nothing; only `!` is used before a value.",
+            "Templates compute nothing. Write only '!' before a value.",
         ScriptBinaryExpression { Operator: var op } when !Allowed(op) =>
-            "Templates compute nothing; let the page's record hold the result.",
+            "Templates compute nothing. Put the result into the page's record.",
         ScriptAssignExpression { Target: not ScriptVariable } =>
-            "A value's member is not changed in a template; give the result a name of its own.",
+            "A template cannot change a value's member. Give the result its own name.",
         ScriptAssignExpression { EqualToken.TokenType: not Scriban.Parsing.TokenType.Equal } =>
-            "Templates compute nothing; let the page's record hold the result.",
+            "Templates compute nothing. Put the result into the page's record.",
         _ => null,
     };
 

@@ -56,7 +56,7 @@ public sealed class TemplateSet
             if (TemplateNumbers.Endless(text) is { } at)
             {
                 var before = text.AsSpan(0, at);
-                problems.Add(new TemplateProblem(name, before.Count('\n') + 1, at - before.LastIndexOf('\n'), "This number is larger than any that a template needs; templates compute nothing."));
+                problems.Add(new TemplateProblem(name, before.Count('\n') + 1, at - before.LastIndexOf('\n'), "This number is too large for a template. Templates compute nothing."));
                 continue;
             }
 

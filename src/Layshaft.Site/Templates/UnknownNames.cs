@@ -21,13 +21,13 @@ internal static class UnknownNames
             IList => s_list,
             _ => [.. context.GetMemberAccessor(target).GetMembers(context, span, target).Order(StringComparer.Ordinal)],
         };
-        throw new ScriptRuntimeException(span, Sentence($"There is no `{member}` in this value.", member, known));
+        throw new ScriptRuntimeException(span, Sentence($"There is no '{member}' in this value.", member, known));
     }
 
     internal static bool Variable(TemplateContext context, SourceSpan span, ScriptVariable variable, out object? value)
     {
         value = null;
-        throw new ScriptRuntimeException(span, Sentence($"There is no `{variable}` here.", variable.Name, s_globals));
+        throw new ScriptRuntimeException(span, Sentence($"There is no '{variable}' here.", variable.Name, s_globals));
     }
 
     internal static string Sentence(string what, string name, IReadOnlyCollection<string> known) => $"{what} {NearestWord.Advice(name, known)}".TrimEnd();

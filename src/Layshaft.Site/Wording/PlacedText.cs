@@ -39,7 +39,7 @@ internal sealed class PlacedText
             var end = rest[brace..].IndexOf('}') + brace;
             if (rest[brace] == '}' || end < brace || !IsName(rest[(brace + 1)..end]))
             {
-                wrong = "A place is a name of small letters, digits and _ in braces, as in {owner}.";
+                wrong = "This place is not valid. Write lower-case letters, digits and '_' in braces, such as {owner}.";
                 return null;
             }
 

@@ -48,14 +48,14 @@ public sealed class Texts
         ArgumentNullException.ThrowIfNull(values);
         if (!_sentences.TryGetValue(key, out var sentence))
         {
-            throw new KeyNotFoundException($"The texts have no `{key}`.");
+            throw new KeyNotFoundException($"There is no text '{key}'.");
         }
 
         foreach (var (name, _) in values)
         {
             if (!sentence.Places.Contains(name) && !(name == Sentence.CountName && sentence.HasForms))
             {
-                throw new ArgumentException($"The text `{key}` has no place `{{{name}}}`.", nameof(values));
+                throw new ArgumentException($"The text '{key}' has no place '{{{name}}}'.", nameof(values));
             }
         }
 
@@ -77,7 +77,7 @@ public sealed class Texts
             }
         }
 
-        throw new ArgumentException($"The text `{key}` needs a whole number named `count`.", nameof(values));
+        throw new ArgumentException($"The text '{key}' needs a whole number named 'count'.", nameof(values));
     }
 
     private static string ValueOf(string key, string name, (string Name, object Value)[] values)
@@ -91,11 +91,11 @@ public sealed class Texts
                     string text => text,
                     int or long => Convert.ToString(value, CultureInfo.InvariantCulture)!,
                     _ => throw new ArgumentException(
-                        $"The text `{key}` takes text or a whole number at `{{{name}}}`; format the value first.", nameof(values)),
+                        $"The text '{key}' takes text or a whole number for '{{{name}}}'. Format the value first.", nameof(values)),
                 };
             }
         }
 
-        throw new ArgumentException($"The text `{key}` needs a value for `{{{name}}}`.", nameof(values));
+        throw new ArgumentException($"The text '{key}' needs a value for '{{{name}}}'.", nameof(values));
     }
 }

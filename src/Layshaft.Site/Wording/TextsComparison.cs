@@ -18,31 +18,31 @@ internal static class TextsComparison
             if (!reference.Sentences.TryGetValue(key, out var english))
             {
                 var near = NearestWord.Of(key, reference.Places.Keys.Where(k => !file.Places.ContainsKey(k)));
-                yield return new(name, line, column, $"No page says `{key}`; {(near is null ? "remove it or correct its spelling." : $"did you mean `{near}`?")}");
+                yield return new(name, line, column, $"No page uses '{key}'. {(near is null ? "Remove it or correct its spelling." : $"Did you mean '{near}'?")}");
                 continue;
             }
 
             foreach (var place in sentence.Places.Except(english.Places).Where(p => p != Sentence.CountName || !english.HasForms))
             {
-                var places = english.Places.Count == 0 ? "it has none" : $"there are {string.Join(", ", english.Places.Order(StringComparer.Ordinal).Select(p => $"{{{p}}}"))}";
-                yield return new(name, line, column, $"The sentence `{key}` has a place `{{{place}}}` that nothing fills; {places}.");
+                var places = english.Places.Count == 0 ? "It has none" : $"It has {string.Join(", ", english.Places.Order(StringComparer.Ordinal).Select(p => $"{{{p}}}"))}";
+                yield return new(name, line, column, $"The text '{key}' has no value for the place '{{{place}}}'. {places}.");
             }
 
             if (key == Texts.DecimalMarkKey && sentence.Other.Source is not ("." or ","))
             {
-                yield return new(name, line, column, "The decimal mark is `.` or `,`.");
+                yield return new(name, line, column, "The decimal mark must be '.' or ','.");
             }
         }
     }
 
-    /// <summary>What pages say in English for want of other words.</summary>
+    /// <summary>The texts that pages show in English because no translation exists.</summary>
     internal static IReadOnlyList<TemplateProblem> Missing(string name, IReadOnlyList<string> keys)
     {
         var notices = keys.Take(Named)
-            .Select(k => new TemplateProblem(name, 0, 0, $"The sentence `{k}` is missing, so pages say it in English; translate it from {TextsLoader.Reference}.")).ToList();
+            .Select(k => new TemplateProblem(name, 0, 0, $"The text '{k}' is missing, so pages show it in English. Translate it from {TextsLoader.Reference}.")).ToList();
         if (keys.Count > Named)
         {
-            notices.Add(new(name, 0, 0, $"{keys.Count - Named} more sentences are missing, so pages say them in English, from `{keys[Named]}` on."));
+            notices.Add(new(name, 0, 0, $"{keys.Count - Named} more texts are missing, so pages show them in English, from '{keys[Named]}' on."));
         }
 
         return notices;

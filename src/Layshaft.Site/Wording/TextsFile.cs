@@ -42,7 +42,7 @@ internal sealed class TextsFile
         parser.Consume<StreamStart>();
         if (!parser.TryConsume<DocumentStart>(out _) || !parser.TryConsume<MappingStart>(out _))
         {
-            Problem(parser.Current?.Start ?? Mark.Empty, "A texts file is a list of `key: sentence`.");
+            Problem(parser.Current?.Start ?? Mark.Empty, "A texts file must be a list of 'key: text' lines.");
             return;
         }
 
@@ -52,7 +52,7 @@ internal sealed class TextsFile
             var sentence = ReadSentence(parser);
             if (!Places.TryAdd(key.Value, ((int)key.Start.Line, (int)key.Start.Column)))
             {
-                Problem(key.Start, $"`{key.Value}` stands here a second time; remove one of the two.");
+                Problem(key.Start, $"'{key.Value}' is written twice. Remove one of them.");
             }
             else if (sentence is not null)
             {
@@ -63,7 +63,7 @@ internal sealed class TextsFile
         parser.Consume<DocumentEnd>();
         if (parser.TryConsume<DocumentStart>(out var second))
         {
-            Problem(second.Start, "A texts file holds one document; remove the `---`.");
+            Problem(second.Start, "A texts file has one document. Remove the '---'.");
         }
     }
 
@@ -79,7 +79,7 @@ internal sealed class TextsFile
             return ReadForms(parser, start);
         }
 
-        Problem(parser.Current!.Start, "Write a sentence, or the forms `one:` and `other:`.");
+        Problem(parser.Current!.Start, "The text is missing. Write a text, or the forms 'one:' and 'other:'.");
         parser.SkipThisAndNestedEvents();
         return null;
     }
@@ -92,12 +92,12 @@ internal sealed class TextsFile
             var form = parser.Consume<Scalar>();
             if (form.Value is not ("one" or "other" or "zero"))
             {
-                Problem(form.Start, $"`{form.Value}` is not a form; the forms are `zero`, `one` and `other`.");
+                Problem(form.Start, $"'{form.Value}' is not a form. Write 'zero', 'one' or 'other'.");
                 parser.SkipThisAndNestedEvents();
             }
             else if (ReadWords(parser) is { } words && !forms.TryAdd(form.Value, words))
             {
-                Problem(form.Start, $"`{form.Value}` stands here a second time; remove one of the two.");
+                Problem(form.Start, $"'{form.Value}' is written twice. Remove one of them.");
             }
         }
 
@@ -106,7 +106,7 @@ internal sealed class TextsFile
             return new(other, forms.GetValueOrDefault("one"), forms.GetValueOrDefault("zero"));
         }
 
-        Problem(start.Start, "The form `other:` is missing; it is what any count falls back to.");
+        Problem(start.Start, "The form 'other:' is missing. Add it; it is used for every other count.");
         return null;
     }
 
@@ -114,20 +114,20 @@ internal sealed class TextsFile
     {
         if (!parser.TryConsume<Scalar>(out var scalar))
         {
-            Problem(parser.Current!.Start, "Write a sentence here.");
+            Problem(parser.Current!.Start, "The text is missing. Write a text.");
             parser.SkipThisAndNestedEvents();
             return null;
         }
 
         if (!scalar.Anchor.IsEmpty || !scalar.Tag.IsEmpty)
         {
-            Problem(scalar.Start, "Anchors and tags are not used in a texts file.");
+            Problem(scalar.Start, "This is a YAML anchor or tag, which a texts file may not use. Remove it.");
             return null;
         }
 
         if (string.IsNullOrWhiteSpace(scalar.Value))
         {
-            Problem(scalar.Start, "The sentence is empty.");
+            Problem(scalar.Start, "The text is empty. Write a text.");
             return null;
         }
 

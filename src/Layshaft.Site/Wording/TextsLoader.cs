@@ -33,7 +33,7 @@ public static class TextsLoader
         var inShops = folders.Shop is { } shop ? TemplateFiles.Read(new(shop), "*.yaml", problems) : [];
         if (ReadOne(inOurs, Reference, problems) is not { } reference)
         {
-            problems.Add(new(Reference, 0, 0, "This file of texts is missing from the program's folder; install it again."));
+            problems.Add(new(Reference, 0, 0, "This texts file is missing from the program's folder. Install Layshaft again."));
             return new(null, problems, []);
         }
 
@@ -42,7 +42,7 @@ public static class TextsLoader
         TextsFile?[] shops = [.. names.Select(n => ReadOne(inShops, n, problems))];
         if (ours[^1] is null && shops[^1] is null && problems.Count == 0)
         {
-            problems.Add(new(names[^1], 0, 0, $"There are no texts for `{language}`; write this file in templates/texts or choose one of: {string.Join(", ", Languages(folders))}."));
+            problems.Add(new(names[^1], 0, 0, $"There are no texts for '{language}'. Add this file in templates/texts, or write one of: {string.Join(", ", Languages(folders))}."));
         }
 
         TextsFile[] layers = [.. ours.Concat(shops).OfType<TextsFile>()];
@@ -51,7 +51,7 @@ public static class TextsLoader
         var missing = reference.Sentences.Keys.Except(sentences.Keys, StringComparer.Ordinal).ToArray();
         if (ours[0] is not null)
         {
-            problems.AddRange(missing.Select(k => new TemplateProblem(names[0], 0, 0, $"The sentence `{k}` is missing; translate it from {Reference}.")));
+            problems.AddRange(missing.Select(k => new TemplateProblem(names[0], 0, 0, $"The text '{k}' is missing. Translate it from {Reference}.")));
         }
 
         if (problems.Count > 0)

@@ -81,8 +81,8 @@ public sealed class UnchangedTests : IDisposable
     public void A_strangers_file_is_named_each_time()
     {
         File.WriteAllText(Path.Combine(_folders.At("site"), "mine.txt"), "mine");
-        Assert.Contains("Left alone, not ours: mine.txt", Publish(), StringComparison.Ordinal);
-        Assert.Contains("Left alone, not ours: mine.txt", Publish(), StringComparison.Ordinal);
+        Assert.Contains("Kept, not created by Layshaft: mine.txt", Publish(), StringComparison.Ordinal);
+        Assert.Contains("Kept, not created by Layshaft: mine.txt", Publish(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -47,8 +47,8 @@ public class TyreSizeTests
 
     [Theory]
     [InlineData("", "205/55R16")]
-    [InlineData("205-55R16", "write it like")]
-    [InlineData("205/55R16 91", "write it like")]
+    [InlineData("205-55R16", "write a size such as")]
+    [InlineData("205/55R16 91", "write a size such as")]
     [InlineData("205/55R16 91X", "speed symbol X")]
     [InlineData("205/55R16 (91Y", "one bracket")]
     [InlineData("205/55R16 999V", "load index 999")]
@@ -57,8 +57,8 @@ public class TyreSizeTests
     [InlineData("200/300R13", "400 to 900")]
     [InlineData("999/55R16", "section width 999")]
     [InlineData("12.0x8.0-13", "diameter above the rim")]
-    [InlineData("205/55R16 and more", "write it like")]
-    [InlineData("٢٠٥/55R16", "write it like")]
+    [InlineData("205/55R16 and more", "write a size such as")]
+    [InlineData("٢٠٥/55R16", "write a size such as")]
     public void What_cannot_be_read_gets_a_reason(string code, string expected)
     {
         Assert.False(TyreSize.TryParse(code, out TyreSize? size, out string? reason));

@@ -60,7 +60,7 @@ public sealed class WrittenTextTests : IDisposable
         var site = SitePreparation.Of(BookReview.OfFolder(_temp.At("book")), _temp.At("book"));
         var problem = Assert.Single(site.Problems, p => p.Severity != Severity.Notice);
         Assert.Equal("note", problem.Code);
-        Assert.StartsWith("The link to `javascript:alert(1)` is left out;", problem.Message, StringComparison.Ordinal);
+        Assert.StartsWith("The link to 'javascript:alert(1)' is left out.", problem.Message, StringComparison.Ordinal);
         Assert.Null(site.Builder);
         return problem.Place.ToString();
     }

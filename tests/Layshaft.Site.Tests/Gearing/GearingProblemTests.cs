@@ -30,7 +30,7 @@ public class GearingProblemTests
         var review = DemoBook.With("venues/hollinscar.yaml", t => t.Replace("corner: Esses, corner_speed: 107 km/h", "corner: Esses, corner_speed: 160 km/h", StringComparison.Ordinal).Replace("exit_speed: 112", "exit_speed: 161", StringComparison.Ordinal));
         var problem = Assert.Single(review.Problems, p => p.Code == "gearing");
         Assert.Equal(("venues/hollinscar.yaml", Severity.LeftOut), (problem.Place.File, problem.Severity));
-        Assert.Contains("Esses is written as taken at 160 km/h", problem.Message, StringComparison.Ordinal);
+        Assert.Contains("The corner speed of Esses is 160 km/h", problem.Message, StringComparison.Ordinal);
         var book = review.Assessment!;
         Assert.Null(book.Gearing.For(book.Jobs["0438"].Job));
         Assert.NotNull(book.Gearing.For(book.Jobs["0518"].Job));
@@ -51,7 +51,7 @@ public class GearingProblemTests
     [InlineData("# dyno run 4\nTorque;RPM;lambda\n180;3000;0.88\n\n240;6500;0.87\n210;8300;0.87\n", null, 0)]
     [InlineData("speed,torque\n3000,180\n", "columns rpm and torque", 1)]
     [InlineData("rpm,torque\n3000,180\n6500,lots\n8200,210\n", "torque: 'lots'", 3)]
-    [InlineData("rpm,torque\n3000,180\n6500\n8200,210\n", "torque: nothing is written", 3)]
+    [InlineData("rpm,torque\n3000,180\n6500\n8200,210\n", "torque: the value is missing", 3)]
     [InlineData("rpm,torque\n3000,180\n6500,240\n6400,230\n8200,210\n", "6400 rpm follows 6500 rpm", 4)]
     [InlineData("rpm,torque\n3000,180\n6500,NaN\n8200,210\n", "torque: 'NaN'", 3)]
     public void A_dyno_run_is_read_from_its_file_and_its_faults_are_told_by_line(string csv, string? message, int line)

@@ -62,7 +62,7 @@ public class LogoTests
 
         var (_, problems) = Prepare("mark.jpg", whole[..(whole.Length / 2)]);
 
-        Assert.Contains("cut short", Assert.Single(problems).Message, StringComparison.Ordinal);
+        Assert.Contains("is incomplete", Assert.Single(problems).Message, StringComparison.Ordinal);
     }
 
     private static (IReadOnlyDictionary<string, byte[]> Site, IReadOnlyList<Problem> Problems) Prepare(string file, byte[] logo)

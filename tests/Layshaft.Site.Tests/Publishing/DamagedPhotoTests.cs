@@ -33,8 +33,8 @@ public sealed class DamagedPhotoTests : IDisposable
         var first = Publish();
         var problem = Assert.Single(Damaged(first));
         Assert.Equal(("picture", Severity.LeftOut, "jobs/2026/0009/job.yaml"), (problem.Code, problem.Severity, problem.Place.File));
-        Assert.StartsWith("ring.jpg is cut short: the picture ends at ", problem.Message, StringComparison.Ordinal);
-        Assert.Contains("Copy it from the phone or camera again. Until then a crossed field stands in its place.", problem.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("ring.jpg is incomplete: the image ends at ", problem.Message, StringComparison.Ordinal);
+        Assert.Contains("Copy it from the phone or camera again. Until then a placeholder is shown.", problem.ToString(), StringComparison.Ordinal);
         var pictures = Pictures();
         Assert.Equal(["ring-1200.jpg", "ring-480.jpg", "ring-960.jpg"], pictures.Keys);
 

@@ -28,7 +28,7 @@ public sealed class ContradictionTests
         var text = SmallBook.Job("a", "2025-11-01", "60 h", "complaint: x\nrenewed:\n  - part: ring-12\n    serial: R-12-new\n    old_serial: R-OTHER\n");
         var found = Found((Third, text));
         Assert.Contains(found, p => p.Place.Line == 8 && p.Message.Contains("R-OTHER", StringComparison.Ordinal));
-        Assert.Contains(found, p => p.Place.Line == 7 && p.Message.Contains("earlier entry knows it", StringComparison.Ordinal));
+        Assert.Contains(found, p => p.Place.Line == 7 && p.Message.Contains("an earlier entry has it", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -37,14 +37,14 @@ public sealed class ContradictionTests
         var found = Found(
             ("jobs/2024/0002/job.yaml", SmallBook.Job("a", "2024-11-01", "40 h", "complaint: x\nrenewed:\n  - part: front\n    from: b\n")),
             (Third, SmallBook.Job("a", "2025-11-01", "60 h", "complaint: x\nrenewed:\n  - part: front\n    from: b\n")));
-        Assert.Contains(found, p => p.Place.File == Third && p.Place.Line == 7 && p.Message.Contains("no entry put it in", StringComparison.Ordinal));
+        Assert.Contains(found, p => p.Place.File == Third && p.Place.Line == 7 && p.Message.Contains("no entry fitted it", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Hours_that_do_not_add_up_to_what_a_moved_part_is_said_to_bring_are_told()
     {
         var found = Found((Third, SmallBook.Job("b", "2025-11-01", "25 h", "complaint: x\nrenewed:\n  - { part: ring-34, serial: R-34, from: a, use: 12 h }\n")), ("jobs/2025/0004/job.yaml", SmallBook.Job("b", "2025-12-01", "30 h", "complaint: y\n")));
-        Assert.Contains(found, p => p.Place.File == Third && p.Place.Line == 6 && p.Message.Contains("said to bring 12 h, the entries add up to 40 h", StringComparison.Ordinal));
+        Assert.Contains(found, p => p.Place.File == Third && p.Place.Line == 6 && p.Message.Contains("has a written usage of 12 h, but the entries add up to 40 h", StringComparison.Ordinal));
     }
 
     [Fact]

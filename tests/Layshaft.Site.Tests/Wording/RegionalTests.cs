@@ -87,7 +87,7 @@ public sealed partial class RegionalTests : IDisposable
         _temp.Write("shop/texts/cy-GB.yaml", "a: rhanbarth\n");
         var (texts, _, notices) = TextsLoader.Load(new(_temp.At("ours"), _temp.At("shop")), "cy-GB");
         Assert.Equal(("rhanbarth", "y"), (texts!.Say("a"), texts.Say("b")));
-        Assert.Contains("`b` is missing", Assert.Single(notices).Message, StringComparison.Ordinal);
+        Assert.Contains("'b' is missing", Assert.Single(notices).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -97,7 +97,7 @@ public sealed partial class RegionalTests : IDisposable
         _temp.Write("shop/texts/en-US.yaml", "reprot.a: y\n");
         var problem = Assert.Single(TextsLoader.Load(new(_temp.At("ours"), _temp.At("shop")), "en-US").Problems);
         Assert.Equal(("texts/en-US.yaml", 1), (problem.File, problem.Line));
-        Assert.Contains("did you mean `report.a`?", problem.Message, StringComparison.Ordinal);
+        Assert.Contains("Did you mean 'report.a'?", problem.Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -52,19 +52,19 @@ public sealed class TextsTests : IDisposable
     }
 
     [Theory]
-    [InlineData("a: b\na: c\n", 2, "second time")]
-    [InlineData("a: &x b\n", 1, "Anchors")]
-    [InlineData("a: !t b\n", 1, "Anchors")]
-    [InlineData("a: [b]\n", 1, "sentence")]
+    [InlineData("a: b\na: c\n", 2, "is written twice")]
+    [InlineData("a: &x b\n", 1, "anchor")]
+    [InlineData("a: !t b\n", 1, "anchor")]
+    [InlineData("a: [b]\n", 1, "forms")]
     [InlineData("a:\n", 1, "empty")]
     [InlineData("a: '{X}'\n", 1, "braces")]
     [InlineData("a: 'x } y'\n", 1, "braces")]
     [InlineData("a: 'x {y'\n", 1, "braces")]
     [InlineData("a:\n  one: b\n", 2, "other")]
-    [InlineData("a:\n  two: b\n  other: c\n", 2, "`two`")]
-    [InlineData("a:\n  other: b\n  other: c\n", 3, "second time")]
-    [InlineData("- a\n", 1, "key: sentence")]
-    [InlineData("", 1, "key: sentence")]
+    [InlineData("a:\n  two: b\n  other: c\n", 2, "'two'")]
+    [InlineData("a:\n  other: b\n  other: c\n", 3, "is written twice")]
+    [InlineData("- a\n", 1, "key: text")]
+    [InlineData("", 1, "key: text")]
     [InlineData("a: b\n---\na: c\n", 2, "one document")]
     [InlineData("a: 'b\n", 1, "YAML")]
     public void A_mistake_in_the_file_is_a_problem_with_its_place(string yaml, int line, string said)
@@ -76,10 +76,10 @@ public sealed class TextsTests : IDisposable
     }
 
     [Theory]
-    [InlineData("report.a: x\nreport.b: y\nother: z\n", 3, "`other`; remove it")]
-    [InlineData("report.a: x\n\nreprot.b: z\n", 3, "did you mean `report.b`?")]
-    [InlineData("report.a: '{owner}'\nreport.b: y\n", 1, "`{owner}` that nothing fills; there are {name}, {part}.")]
-    [InlineData("report.a: x\nreport.b: '{owner}'\n", 2, "`{owner}` that nothing fills; it has none.")]
+    [InlineData("report.a: x\nreport.b: y\nother: z\n", 3, "'other'. Remove it")]
+    [InlineData("report.a: x\n\nreprot.b: z\n", 3, "Did you mean 'report.b'?")]
+    [InlineData("report.a: '{owner}'\nreport.b: y\n", 1, "no value for the place '{owner}'. It has {name}, {part}.")]
+    [InlineData("report.a: x\nreport.b: '{owner}'\n", 2, "no value for the place '{owner}'. It has none.")]
     public void Another_language_has_no_other_keys_and_no_other_places(string german, int line, string said)
     {
         var problem = Assert.Single(Problems("report.a: '{name} {part}'\nreport.b: y\n", german, "de"));
@@ -94,7 +94,7 @@ public sealed class TextsTests : IDisposable
         _temp.Write("ours/texts/de.yaml", "a: z\n");
         var result = TextsLoader.Load(new(_temp.At("ours")), "de");
         Assert.Null(result.Texts);
-        Assert.Contains("`b` is missing", Assert.Single(result.Problems).Message, StringComparison.Ordinal);
+        Assert.Contains("'b' is missing", Assert.Single(result.Problems).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -104,7 +104,7 @@ public sealed class TextsTests : IDisposable
         _temp.Write("shop/texts/cy.yaml", "a: z\n");
         var result = TextsLoader.Load(new(_temp.At("ours"), _temp.At("shop")), "cy");
         Assert.Equal(("z", "y", "cy"), (result.Texts!.Say("a"), result.Texts.Say("b"), result.Texts.Language));
-        Assert.Equal("The sentence `b` is missing, so pages say it in English; translate it from texts/en.yaml.", Assert.Single(result.Notices).Message);
+        Assert.Equal("The text 'b' is missing, so pages show it in English. Translate it from texts/en.yaml.", Assert.Single(result.Notices).Message);
     }
 
     [Fact]
@@ -114,7 +114,7 @@ public sealed class TextsTests : IDisposable
         _temp.Write("shop/texts/cy.yaml", "k.100: z\n");
         var notices = TextsLoader.Load(new(_temp.At("ours"), _temp.At("shop")), "cy").Notices;
         Assert.Equal(13, notices.Count);
-        Assert.Equal("37 more sentences are missing, so pages say them in English, from `k.113` on.", notices[^1].Message);
+        Assert.Equal("37 more texts are missing, so pages show them in English, from 'k.113' on.", notices[^1].Message);
     }
 
     [Theory]
@@ -129,7 +129,7 @@ public sealed class TextsTests : IDisposable
 
     [Fact]
     public void A_language_without_a_file_is_a_problem() =>
-        Assert.Contains("`fr`", Problems("a: b\n", null, "fr")[0].Message, StringComparison.Ordinal);
+        Assert.Contains("'fr'", Problems("a: b\n", null, "fr")[0].Message, StringComparison.Ordinal);
 
     [Fact]
     public void A_shop_may_change_a_single_sentence()
@@ -154,7 +154,7 @@ public sealed class TextsTests : IDisposable
         Assert.Equal("<p>3 h since the &lt;last&gt; visit</p>", engine.Render("a.html", "3 h").Html);
         var problem = Assert.Single(engine.Render("b.html", "3 h").Problems);
         Assert.Equal(("b.html", 2), (problem.File, problem.Line));
-        Assert.Contains("`job.hour`", problem.Message, StringComparison.Ordinal);
+        Assert.Contains("'job.hour'", problem.Message, StringComparison.Ordinal);
     }
 
     [Fact]

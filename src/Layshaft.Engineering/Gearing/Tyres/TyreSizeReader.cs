@@ -13,7 +13,7 @@ internal static partial class TyreSizeReader
     {
         if (text.Length is 0 or > 40)
         {
-            return Fault(text.Length == 0 ? text : text[..40] + "…", "write it like 205/55R16 91V, 22.0x8.0-13 or 200/530R13.");
+            return Fault(text.Length == 0 ? text : text[..40] + "…", "write a size such as 205/55R16 91V, 22.0x8.0-13 or 200/530R13.");
         }
 
         Match match = MetricForm().Match(text);
@@ -30,7 +30,7 @@ internal static partial class TyreSizeReader
 
         return match.Success
             ? ReadInch(text, match)
-            : Fault(text, "write it like 205/55R16 91V, LT235/85R16, 22.0x8.0-13, 8.0/22.0-13 or 200/530R13.");
+            : Fault(text, "write a size such as 205/55R16 91V, LT235/85R16, 22.0x8.0-13, 8.0/22.0-13 or 200/530R13.");
     }
 
     private static Outcome<TyreSize> ReadMetric(string text, Match match)

@@ -21,7 +21,7 @@ internal sealed class LedgerPosting
         if (latest is { } last && entry.Date < last.Date)
         {
             Report(LedgerContradictionKind.DateWentBack, null, [last.Event, at],
-                FormattableString.Invariant($"{entry.Date:yyyy-MM-dd} comes after an entry of {last.Date:yyyy-MM-dd}; put the entries in order or correct the date."));
+                FormattableString.Invariant($"{entry.Date:yyyy-MM-dd} comes after an entry of {last.Date:yyyy-MM-dd}. Put the entries in order or correct the date."));
         }
         else
         {
@@ -62,7 +62,7 @@ internal sealed class LedgerPosting
             else
             {
                 Report(LedgerContradictionKind.NewPartHasAPast, past, [past.Events[^1], at],
-                    $"{entry.Part} is fitted as new, but an earlier entry knows it; write it as fitted used, or correct the serial.");
+                    $"{entry.Part} is fitted as new, but an earlier entry has it. Write its usage, or correct the serial.");
             }
         }
 
@@ -87,7 +87,7 @@ internal sealed class LedgerPosting
         if (InPlace(entry.Unit, entry.Part.Part) is not { } life)
         {
             Report(LedgerContradictionKind.RemovedButNeverFitted, null, [at],
-                $"{entry.Part} is taken out of unit {entry.Unit}, but no entry put it in; add the job that fitted it.");
+                $"{entry.Part} is removed from unit {entry.Unit}, but no entry fitted it. Add the job that fitted it.");
             return null;
         }
 
@@ -102,7 +102,7 @@ internal sealed class LedgerPosting
         if (old is null)
         {
             Report(LedgerContradictionKind.RenewedButNeverFitted, null, [at],
-                $"{entry.Part.Part} of unit {entry.Unit} is renewed, but no entry put the old one in; its life is not counted.");
+                $"{entry.Part.Part} of unit {entry.Unit} is renewed, but no entry fitted the old one. Its life is not counted.");
         }
         else
         {
@@ -123,7 +123,7 @@ internal sealed class LedgerPosting
         if (life is null)
         {
             Report(LedgerContradictionKind.MovedButNeverFitted, null, [at],
-                $"{entry.Part} is moved to unit {entry.Unit}, but no entry put it into the unit it came from; add that job, or write it as fitted used with its use.");
+                $"{entry.Part} is moved to unit {entry.Unit}, but no entry fitted it to its previous unit. Add that job, or write its usage.");
         }
         else if (life.Unit is not null && life.Unit == (entry.FromUnit ?? life.Unit) && life.Unit != entry.Unit)
         {
@@ -134,7 +134,7 @@ internal sealed class LedgerPosting
             else
             {
                 Report(LedgerContradictionKind.Gap, life, [life.Events[^1], at],
-                    $"{entry.Part} is moved from unit {life.Unit} whose use at that time is not known; write it, until then its last known use counts.");
+                    $"{entry.Part} is moved from unit {life.Unit}, whose usage at that time is not known. Write it; until then its last known usage counts.");
                 life.TakeOut(entry.Date, units.Last(life.Unit)!.Value.Use, LifeEnd.OnTheShelf);
             }
         }
@@ -158,7 +158,7 @@ internal sealed class LedgerPosting
         if (life is { End: LifeEnd.OnTheShelf })
         {
             Report(LedgerContradictionKind.Gap, life, [life.Events[^1], at],
-                $"{entry.Part} runs in unit {entry.Unit}, but no entry put it there after it was taken out; add the job that fitted it.");
+                $"{entry.Part} is in unit {entry.Unit}, but no entry fitted it after it was removed. Add the job that fitted it.");
         }
 
         return Refit(life, entry, use, at);
@@ -170,14 +170,14 @@ internal sealed class LedgerPosting
         if (life is { End: LifeEnd.Renewed })
         {
             Report(LedgerContradictionKind.NewPartHasAPast, life, [life.Events[^1], at],
-                $"{entry.Part} was renewed and is back; if it was kept after all, write removed instead of renewed.");
+                $"{entry.Part} was renewed but is fitted again. If it was kept, write it as removed, not renewed.");
             life = null;
         }
 
         if (life is not null && life.Unit == entry.Unit && life.Part.Part == entry.Part.Part)
         {
             Report(LedgerContradictionKind.FittedTwice, life, [life.Events[^1], at],
-                $"{entry.Part} already sits in unit {entry.Unit}; add the entry that took it out, or strike this one.");
+                $"{entry.Part} is already in unit {entry.Unit}. Add the entry that removed it, or remove this one.");
             return life;
         }
 
@@ -209,7 +209,7 @@ internal sealed class LedgerPosting
         if (Math.Abs(more) > Rounding)
         {
             Report(more > 0 ? LedgerContradictionKind.Gap : LedgerContradictionKind.UseWentBack, life, [life.Events[^1], at],
-                $"{entry.Part} is said to bring {stated}, the entries add up to {stated with { Amount = stated.Amount - more }}; the larger counts. Add what is missing or correct the figure.");
+                $"{entry.Part} has a written usage of {stated}, but the entries add up to {stated with { Amount = stated.Amount - more }}. The larger counts. Add what is missing or correct the usage.");
         }
 
         if (more > Rounding)
@@ -222,7 +222,7 @@ internal sealed class LedgerPosting
     {
         var last = units.Last(holder)!.Value;
         Report(LedgerContradictionKind.InTwoUnitsAtOnce, life, [life.Events[^1], at],
-            $"{life.Part} is fitted to unit {unit} while it is still in unit {holder}; add the job that took it out there.");
+            $"{life.Part} is fitted to unit {unit} while it is still in unit {holder}. Add the job that removed it there.");
         life.TakeOut(last.Date, last.Use, LifeEnd.OnTheShelf);
     }
 
@@ -231,7 +231,7 @@ internal sealed class LedgerPosting
         if (InPlace(entry.Unit, entry.Part.Part) is { } other)
         {
             Report(LedgerContradictionKind.PlaceTaken, other, [other.Events[^1], at],
-                $"{entry.Part} is fitted to unit {entry.Unit} where {other.Part} still sits; write it as renewed, or add the entry that took the other out.");
+                $"{entry.Part} is fitted to unit {entry.Unit} where {other.Part} is still fitted. Write it as renewed, or add the entry that removed the other part.");
             other.TakeOut(entry.Date, use, LifeEnd.OnTheShelf);
         }
     }
@@ -244,7 +244,7 @@ internal sealed class LedgerPosting
         }
 
         Report(LedgerContradictionKind.SerialDisagrees, life, [life.Events[^1], at],
-            $"Unit {entry.Unit} is known to hold {life.Part}, this entry names {entry.Part}; correct the serial or add the job that changed it.");
+            $"Unit {entry.Unit} contains {life.Part}, but this entry names {entry.Part}. Correct the serial or add the job that changed it.");
         return false;
     }
 

@@ -14,7 +14,7 @@ internal sealed class UnitUses(List<LedgerContradiction> contradictions)
     {
         if (!(use.Amount >= 0 && double.IsFinite(use.Amount)))
         {
-            Add(LedgerContradictionKind.UseUnusable, [at], $"The use of unit {unit} is not a number from 0 up; write what its counter shows.");
+            Add(LedgerContradictionKind.UseUnusable, [at], $"The usage of unit {unit} is not a number of 0 or more. Write the value of its counter.");
             return null;
         }
 
@@ -29,7 +29,7 @@ internal sealed class UnitUses(List<LedgerContradiction> contradictions)
             Add(
                 LedgerContradictionKind.MeasureChanged,
                 [last.Event, at],
-                $"Unit {unit} had {last.Use} before and has {use} now; count one unit in one measure throughout.");
+                $"Unit {unit} had {last.Use} before and has {use} now. Count the usage of a unit in one way throughout.");
             return null;
         }
 
@@ -38,7 +38,7 @@ internal sealed class UnitUses(List<LedgerContradiction> contradictions)
             Add(
                 LedgerContradictionKind.UseWentBack,
                 [last.Event, at],
-                $"Unit {unit} had {last.Use} before and has {use} now; correct the wrong one (after a counter change write the sum of both counters).");
+                $"Unit {unit} had {last.Use} before and has {use} now. Correct the wrong value (after a counter change, write the sum of both counters).");
             return last.Use;
         }
 

@@ -38,10 +38,10 @@ public sealed record WearTrendUnsaid(WearTrendUnsaidReason Reason, int Readings,
     public string Words => Reason switch
     {
         WearTrendUnsaidReason.NoReading => "No trend: there is no reading yet.",
-        WearTrendUnsaidReason.OneReading => "No trend: one reading says where wear stands, not how fast it goes.",
-        WearTrendUnsaidReason.TwoReadings => "No trend: any two readings lie on a line; a third shows how far to trust it.",
-        WearTrendUnsaidReason.OneUse => "No trend: all readings were taken at the same use.",
+        WearTrendUnsaidReason.OneReading => "No trend: one reading shows the wear but not the rate.",
+        WearTrendUnsaidReason.TwoReadings => "No trend: two readings give a line without its uncertainty; a third is needed.",
+        WearTrendUnsaidReason.OneUse => "No trend: all readings were taken at the same usage.",
         WearTrendUnsaidReason.Flat => "No trend: the readings show no wear beyond their scatter.",
-        _ => "No trend: the readings go back towards new; check that it is the same part, measured in the same way.",
+        _ => "No trend: the readings return towards new. Check that it is the same part, measured in the same way.",
     };
 }

@@ -177,7 +177,7 @@ public sealed class BookGearing
             reachable = false;
             if (tell)
             {
-                problems.Add(new Problem("gearing", straight.Origin.At(fault.Kind == Eng.GearingFaultKind.CornerUnreachable ? "corner_speed" : "length"), Words(made, straight, fault), "Check the corner's speed, the straight's length and exit speed, and the car's figures; its gearing is left out.", Severity.LeftOut));
+                problems.Add(new Problem("gearing", straight.Origin.At(fault.Kind == Eng.GearingFaultKind.CornerUnreachable ? "corner_speed" : "length"), Words(made, straight, fault), "Check the corner speed, the straight's length and exit speed, and the car's values. Until then the gearing is left out.", Severity.LeftOut));
             }
         }
 
@@ -185,6 +185,6 @@ public sealed class BookGearing
     }
 
     private static string Words(GearingCase made, Straight straight, Eng.GearingFault fault) => fault.Kind == Eng.GearingFaultKind.CornerUnreachable
-        ? string.Create(CultureInfo.InvariantCulture, $"{straight.Corner} is written as taken at {straight.CornerSpeed!.Value.KilometersPerHour:0} km/h, but {made.Setup.Car.Name} comes to {fault.Figure * 3.6:0} km/h on {straight.Name} with any gearing.")
+        ? string.Create(CultureInfo.InvariantCulture, $"The corner speed of {straight.Corner} is {straight.CornerSpeed!.Value.KilometersPerHour:0} km/h, but {made.Setup.Car.Name} reaches only {fault.Figure * 3.6:0} km/h on {straight.Name} with any gearing.")
         : $"{made.Setup.Car.Name}: {fault.Message}";
 }

@@ -32,7 +32,7 @@ public sealed record CarSetup(Car Car, Eng.Vehicle Vehicle, Eng.EngineCurve Engi
         var tyre = TyreOf(car.Tyre, faults);
         if (car.LiftCoefficient > 0)
         {
-            problems.Note("lift", car.Origin.At("lift_coefficient"), "Lift that is upward is not counted in the gearing.", "Downforce is written with a minus.");
+            problems.Note("lift", car.Origin.At("lift_coefficient"), "Positive lift is not included in the gearing.", "Write downforce with a minus sign.");
         }
 
         return vehicle is null || engine is null || tyre is null ? null : new CarSetup(car, vehicle, engine, tyre);

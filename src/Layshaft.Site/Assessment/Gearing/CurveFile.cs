@@ -19,12 +19,12 @@ internal static class CurveFile
     private const int MostRows = 5000;
     private const int LargestFile = 1 << 20;
 
-    /// <summary>The points; null when the file could not be read, which the problems then tell.</summary>
+    /// <summary>The points; null if the file could not be read, which the problems report.</summary>
     public static IReadOnlyList<PlacedPoint>? Read(IBookFiles files, string path, ProblemList problems)
     {
         if (files.LengthOf(path) > LargestFile)
         {
-            problems.Add("curve-file", Place.WholeFile(path), "This file is larger than a torque curve can be.", "Keep one full-load run, a few hundred lines.");
+            problems.Add("curve-file", Place.WholeFile(path), "This file is too large for a torque curve.", "Keep one full-load run of a few hundred lines.");
             return null;
         }
 
@@ -51,7 +51,7 @@ internal static class CurveFile
         var points = new List<PlacedPoint>();
         if (!csv.TryGetFieldIndex("rpm", out var rpmColumn) || !csv.TryGetFieldIndex("torque", out var torqueColumn))
         {
-            problems.Add("curve-file", new Place(path, 1, 1), "The first line does not name the columns rpm and torque.", "Write 'rpm,torque' there; torque is in N·m.");
+            problems.Add("curve-file", new Place(path, 1, 1), "The first line does not name the columns 'rpm' and 'torque'.", "Write 'rpm,torque' in the first line; torque is in N·m.");
             return points;
         }
 
@@ -83,7 +83,7 @@ internal static class CurveFile
             return parsed.Value;
         }
 
-        problems.Add("curve-file", place, $"{column}: {(string.IsNullOrEmpty(field) ? "nothing is written." : parsed.Wrong)}", "Write a plain number such as 7400 or 212.5.");
+        problems.Add("curve-file", place, $"{column}: {(string.IsNullOrEmpty(field) ? "the value is missing." : parsed.Wrong)}", "Write a plain number such as 7400 or 212.5.");
         return null;
     }
 }

@@ -50,19 +50,19 @@ public static class GearingQueries
 
         if (book.Book.Units.Values.FirstOrDefault(u => u.Car == car!.Id) is not { } unit)
         {
-            return (null, [$"No unit in the book is in {car!.Name}. Write 'car: {car.Id}' in the file of the unit that is in it."]);
+            return (null, [$"No unit in the book is fitted to {car!.Name}. Add 'car: {car.Id}' to the file of its unit."]);
         }
 
         if (pair is not null && book.Book.GearboxOf(unit).DropGears is null)
         {
-            return (null, [$"The {book.Book.GearboxOf(unit).Name} in {car!.Name} has no drop gears. Leave --pair out."]);
+            return (null, [$"The {book.Book.GearboxOf(unit).Name} in {car!.Name} has no drop gears. Remove --pair."]);
         }
 
         var problems = new ProblemList();
         if (book.Gearing.Case(unit, venue!, null, problems) is not { } made)
         {
             string[] reasons = [.. problems.InOrder().Select(p => p.ToString())];
-            return (null, reasons.Length > 0 ? reasons : [$"The figures of {car!.Name} or of its gearbox cannot be used; 'layshaft check' says which."]);
+            return (null, reasons.Length > 0 ? reasons : [$"The values of {car!.Name} or its gearbox cannot be used. Run 'layshaft check' to see them."]);
         }
 
         var ranking = made.Rank();

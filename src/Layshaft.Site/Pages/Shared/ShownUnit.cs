@@ -27,7 +27,7 @@ public sealed record ShownUnit(string Symbol, Func<IQuantity, double> Of)
             Angle => new("°", q => ((Angle)q).Degrees),
             Temperature => new("°C", q => ((Temperature)q).DegreesCelsius),
             Mass => new("kg", q => ((Mass)q).Kilograms),
-            _ => throw new ArgumentException("Not a quantity that a book can hold.", nameof(like)),
+            _ => throw new ArgumentException("A book has no quantity of this kind.", nameof(like)),
         };
     }
 

@@ -18,7 +18,7 @@ internal static class PathClashes
             }
             else if (!files.TryAdd(new(i, paths[i].Length), i))
             {
-                yield return new(paths.TextOf(i), $"Another output has this path already, as `{paths.TextOf(files[new(i, paths[i].Length)])}`.");
+                yield return new(paths.TextOf(i), $"Another output file already has this path, as '{paths.TextOf(files[new(i, paths[i].Length)])}'.");
             }
         }
 
@@ -30,11 +30,11 @@ internal static class PathClashes
                 var folder = new Beginning(i, length);
                 if (files.TryGetValue(folder, out var file))
                 {
-                    yield return new(paths.TextOf(file), $"The folder `{folder.TextIn(paths)}` and this file have the same path.");
+                    yield return new(paths.TextOf(file), $"The folder '{folder.TextIn(paths)}' and this file have the same path.");
                 }
                 else if (!folders.TryAdd(folder, folder) && folders[folder].TextIn(paths) is var other && other != folder.TextIn(paths))
                 {
-                    yield return new(folder.TextIn(paths), $"Another folder differs from this one only by case: `{other}`.");
+                    yield return new(folder.TextIn(paths), $"Another folder differs from this one only in case: '{other}'.");
                 }
             }
         }
@@ -55,15 +55,15 @@ internal static class PathClashes
     {
         if (place == path)
         {
-            yield return new(path, isFolder ? $"The folder `{planned}` and this file have the same path." : $"Another output has this path already, as `{planned}`.");
+            yield return new(path, isFolder ? $"The folder '{planned}' and this file have the same path." : $"Another output file already has this path, as '{planned}'.");
         }
         else if (!isFolder)
         {
-            yield return new(planned, $"The folder `{place}` and this file have the same path.");
+            yield return new(planned, $"The folder '{place}' and this file have the same path.");
         }
         else if (place != planned)
         {
-            yield return new(place, $"Another folder differs from this one only by case: `{planned}`.");
+            yield return new(place, $"Another folder differs from this one only in case: '{planned}'.");
         }
     }
 
