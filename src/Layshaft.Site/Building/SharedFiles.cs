@@ -2,6 +2,7 @@ using Layshaft.Book.Reading;
 using Layshaft.Site.Look;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.Reference;
+using Layshaft.Site.Pages.Shared;
 using Layshaft.Site.Pages.ShopPages;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Templates;
@@ -19,7 +20,14 @@ internal sealed class SharedFiles(Composition composition, TemplateEngine engine
 
     /// <summary>The look of all pages.</summary>
     /// <param name="scope">What they may quote.</param>
-    public IEnumerable<SiteFile> Look(PageScope scope) => Trees.SelectMany(t => Look(t, scope));
+    public IEnumerable<SiteFile> Look(PageScope scope)
+    {
+        SiteFile[] look = [.. Trees.SelectMany(t => Look(t, scope))];
+
+        // No page of its own is in these, and some hosts list such a folder. Whose pages lie in customers/ is nobody's business.
+        var bare = look.SelectMany(f => OutputPath.FoldersAbove(f.Path)).Distinct().Where(f => f is not (Addresses.Shop or Addresses.Reference) && !f.StartsWith($"{Addresses.Shop}/", StringComparison.Ordinal));
+        return look.Concat(bare.Select(f => Page($"{f}/index.html", EmptyPage.Template, () => EmptyPage.Compose(scope.Composition), scope)));
+    }
 
     /// <summary>The look of the pages in one tree.</summary>
     public IEnumerable<SiteFile> Look(string tree, PageScope scope)

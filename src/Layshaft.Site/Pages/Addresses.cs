@@ -71,7 +71,7 @@ public sealed record Addresses(Func<OwnerView, string> KeyOf)
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(file);
         var name = string.Concat(Path.ChangeExtension(file, null).ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
-        return FormattableString.Invariant($"{Folder(view)}/{job.Number}/pictures/{name}-{width}.jpg");
+        return FormattableString.Invariant($"{Folder(view)}/{job.Number}/{name}-{width}.jpg");
     }
 
     /// <summary>The address of a file as a link on a page.</summary>

@@ -80,7 +80,7 @@ internal static class StageTimes
         {
             ["customers", "look", ..] or ["shop", ..] or ["reference", "look", ..] => string.Join('/', parts),
             ["customers", _, var name] => $"history/{name}",
-            ["customers", _, _, "pictures", _] => "job/pictures",
+            ["customers", _, _, var name] when name.EndsWith(".jpg", StringComparison.Ordinal) => "job/pictures",
             ["customers", _, _, var name] => $"job/{name}",
             ["reference", var name] when name.StartsWith("wall-", StringComparison.Ordinal) => "reference/wall",
             ["reference", var name] => $"reference/{Path.GetExtension(name)}",

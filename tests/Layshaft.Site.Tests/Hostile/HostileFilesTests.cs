@@ -78,7 +78,7 @@ public sealed class HostileFilesTests : IDisposable
         Write();
         Publish();
         MakePipe(Path.Combine(Out, "customers", "pipe"));
-        File.WriteAllText(Path.Combine(Book, "customers/first.yaml"), "name: Another name\n");
+        File.WriteAllText(Path.Combine(Book, "customers/first.yaml"), "name: Another name\nformerly: PLANTED-FIRST-NAME\n");
         Publish();
         Assert.True(File.Exists(Path.Combine(Out, "customers", "pipe")));
     }
@@ -117,7 +117,7 @@ public sealed class HostileFilesTests : IDisposable
         var prepared = Guard.Run(() => SitePreparation.Of(BookReview.OfFolder(Book), Book), mostBytes: 512L << 20);
         Assert.Contains(prepared.Problems, p => p is { Code: "picture", Severity: Severity.LeftOut } && p.Place.File.EndsWith("0003/job.yaml", StringComparison.Ordinal));
         Publish();
-        Assert.DoesNotContain(Directory.EnumerateFiles(Out, "*", SearchOption.AllDirectories), f => f.Contains("/pictures/", StringComparison.Ordinal));
+        Assert.DoesNotContain(Directory.EnumerateFiles(Out, "*", SearchOption.AllDirectories), f => f.EndsWith(".jpg", StringComparison.Ordinal));
         if (content.Length > 8)
         {
             Assert.DoesNotContain(Directory.EnumerateFiles(Out, "*", SearchOption.AllDirectories), f => File.ReadAllText(f).Contains(content, StringComparison.Ordinal));

@@ -52,7 +52,7 @@ public sealed partial class PlantedWordTests
     [Fact]
     public void Each_page_of_a_customer_names_its_own_preview_picture_by_its_whole_address()
     {
-        var pages = site.Files.Where(f => f.Key.StartsWith("customers/", StringComparison.Ordinal) && f.Key.EndsWith("index.html", StringComparison.Ordinal)).ToArray();
+        var pages = site.Files.Where(f => f.Key.StartsWith("customers/", StringComparison.Ordinal) && f.Key.EndsWith("index.html", StringComparison.Ordinal) && site.Owners.Any(o => f.Key.StartsWith(o.Folder, StringComparison.Ordinal))).ToArray();
         Assert.NotEmpty(pages);
         foreach (var (path, bytes) in pages)
         {

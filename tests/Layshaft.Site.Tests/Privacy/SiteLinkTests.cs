@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
+using Layshaft.Site.Publishing;
 using Layshaft.Site.Sending;
 
 namespace Layshaft.Site.Tests.Privacy;
@@ -59,9 +60,20 @@ public sealed partial class SiteLinkTests(PlantedSite site)
             var document = new HtmlParser().ParseDocument(Encoding.UTF8.GetString(bytes));
             Assert.Equal("no-referrer", document.QuerySelector("meta[name=referrer]")?.GetAttribute("content"));
             Assert.Contains("default-src 'none'", document.QuerySelector("meta[http-equiv='Content-Security-Policy']")?.GetAttribute("content"), StringComparison.Ordinal);
-            Assert.Equal(!page.StartsWith("reference/", StringComparison.Ordinal), document.QuerySelector("meta[name=robots]")?.GetAttribute("content")?.Contains("noindex", StringComparison.Ordinal) ?? false);
+            Assert.Equal(!page.StartsWith("reference/", StringComparison.Ordinal) || page.StartsWith("reference/look/", StringComparison.Ordinal), document.QuerySelector("meta[name=robots]")?.GetAttribute("content")?.Contains("noindex", StringComparison.Ordinal) ?? false);
             Assert.Empty(document.QuerySelectorAll("[style], script:not([src]), [onclick], [onload]"));
         }
+    }
+
+    // Some hosts list a folder that has no page of its own.
+    [Fact]
+    public void Every_folder_for_upload_has_a_page_of_its_own()
+    {
+        var folders = site.Files.Keys.Where(f => !f.StartsWith("shop/", StringComparison.Ordinal)).SelectMany(OutputPath.FoldersAbove).Distinct().ToArray();
+        Assert.Contains("customers", folders);
+        Assert.Contains("customers/look", folders);
+        Assert.All(folders, f => Assert.True(site.Files.ContainsKey($"{f}/index.html"), f));
+        Assert.Equal("Nothing to see here.", new HtmlParser().ParseDocument(Encoding.UTF8.GetString(site.Files["customers/index.html"])).Body!.TextContent.Trim());
     }
 
     private void Check(string from, string address, List<string> wrong)
