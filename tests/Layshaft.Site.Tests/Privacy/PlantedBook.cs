@@ -133,7 +133,7 @@ internal static class PlantedBook
         ["jobs/2023/j1/job.yaml"] = Finished("W:a", 2023, "20 h", "W:hill", 0.5),
         ["jobs/2024/j2/job.yaml"] = Finished("W:a", 2024, "40 h", "W:hill", 1.3),
         ["jobs/2025/j3/job.yaml"] = Finished("W:a", 2025, "60 h", "W:ring", 0.6).Replace("from: null", "from: \"W:b\"", StringComparison.Ordinal),
-        ["jobs/2025/j4/job.yaml"] = Finished("W:b", 2025, "30 h", "W:ring", 0.7),
+        ["jobs/2025/j4/job.yaml"] = Finished("W:b", 2025, "30 h", "W:ring", 0.7).Replace("2025-11-", "2025-10-", StringComparison.Ordinal).Replace("received: 2025-10-01", "received: 2025-10-02", StringComparison.Ordinal),
         ["jobs/2026/j5/job.yaml"] = """
             unit: "W:a"
             received: 2026-01-10

@@ -102,6 +102,24 @@ public sealed partial class PlantedWordTests(PlantedSite site)
         Assert.Contains(site.Files, f => f.Key == "shop/layshaft-manifest.json" && Encoding.UTF8.GetString(f.Value).Contains(site.Owners[0].Folder, StringComparison.Ordinal));
     }
 
+    // Unit b gave a part to unit a, which is another customer's.
+    [Fact]
+    public void No_owner_finds_the_day_of_another_customers_job_on_another_unit()
+    {
+        foreach (var (view, folder) in site.Owners)
+        {
+            var texts = Under(folder).ToArray();
+            Assert.Contains(texts, t => view.Jobs.Any(j => t.Contains(Day(j.Received), StringComparison.Ordinal)));
+            var own = view.Jobs.SelectMany(j => new[] { j.Received, j.Finished, j.Stripped }).OfType<DateOnly>().ToHashSet();
+            foreach (var job in site.Book.Jobs.Where(j => j.Unit != view.Unit.Id))
+            {
+                Assert.DoesNotContain(texts, t => !own.Contains(job.Received) && (t.Contains(Day(job.Received), StringComparison.Ordinal) || t.Contains(job.Received.ToString("o", System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal)));
+            }
+        }
+
+        string Day(DateOnly day) => site.Builder.Composition.Figures.Date(day);
+    }
+
     private IEnumerable<string> Under(string folder) =>
         site.Files.Where(f => f.Key.StartsWith(folder, StringComparison.Ordinal)).SelectMany(f => HiddenText.In(f.Key, f.Value));
 

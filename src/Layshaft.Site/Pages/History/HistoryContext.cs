@@ -26,6 +26,22 @@ public sealed record HistoryContext(Composition Composition, OwnerView View, Lif
     /// <summary>Whether the shop names the months of its season; otherwise a season is a calendar year.</summary>
     public bool HasSeason => Composition.Shop.Season != Engineering.Life.SeasonCalendar.AllYear;
 
+    /// <summary>
+    /// The day on which a part's stay in the unit ended or was last seen; null where only another customer's job tells it: the one that
+    /// took a part out of this unit for theirs.
+    /// </summary>
+    /// <param name="day">The day as the ledger has it.</param>
+    public DateOnly? Known(DateOnly day) => OwnDays.Contains(day) || Lives.Book.Jobs.Any(j => j.Received == day && IsTheReaders(j)) ? day : null;
+
+    /// <summary>The last day not after another that the unit's own record tells.</summary>
+    /// <param name="day">The day.</param>
+    public DateOnly LastKnown(DateOnly day) => Known(day) ?? OwnDays.Where(d => d <= day).DefaultIfEmpty(Unit.InService).Max();
+
+    private IEnumerable<DateOnly> OwnDays => Lives.Book.JobsOf(Unit.Id).Select(j => j.Received).Append(Unit.InService);
+
+    private bool IsTheReaders(Job job) =>
+        job.Renewed.Any(r => r.From == Unit.Id) && Composition.Book.Units[job.Unit].OwnerOn(job.Received).Customer == View.Owner.Customer;
+
     /// <summary>The link to the report on a job, or to its estimate; null while there is nothing to read.</summary>
     public string? LinkTo(Job job)
     {

@@ -15,7 +15,7 @@ using LifeStart = Layshaft.Engineering.Life.LifeStart;
 
 namespace Layshaft.Site.Pages.History;
 
-/// <summary>What served where, and how long. Another unit is never named: it may be another customer's.</summary>
+/// <summary>What served where, and how long. Another unit is never named, nor a day that only its job tells: it may be another customer's.</summary>
 internal static class LivesSection
 {
     public static SectionView? Compose(HistoryContext history, TableView table)
@@ -47,7 +47,7 @@ internal static class LivesSection
                 Cell.Of(p.Name),
                 Cell.Of(s.Life.Part.Serial),
                 Cell.Day(s.Span.From, composition),
-                Cell.Day(s.Span.To, composition),
+                Cell.Day(Ended(s.Life, s.Span) ? history.Known(s.Span.To) : history.LastKnown(s.Span.To), composition),
                 Cell.Use(s.Span.Ran, composition),
                 Total(s.Life, s.Span) is { } total ? Cell.Use(total, composition) : Cell.Of(composition.Say("history.total.unknown")),
                 Cell.Of(composition.Say(EndKey(s.Life, s.Span))),
@@ -69,7 +69,7 @@ internal static class LivesSection
         var frame = new ChartFrame("part-lives", composition.Say("history.parts"), composition.Say("history.parts.description", ("count", parts.Length)));
         var input = new LifeBarsInput(
             frame,
-            [.. parts.Select(p => new Bar(p.Name, [.. history.Lives.StaysIn(history.Unit, p.Id).Select(s => Span(s.Life, s.Span, composition))]))],
+            [.. parts.Select(p => new Bar(p.Name, [.. history.Lives.StaysIn(history.Unit, p.Id).Select(s => Span(s.Life, s.Span, history.LastKnown(s.Span.To), composition))]))],
             from.DayNumber,
             to.DayNumber,
             [.. Enumerable.Range(from.Year + 1, to.Year - from.Year).Select(y => new AxisTick(new DateOnly(y, 1, 1).DayNumber, y.ToString(CultureInfo.InvariantCulture)))],
@@ -78,7 +78,7 @@ internal static class LivesSection
         return ChartPair.Of(input, (i, size) => LifeBars.Draw(i with { Frame = frame with { IdPrefix = $"part-lives-{size.ToString().ToLowerInvariant()}" } }, size));
     }
 
-    private static BarSpan Span(PartLife life, LifeSpan span, Composition composition)
+    private static BarSpan Span(PartLife life, LifeSpan span, DateOnly to, Composition composition)
     {
         var brought = Before(life, span);
         var label = brought is { Amount: > 0 } b
@@ -86,7 +86,7 @@ internal static class LivesSection
             : UseWords.Of(span.Ran, composition);
         return new BarSpan(
             span.From.DayNumber,
-            span.To.DayNumber,
+            to.DayNumber,
             brought is { Amount: > 0 } || life.Start != LifeStart.New || !ReferenceEquals(life.Spans[0], span) ? BarStart.MovedIn : BarStart.Fitted,
             !Ended(life, span) ? BarEnd.Running : ReferenceEquals(life.Spans[^1], span) && life.End == LifeEnd.Renewed ? BarEnd.Renewed : BarEnd.MovedOut,
             label);
