@@ -20,6 +20,7 @@ public static class Entry
         var root = new RootCommand("Generate customer reports and workshop pages from a gearbox workshop's job files.");
         root.Subcommands.Add(CheckCommand.Create(output, errors));
         root.Subcommands.Add(PublishCommand.Create(output, errors));
+        root.Subcommands.Add(UploadedCommand.Create(output, errors));
         root.Subcommands.Add(HandoverCommand.Create(output, errors));
         root.Subcommands.Add(ShimCommand.Create(output, errors));
         root.Subcommands.Add(MeasureCommand.Create(output, errors));

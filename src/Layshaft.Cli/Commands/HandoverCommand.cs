@@ -4,6 +4,7 @@ using Layshaft.Book.Records;
 using Layshaft.Cli.Terminal;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Building;
+using Layshaft.Site.Publishing.Upload;
 using Layshaft.Site.Sending;
 
 namespace Layshaft.Cli.Commands;
@@ -12,6 +13,7 @@ namespace Layshaft.Cli.Commands;
 internal static class HandoverCommand
 {
     private const string UsualFolder = "handover";
+    private const string UsualSite = "reports";
 
     public static Command Create(TextWriter output, TextWriter errors)
     {
@@ -23,15 +25,21 @@ internal static class HandoverCommand
             HelpName = "FOLDER",
             DefaultValueFactory = _ => new DirectoryInfo(UsualFolder),
         };
+        var site = new Option<DirectoryInfo>("--site")
+        {
+            Description = $"The published site, to check whether the page is uploaded; '{UsualSite}' by default.",
+            HelpName = "FOLDER",
+            DefaultValueFactory = _ => new DirectoryInfo(UsualSite),
+        };
         var enclose = new Option<bool>("--enclose") { Description = "Attach the report as a single file that opens offline." };
         var fileOnly = new Option<bool>("--file-only") { Description = "Write only the single-file report, without an email." };
-        var command = new Command("handover", "Write an email draft to the customer of a job. Example: layshaft handover 0615 demo-data --enclose") { job, book, folder, enclose, fileOnly };
+        var command = new Command("handover", "Write an email draft to the customer of a job. Example: layshaft handover 0615 demo-data --enclose") { job, book, folder, site, enclose, fileOnly };
         command.SetAction(parsed => Run(
-            parsed.GetRequiredValue(job), parsed.GetRequiredValue(book), parsed.GetRequiredValue(folder), parsed.GetValue(enclose), parsed.GetValue(fileOnly), output, errors));
+            parsed.GetRequiredValue(job), parsed.GetRequiredValue(book), parsed.GetRequiredValue(folder), parsed.GetRequiredValue(site), parsed.GetValue(enclose), parsed.GetValue(fileOnly), output, errors));
         return command;
     }
 
-    private static int Run(string number, DirectoryInfo book, DirectoryInfo folder, bool enclose, bool fileOnly, TextWriter output, TextWriter errors)
+    private static int Run(string number, DirectoryInfo book, DirectoryInfo folder, DirectoryInfo published, bool enclose, bool fileOnly, TextWriter output, TextWriter errors)
     {
         if (!BookArgument.Exists(book, errors))
         {
@@ -59,7 +67,7 @@ internal static class HandoverCommand
 
         try
         {
-            return Write(new Handover(builder, job), builder.Composition.Shop, folder, enclose, fileOnly, output, errors);
+            return Write(new Handover(builder, job), builder.Composition.Shop, folder, published, enclose, fileOnly, output, errors);
         }
         catch (PageException failed)
         {
@@ -87,7 +95,7 @@ internal static class HandoverCommand
         return job;
     }
 
-    private static int Write(Handover handover, Shop shop, DirectoryInfo folder, bool enclose, bool fileOnly, TextWriter output, TextWriter errors)
+    private static int Write(Handover handover, Shop shop, DirectoryInfo folder, DirectoryInfo published, bool enclose, bool fileOnly, TextWriter output, TextWriter errors)
     {
         ReadOnlyMemory<byte>? enclosed = null;
         if (enclose || fileOnly)
@@ -123,12 +131,18 @@ internal static class HandoverCommand
         }
 
         errors.WriteLine(shop.SiteAddress is { } site
-            ? $"The link works after you publish the site and upload customers/ to {site.Text}"
+            ? WordsOnLink(handover, published, site.Text)
             : "shop.yaml has no 'site_address', so the draft has no link. Add it, or insert the link by hand.");
         var saved = Save(folder, handover.DraftName, draft.ToBytes(), output);
         output.WriteLine("Open the draft in your email program, check it and send it.");
         return saved;
     }
+
+    private static string WordsOnLink(Handover handover, DirectoryInfo published, string site) =>
+        UploadList.Beside(published.FullName) is not { } list ? $"The link works after you publish the site and upload customers/ to {site}"
+        : !Directory.Exists(Path.Combine(published.FullName, handover.Folder)) ? $"The link does not work yet: {handover.Folder}/ is not in {published}. Publish and upload, then send this."
+        : list.Names(handover.Folder) ? $"The link may not work yet: the upload of {handover.Folder}/ to {site} is not confirmed. Upload it, confirm with 'layshaft uploaded --out {published}', then send this."
+        : $"The link's page is confirmed as uploaded to {site}";
 
     // Written atomically: an email program must not find half a draft.
     private static int Save(DirectoryInfo folder, string name, ReadOnlyMemory<byte> content, TextWriter output)

@@ -27,6 +27,11 @@ internal sealed record LastWords(int Exit, string Summary, IReadOnlyList<string>
     public int Say(DirectoryInfo book, DirectoryInfo folder, TextWriter output, TextWriter errors, string what)
     {
         ProblemLines.Write(Problems, book, errors);
+        foreach (var line in UploadWords.Of(folder))
+        {
+            output.WriteLine(line);
+        }
+
         foreach (var stranger in Strangers)
         {
             output.WriteLine($"Kept, not created by Layshaft: {stranger}");

@@ -77,11 +77,17 @@ internal sealed class FolderSwap(StateFolder state, string manifestPath, IFileWo
         Discard();
     }
 
-    /// <summary>Makes a spare of the old tree after an exchange, or clears it, and then takes the mark from the new one.</summary>
+    /// <summary>Puts the list of changes in place after an exchange, makes a spare of the old tree, or clears it, and then takes the mark from the new one.</summary>
     /// <param name="warnings">Receives what strangers should know.</param>
     /// <param name="known">What is known of the exchange; null where a killed publish made it.</param>
     internal void Settle(ICollection<PublishProblem> warnings, SettledSite? known = null)
     {
+        if (File.Exists(state.NextChanges))
+        {
+            files.DeleteFile(state.Changes);
+            files.Move(state.NextChanges, state.Changes);
+        }
+
         foreach (var tree in new[] { state.Stage, state.Old }.Where(Directory.Exists))
         {
             var list = known?.List ?? HashOfList();
@@ -108,7 +114,7 @@ internal sealed class FolderSwap(StateFolder state, string manifestPath, IFileWo
         files.DeleteFile(state.OutputMark);
     }
 
-    /// <summary>Drops a staged tree that was never in place, and what was made for it; everything in them is ours or a second name.</summary>
+    /// <summary>Drops a staged tree that was never in place, its list of changes, and what was made for it; everything in them is ours or a second name.</summary>
     internal void Discard()
     {
         foreach (var root in new[] { state.Stage, state.Made }.Where(Directory.Exists))
@@ -117,6 +123,11 @@ internal sealed class FolderSwap(StateFolder state, string manifestPath, IFileWo
             SideBySide.ForEach(tree.Entries.Where(e => e.Kind != TreeKind.Folder), parallelism, e => files.DeleteFile(StateFolder.Place(root, e.Path)));
             files.DeleteFile(Path.Combine(root, StateFolder.MarkName));
             RemoveFolders(tree, root, files);
+        }
+
+        if (File.Exists(state.NextChanges))
+        {
+            files.DeleteFile(state.NextChanges);
         }
     }
 

@@ -33,6 +33,9 @@ public sealed record PublishResult(PublishOutcome Outcome, IReadOnlyList<Publish
     /// <summary>Files that are gone.</summary>
     public IReadOnlyList<string> Removed { get; init; } = [];
 
+    /// <summary>Files of the site before that the new one does not have: those that are gone, and those that were changed by hand and left alone.</summary>
+    internal IReadOnlyList<string> Left { get; init; } = [];
+
     /// <summary>Our files that someone had changed or removed by hand, and that are again as we write them.</summary>
     public IReadOnlyList<string> Restored { get; init; } = [];
 

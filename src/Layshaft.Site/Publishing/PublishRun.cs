@@ -1,6 +1,7 @@
 using System.Text;
 using Layshaft.Site.Publishing.Links;
 using Layshaft.Site.Publishing.Register;
+using Layshaft.Site.Publishing.Upload;
 
 namespace Layshaft.Site.Publishing;
 
@@ -51,6 +52,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
             {
                 list = stage.Complete(staged, register, strangers, links.History, _warnings);
                 cancel.ThrowIfCancellationRequested();
+                files.WriteThrough(_state.NextChanges, stream => WriteChanges(old, result, stream));
                 _swap.Exchange();
                 swapped = true;
             }
@@ -71,6 +73,10 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
             else
             {
                 _swap.Discard();
+                if (!File.Exists(_state.Changes))
+                {
+                    Tidy(() => files.Replace(_state.Changes, stream => WriteChanges(old, result, stream)));
+                }
             }
 
             foreach (var end in ends)
@@ -116,6 +122,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
             Added = added,
             Changed = changed,
             Removed = [.. before.Paths.Texts(left).Where(p => !strangers.Edited.Contains(p))],
+            Left = before.Paths.Texts(left),
             Restored = restored,
             Strangers = strangers.Names,
             Withdrawn = links.Withdrawn,
@@ -130,7 +137,6 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
     private void AfterSwap(PublishResult result, OldSite old, SiteRegister now, ContentHash list, Staging stage)
     {
         Tidy(() => _swap.Settle(_warnings, new SettledSite(old, now, list, stage.HasFolderTimes)));
-        Tidy(() => files.Replace(_state.Changes, stream => WriteChanges(result, stream)));
     }
 
     // What fails beside is told, like the rest.
@@ -161,15 +167,17 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         }
     }
 
-    private static void WriteChanges(PublishResult result, Stream stream)
+    // Without a list nobody knows what the host has: then all files wait.
+    private void WriteChanges(OldSite old, PublishResult result, Stream stream)
     {
-        using var text = new StreamWriter(stream, leaveOpen: true) { NewLine = "\n" };
-        foreach (var (sign, paths) in new[] { ('+', result.Added), ('*', result.Changed), ('-', result.Removed), ('=', result.Restored) })
-        {
-            foreach (var path in paths)
-            {
-                text.WriteLine($"{sign} {path}");
-            }
-        }
+        var all = File.Exists(_state.Changes) ? [] : old.Register.Paths.Texts(Enumerable.Range(0, old.Register.Count));
+        (char Sign, IEnumerable<string> Paths)[] now =
+        [
+            (UploadChange.Changed, all), (UploadChange.Added, result.Added), (UploadChange.Changed, result.Changed), (UploadChange.Removed, result.Left), (UploadChange.Restored, result.Restored),
+        ];
+        UploadLines.Write(stream, _state.Changes, [.. now.Select(n => n.Paths.Where(IsForUpload).Select(p => new UploadChange(n.Sign, p)))]);
     }
+
+    // The folder of the list of our files is never uploaded.
+    private bool IsForUpload(string path) => options.ManifestPath.IndexOf('/', StringComparison.Ordinal) is var slash && (slash < 0 || !path.StartsWith(options.ManifestPath[..(slash + 1)], StringComparison.Ordinal));
 }

@@ -1,4 +1,5 @@
 using Layshaft.Site.Publishing.Register;
+using Layshaft.Site.Publishing.Upload;
 
 namespace Layshaft.Site.Publishing;
 
@@ -43,6 +44,35 @@ public sealed class Publisher
 
         using var opened = TryOpen(folder, out var refused);
         return opened is null ? PublishResult.Refused(refused!) : new PublishRun(plan, opened, _options, _files).Run(cancel);
+    }
+
+    /// <summary>Notes that the host has all that waited for upload, and nothing else.</summary>
+    /// <param name="folder">The output folder.</param>
+    /// <returns>What waited; or why that cannot be noted.</returns>
+    /// <exception cref="IOException">The list cannot be written.</exception>
+    public (UploadList? Done, PublishProblem? Problem) ConfirmUpload(string folder)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        var state = new StateFolder(OutputFolder.RealPath(folder));
+        if (!File.Exists(StateFolder.Place(state.Output, _options.ManifestPath)))
+        {
+            return (null, new(folder, "There is no published site in this folder. Give the folder that 'layshaft publish' wrote to."));
+        }
+
+        using var opened = TryOpen(folder, out var refused);
+        if (opened is null)
+        {
+            return (null, refused);
+        }
+
+        if (!File.Exists(state.Changes))
+        {
+            return (null, new(folder, "The list of changes is gone. Publish once more: it then lists every file."));
+        }
+
+        var done = UploadList.Of(state.Changes);
+        _files.Replace(state.Changes, _ => { });
+        return (done, null);
     }
 
     /// <summary>Opens a site that stands, so that it is looked at while the plan is drawn up.</summary>

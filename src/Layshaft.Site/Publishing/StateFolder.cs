@@ -50,8 +50,11 @@ internal sealed class StateFolder
     /// <summary>What each file was made from and when it was last seen; may be lost at any time.</summary>
     internal string Register => Path.Combine(Root, "register");
 
-    /// <summary>What the last publish that changed anything added, changed and removed.</summary>
+    /// <summary>What the host does not have yet, since the last upload that was confirmed.</summary>
     internal string Changes => Path.Combine(Root, "changes.txt");
+
+    /// <summary>The same once the staged tree is in place; written before the exchange, so that no kill between loses it.</summary>
+    internal string NextChanges => Path.Combine(Root, "changes-next");
 
     /// <summary>The links that the site has and had, for a person to read; may be lost at any time.</summary>
     internal string Links => Path.Combine(Root, "links.txt");

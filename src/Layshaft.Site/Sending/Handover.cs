@@ -25,6 +25,9 @@ public sealed class Handover(SiteBuilder builder, Job job)
     /// <summary>The customer.</summary>
     public Customer Customer => composition.Book.Customers[view.Owner.Customer];
 
+    /// <summary>The folder of the job's page in the site, which the link leads to.</summary>
+    public string Folder => $"{composition.Addresses.Folder(view)}/{job.Number}";
+
     /// <summary>The name of the one-file report.</summary>
     public string ReportName => $"{Kind}-{job.Number}.html";
 

@@ -1,0 +1,87 @@
+using System.Text;
+
+namespace Layshaft.Site.Publishing.Upload;
+
+/// <summary>
+/// The list of what the host does not have yet, one file a line: first what to delete, then what to upload, each by path. Read and
+/// written as a stream, since it may name every file of a large site.
+/// </summary>
+internal static class UploadLines
+{
+    /// <summary>What a list says, in its order; nothing where there is no list. Lines that are none of ours count for nothing.</summary>
+    /// <param name="list">Where the list is.</param>
+    internal static IEnumerable<UploadChange> In(string list)
+    {
+        // Opened anew each time that it is gone through: several may go through it side by side.
+        foreach (var line in File.Exists(list) ? File.ReadLines(list) : [])
+        {
+            if (UploadChange.Parse(line) is { } change)
+            {
+                yield return change;
+            }
+        }
+    }
+
+    /// <summary>Writes what is to be done after a publish.</summary>
+    /// <param name="stream">Where to.</param>
+    /// <param name="list">What was to be done before.</param>
+    /// <param name="now">What the publish did, each in order of path.</param>
+    internal static void Write(Stream stream, string list, IReadOnlyList<IEnumerable<UploadChange>> now)
+    {
+        var before = IsInOrder(list) ? In(list) : [.. In(list).GroupBy(c => c.Path, StringComparer.Ordinal).Select(Together).Order(Order)];
+        using var text = new StreamWriter(stream, new UTF8Encoding(false), leaveOpen: true) { NewLine = "\n" };
+        foreach (var isRemoved in new[] { true, false })
+        {
+            foreach (var change in Merged([before.Where(c => c.Sign == UploadChange.Removed), before.Where(c => c.Sign != UploadChange.Removed), .. now]))
+            {
+                if (change.Sign == UploadChange.Removed == isRemoved)
+                {
+                    text.WriteLine(change);
+                }
+            }
+        }
+    }
+
+    private static Comparer<UploadChange> Order { get; } = Comparer<UploadChange>.Create((one, other) =>
+        (one.Sign != UploadChange.Removed).CompareTo(other.Sign != UploadChange.Removed) is var bySign and not 0 ? bySign : string.CompareOrdinal(one.Path, other.Path));
+
+    private static UploadChange Together(IEnumerable<UploadChange> ofOnePath) => ofOnePath.Aggregate((before, now) => new(UploadChange.Merge(before.Sign, now.Sign), now.Path));
+
+    // A list that somebody edited may be in any order.
+    private static bool IsInOrder(string list)
+    {
+        UploadChange? last = null;
+        foreach (var change in In(list))
+        {
+            if (last is { } before && Order.Compare(before, change) >= 0)
+            {
+                return false;
+            }
+
+            last = change;
+        }
+
+        return true;
+    }
+
+    // Several lists, each in order of path: what an earlier one says of a path came before what a later one says.
+    private static IEnumerable<UploadChange> Merged(IReadOnlyList<IEnumerable<UploadChange>> lists)
+    {
+        var heads = lists.Select(l => l.GetEnumerator()).ToList();
+        try
+        {
+            heads.RemoveAll(h => !h.MoveNext());
+            while (heads.Count > 0)
+            {
+                var first = heads.MinBy(h => h.Current.Path, StringComparer.Ordinal)!.Current.Path;
+                var same = heads.Where(h => h.Current.Path == first).ToArray();
+                yield return Together(same.Select(h => h.Current).ToArray());
+                heads.RemoveAll(h => same.Contains(h) && !h.MoveNext());
+            }
+        }
+        finally
+        {
+            heads.ForEach(h => h.Dispose());
+        }
+    }
+}
