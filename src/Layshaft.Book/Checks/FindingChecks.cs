@@ -1,5 +1,4 @@
 using Layshaft.Book.Records;
-using Layshaft.Book.Values;
 
 namespace Layshaft.Book.Checks;
 
