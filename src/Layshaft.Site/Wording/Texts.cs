@@ -46,7 +46,7 @@ public sealed class Texts
     {
         ArgumentNullException.ThrowIfNull(key);
         ArgumentNullException.ThrowIfNull(values);
-        if (!_sentences.TryGetValue(key, out var sentence))
+        if (!_sentences.TryGetValue(key, out var sentence) && !(RenamedKeys.NewNames.TryGetValue(key, out var now) && _sentences.TryGetValue(now, out sentence)))
         {
             throw new KeyNotFoundException($"There is no text '{key}'.");
         }

@@ -22,6 +22,9 @@ internal sealed class TextsFile
     /// <summary>Where each key stands: line and column, from 1.</summary>
     internal Dictionary<string, (int Line, int Column)> Places { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>The old names of keys that this file uses; its sentences are under the new ones.</summary>
+    internal SortedSet<string> Renamed { get; } = new(StringComparer.Ordinal);
+
     internal static TextsFile Read(string name, string text, ICollection<TemplateProblem> problems)
     {
         var file = new TextsFile(name, problems);
@@ -34,7 +37,20 @@ internal sealed class TextsFile
             file.Problem(e.Start, $"This is not YAML: {e.Message}");
         }
 
+        file.Rename();
         return file;
+    }
+
+    // A file that has both names means the new one.
+    private void Rename()
+    {
+        foreach (var (old, now) in RenamedKeys.NewNames.Where(n => Sentences.ContainsKey(n.Key)))
+        {
+            Renamed.Add(old);
+            Sentences.TryAdd(now, Sentences[old]);
+            Places.TryAdd(now, Places[old]);
+            Sentences.Remove(old);
+        }
     }
 
     private void ReadStream(Parser parser)

@@ -7,7 +7,7 @@ namespace Layshaft.Site.Wording;
 /// <summary>Texts, or why there are none.</summary>
 /// <param name="Texts">The texts; null exactly when there are problems.</param>
 /// <param name="Problems">What is wrong, with file, line and column.</param>
-/// <param name="Notices">What pages say in English, because a shop's own language has no words for it yet.</param>
+/// <param name="Notices">What pages say in English, because a shop's own language has no words for it yet; old names of keys.</param>
 public sealed record TextsResult(Texts? Texts, IReadOnlyList<TemplateProblem> Problems, IReadOnlyList<TemplateProblem> Notices);
 
 /// <summary>Reads the words of one language from <c>texts/LANGUAGE.yaml</c>.</summary>
@@ -64,7 +64,9 @@ public static class TextsLoader
             sentences[key] = reference.Sentences[key];
         }
 
-        return new(new(sentences, language, Fingerprint(language, sentences)), [], TextsComparison.Missing(names[^1], missing));
+        var templates = folders.Shop is { } own ? TemplateFiles.Read(new(own), "*.html", []) : [];
+        TemplateProblem[] renamed = [.. layers.SelectMany(RenamedKeys.In), .. templates.SelectMany(t => RenamedKeys.In(t.Key, t.Value))];
+        return new(new(sentences, language, Fingerprint(language, sentences)), [], [.. TextsComparison.Missing(names[^1], missing), .. renamed]);
     }
 
     /// <summary>The languages that there are texts for, ours and the shop's, in order.</summary>

@@ -23,7 +23,7 @@ internal static class WheelForces
             scale.Axis,
             scale.Second,
             new Axis(composition.Say(isMetric ? "gearing.axis.force_n" : "gearing.axis.force_lbf"), v => composition.Figures.Number(v).Text),
-            new NamedLine(composition.Say("gearing.chart.drag"), [.. Between(Speed.Zero, fastest).Select(v => new ChartPoint(scale.At(v), Newtons(Eng.WheelForce.Resistance(car, v))))]),
+            new NamedLine(composition.Say("gearing.chart.resistance"), [.. Between(Speed.Zero, fastest).Select(v => new ChartPoint(scale.At(v), Newtons(Eng.WheelForce.Resistance(car, v))))]),
             Traction: null,
             Crossing(car, scale, Newtons, composition));
     }

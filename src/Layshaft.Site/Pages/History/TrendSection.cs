@@ -61,8 +61,8 @@ internal sealed class TrendSection(HistoryContext history)
         "trends",
         composition.Say("history.trends.caption"),
         [
-            composition.Say("history.part"), composition.Say("history.measure"), composition.Say("history.look_within"), composition.Say("history.look_by"),
-            composition.Say("history.look_by_latest"), composition.Say("history.limit_in"), composition.Say("history.last_share"),
+            composition.Say("history.part"), composition.Say("history.measure"), composition.Say("history.inspect_within"), composition.Say("history.inspect_by"),
+            composition.Say("history.inspect_by_latest"), composition.Say("history.limit_in"), composition.Say("history.last_share"),
         ],
         trends.Where(t => t.Line is not null).Select(t => (IReadOnlyList<Cell>)
         [
@@ -98,12 +98,12 @@ internal sealed class TrendSection(HistoryContext history)
                 ? composition.Say("history.trend.between", ("expected", Amount(trend, line.Remaining)), ("least", Amount(trend, line.LookAgainWithin)), ("most", Amount(trend, Math.Ceiling(latest))))
                 : composition.Say("history.trend.open", ("expected", Amount(trend, line.Remaining)), ("least", Amount(trend, line.LookAgainWithin)));
         yield return now
-            ? composition.Say("history.trend.look_now")
+            ? composition.Say("history.trend.inspect_now")
             : look is { EarliestBy: { } earliest, LatestBy: { } latestBy } && earliest < latestBy
-                ? composition.Say("history.trend.look_range", ("use", Amount(trend, line.LookAgainWithin)), ("earliest", composition.Figures.Date(earliest)), ("latest", composition.Figures.Date(latestBy)))
+                ? composition.Say("history.trend.inspect_range", ("use", Amount(trend, line.LookAgainWithin)), ("earliest", composition.Figures.Date(earliest)), ("latest", composition.Figures.Date(latestBy)))
             : look.By is { } by
-                ? composition.Say("history.trend.look", ("use", Amount(trend, line.LookAgainWithin)), ("date", composition.Figures.Date(by)))
-                : composition.Say("history.trend.look_use", ("use", Amount(trend, line.LookAgainWithin)));
+                ? composition.Say("history.trend.inspect", ("use", Amount(trend, line.LookAgainWithin)), ("date", composition.Figures.Date(by)))
+                : composition.Say("history.trend.inspect_use", ("use", Amount(trend, line.LookAgainWithin)));
         if (!line.Curve.IsStraight)
         {
             yield return composition.Say(line.Curve.Power > 1 ? "history.trend.faster" : "history.trend.slower");
@@ -123,21 +123,21 @@ internal sealed class TrendSection(HistoryContext history)
         {
             yield return new Block
             {
-                Heading = index == 0 ? composition.Say("history.unsaid") : null,
+                Heading = index == 0 ? composition.Say("history.no_trend") : null,
                 Lines = [composition.Say(group.Key)],
-                Items = [.. group.GroupBy(t => t.Part.Name).Select(p => composition.Say("history.unsaid.part", ("part", p.Key), ("measures", string.Join(", ", p.Select(t => t.Measure.Name)))))],
+                Items = [.. group.GroupBy(t => t.Part.Name).Select(p => composition.Say("history.no_trend.part", ("part", p.Key), ("measures", string.Join(", ", p.Select(t => t.Measure.Name)))))],
             };
         }
     }
 
-    private static string Reason(TrendAssessment trend) => trend.Result is not WearTrendUnsaid unsaid ? "history.unsaid.doubtful" : unsaid.Reason switch
+    private static string Reason(TrendAssessment trend) => trend.Result is not WearTrendUnsaid unsaid ? "history.no_trend.doubtful" : unsaid.Reason switch
     {
-        WearTrendUnsaidReason.Flat => "history.unsaid.flat",
-        WearTrendUnsaidReason.Shrinking => "history.unsaid.shrinking",
-        WearTrendUnsaidReason.Bent => "history.unsaid.bent",
-        WearTrendUnsaidReason.OneUse => "history.unsaid.one_use",
-        WearTrendUnsaidReason.TwoReadings => "history.unsaid.two",
-        _ => "history.unsaid.one",
+        WearTrendUnsaidReason.Flat => "history.no_trend.flat",
+        WearTrendUnsaidReason.Shrinking => "history.no_trend.shrinking",
+        WearTrendUnsaidReason.Bent => "history.no_trend.bent",
+        WearTrendUnsaidReason.OneUse => "history.no_trend.one_use",
+        WearTrendUnsaidReason.TwoReadings => "history.no_trend.two",
+        _ => "history.no_trend.one",
     };
 
     // Whole hours, dropped to the safe side.

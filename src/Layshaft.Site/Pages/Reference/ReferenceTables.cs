@@ -32,7 +32,7 @@ public static class ReferenceTables
             [
                 composition.Say("reference.head.gear"), composition.Say("life.data.set"), composition.Say("life.data.driver"), composition.Say("life.data.driven"),
                 composition.Say("life.data.final"), composition.Say("life.data.tyre"), composition.Say("life.data.gear_driver"), composition.Say("life.data.gear_driven"),
-                composition.Say("reference.head.overall"), composition.Say("reference.head.thousand"), composition.Say("reference.head.limit"), composition.Say("reference.head.lands"),
+                composition.Say("reference.head.overall"), composition.Say("reference.head.thousand"), composition.Say("reference.head.limit"), composition.Say("reference.head.next_gear"),
             ],
             choices.SelectMany(c => Rows(c, subject, composition)));
     }

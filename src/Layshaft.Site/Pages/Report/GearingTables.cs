@@ -52,7 +52,7 @@ internal static class GearingTables
         return new TableDraft(
             "shifts",
             composition.Say("gearing.shifts"),
-            [composition.Say("gearing.head.gear"), composition.Say("gearing.head.never"), composition.Say("gearing.head.upshift"), composition.Say("gearing.head.lands")],
+            [composition.Say("gearing.head.gear"), composition.Say("gearing.head.maximum_speed"), composition.Say("gearing.head.upshift"), composition.Say("gearing.head.drops_to")],
             gearing is null ? [] : GearingCharts.TableOf(gearing.DrivenCar).Rows.Select(row => (IReadOnlyList<Cell>)
             [
                 Cell.Of(row.Name),

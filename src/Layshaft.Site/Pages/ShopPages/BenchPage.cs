@@ -79,7 +79,7 @@ public static class BenchPage
             Cell.Of(CustomerOf(j.Job, shop).Telephone),
             Cell.Day(j.Offer.Sent, shop.Composition),
             Cell.Day(j.Until, shop.Composition),
-            j.Until < shop.AsOf ? Cell.Of(shop.Say("shop.run_out")) with { Strong = true } : Cell.Days(j.Until.DayNumber - shop.AsOf.DayNumber),
+            j.Until < shop.AsOf ? Cell.Of(shop.Say("shop.expired")) with { Strong = true } : Cell.Days(j.Until.DayNumber - shop.AsOf.DayNumber),
             Cell.Money(Account.Of(j.Offer.Lines, shop.Book.GearboxOf(shop.Book.Units[j.Job.Unit]), shop.Composition.Shop).Gross, shop.Composition),
         ]));
 

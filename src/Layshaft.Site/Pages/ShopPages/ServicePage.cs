@@ -30,7 +30,7 @@ public static class ServicePage
             tables,
             Section("visits", "shop.visits", tables[0], shop),
             Section("parts", "shop.service_parts", tables[1], shop),
-            Section("looks", "shop.looks", tables[2], shop));
+            Section("looks", "shop.wear_due", tables[2], shop));
     }
 
     private static IEnumerable<ServiceDue> Due(UnitTally tally, ShopContext shop) =>
@@ -62,8 +62,8 @@ public static class ServicePage
     // What the wear itself asks for, whatever the last job wrote: parts that may reach their limit soonest.
     private static TableView Looks(ShopContext shop) => TableView.Of(
         "looks",
-        shop.Say("shop.looks.caption"),
-        [shop.Say("shop.unit"), shop.Say("shop.part"), shop.Say("history.measure"), shop.Say("history.look_within"), shop.Say("history.look_by"), shop.Say("history.look_by_latest"), shop.Say("history.limit_in")],
+        shop.Say("shop.wear_due.caption"),
+        [shop.Say("shop.unit"), shop.Say("shop.part"), shop.Say("history.measure"), shop.Say("history.inspect_within"), shop.Say("history.inspect_by"), shop.Say("history.inspect_by_latest"), shop.Say("history.limit_in")],
         shop.Tally.Units.Where(t => t.Look is not null).OrderBy(t => t.Look!.By ?? DateOnly.MaxValue)
             .Select(t => (Unit: shop.Book.Units[t.Unit], Look: t.Look!))
             .Select(t => (t.Unit, t.Look, Part: shop.Book.GearboxOf(t.Unit).PartOf(t.Look.Part)!))
