@@ -54,6 +54,16 @@ public class BenchTests
     }
 
     [Fact]
+    public void Shims_marked_in_inches_are_named_by_their_mark()
+    {
+        // 0.010 in gave 0.008 in, so 0.014 to 0.015 in give 0.004 to 0.003 in.
+        var (exit, output, errors) = Run("shim", "--trial-pack", "0.005 in, 5 thou", "--measured", "8 thou", "--target", "0.003 to 0.004 in", "--stock", "7 thou x 2, 2 thou x 4");
+
+        Assert.Equal((0, string.Empty), (exit, errors));
+        Assert.Contains("Fit   2 × 0.178 mm (0.007 in) = 0.356 mm", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_words_name_the_pack_its_result_and_the_manual()
     {
         var (exit, output, errors) = Run([.. Figures, "--error-limit", "0.003 mm"]);
@@ -91,7 +101,7 @@ public class BenchTests
     [InlineData("--target", "at most 0.10 mm", "needs two lengths")]
     [InlineData("--stock", "0.10 mm", "has no count")]
     [InlineData("--stock", "0.10 mm x -2", "is out of range")]
-    [InlineData("--trial-pack", "0.5005 µm", "")]
+    [InlineData("--trial-pack", "0.01 µm", "")]
     [InlineData("--trial-pack", "30 mm", "is out of range")]
     public void A_wrong_figure_is_told_with_what_to_write(string option, string value, string told)
     {

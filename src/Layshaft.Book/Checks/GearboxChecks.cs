@@ -16,6 +16,11 @@ internal static class GearboxChecks
             PackChecks.TooThick(check, shim.Origin.At("thickness"));
         }
 
+        foreach (var stock in box.Shims)
+        {
+            ShimChecks.Stock(check, stock);
+        }
+
         check.Unique(box.Settings, s => s.Id, "settings");
         check.Unique(box.Strip, s => s.Id, "steps");
         check.Unique(box.Build, s => s.Id, "steps");
@@ -42,6 +47,7 @@ internal static class GearboxChecks
                 check.Problems.Add("wrong-quantity", setting.Origin.At("target"), "A setting cannot be a temperature.", "Write it under 'condition' of the setting it applies to.");
             }
 
+            ShimChecks.Target(check, setting);
             check.Names(setting.Shims, box.Shims.Select(s => s.Id), setting.Origin.At("shims"), "shim stock", box.Name);
         }
     }

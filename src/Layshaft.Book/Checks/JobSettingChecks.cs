@@ -85,6 +85,7 @@ internal static class JobSettingChecks
         }
 
         Slip(check, asked, setting);
+        ShimChecks.Pack(check, box, asked, setting);
         PackChecks.Run(check, box, asked, setting);
         foreach (var (key, pack) in new[] { ("found_pack", setting.FoundPack), ("trial_pack", setting.TrialPack), ("pack", setting.Pack) })
         {

@@ -61,6 +61,22 @@ public sealed record Setting(
     string? Condition,
     bool Required) : IPlaced
 {
+    /// <summary>The band that a pack of shims is picked for, or why none can be worked out.</summary>
+    public Parsed<Band<IQuantity>> PackBand => this switch
+    {
+        { Kind: SettingKind.Backlash } => Parsed.Bad<Band<IQuantity>>(
+            $"'{Name}' is a backlash, which does not change one for one with its shims.",
+            "Use the maker's table for it. This command calculates end float, preload and position."),
+        { Kind: SettingKind.RunOut or SettingKind.Tightening } => Parsed.Bad<Band<IQuantity>>(
+            $"'{Name}' does not change with the thickness of its shims.", "Delete 'shims' from the setting in the gearbox file."),
+        { Target: { Low: Length, High: Length } } => Parsed.Good(Target),
+        { Target: { Low: null or Length, High: null or Length } } => Parsed.Bad<Band<IQuantity>>(
+            $"The target of '{Name}' has one end only, so no pack can be picked for it.", "Write both ends in the gearbox file, such as 0.05 to 0.10 mm."),
+        _ => Parsed.Bad<Band<IQuantity>>(
+            $"The target of '{Name}' is not a length, so no pack can be worked out for it: a torque or force does not grow evenly with the shims.",
+            "Follow the maker's procedure: change the pack step by step and measure again."),
+    };
+
     private static ChoiceShape<SettingKind> KindWords { get; } = new(
         "a kind of setting",
         ("end float", SettingKind.EndFloat),

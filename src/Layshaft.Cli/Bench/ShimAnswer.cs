@@ -119,7 +119,7 @@ internal sealed record ShimAnswer(ShimQuestion Question, ShimPlan Plan)
 
     private string PackLine(ShimPack pack, FigureWriter figures)
     {
-        var shims = pack.Shims.Select(s => s.Count == 1 ? figures.Length(s.Thickness, Decimals).Text : $"{figures.Number(s.Count).Text} × {figures.Length(s.Thickness, Decimals).Text}");
+        var shims = pack.Shims.Select(s => s.Count == 1 ? Shim(s.Thickness, figures) : $"{figures.Number(s.Count).Text} × {Shim(s.Thickness, figures)}");
         var verdict = pack.Conformity switch
         {
             Conformity.Inside => "inside the target",
@@ -129,6 +129,11 @@ internal sealed record ShimAnswer(ShimQuestion Question, ShimPlan Plan)
         var text = pack.ShimCount == 0 ? "no shim" : string.Join(" + ", shims);
         return $"{text} = {figures.Length(pack.Thickness, Decimals).Text}, gives {(GaugeIsKnown ? $"{Value(pack.Result, figures)}, {verdict}" : Measured.Figure(pack.Result.Value, Decimals, figures).Text)}";
     }
+
+    // A shim that is marked in inches is looked for by that mark.
+    private static string Shim(Length thickness, FigureWriter figures) => thickness.Unit is UnitsNet.Units.LengthUnit.Inch or UnitsNet.Units.LengthUnit.Mil
+        ? figures.Length(thickness, new Site.Figures.Decimals(Decimals, Measured.DecimalsWritten(thickness).Imperial)).Both
+        : figures.Length(thickness, Decimals).Text;
 
     private static string Pack(IReadOnlyList<Length> shims, FigureWriter figures) => shims.Count == 1
         ? figures.Length(shims[0], Decimals).Text

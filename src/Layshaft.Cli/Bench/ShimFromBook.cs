@@ -4,7 +4,6 @@ using Layshaft.Book.Shapes;
 using Layshaft.Engineering.Measurement;
 using Layshaft.Engineering.Settings;
 using UnitsNet;
-using SettingKind = Layshaft.Book.Records.SettingKind;
 
 namespace Layshaft.Cli.Bench;
 
@@ -30,11 +29,9 @@ internal static class ShimFromBook
             return Parsed.Bad<ShimQuestion>($"'{setting.Name}' is not set with shims.", "Name a setting that has 'shims' in the gearbox file.");
         }
 
-        if (setting.Kind == SettingKind.Backlash)
+        if (setting.PackBand is { Wrong: { } why, Remedy: var instead })
         {
-            return Parsed.Bad<ShimQuestion>(
-                $"'{setting.Name}' is a backlash, which does not change one for one with its shims.",
-                "Use the maker's table for it. This command calculates end float, preload and position.");
+            return Parsed.Bad<ShimQuestion>(why, instead);
         }
 
         var target = Bands.Of(setting.Target, $"The target of '{setting.Name}'");

@@ -16,7 +16,7 @@ internal sealed record ShimQuestion(string? About, IReadOnlyList<Length> TrialSh
     public static IReadOnlyList<ShimStock> WithTrial(IEnumerable<(Length Thickness, int Count)> shelf, IEnumerable<Length> trial, Length tolerance) =>
     [
         .. shelf.Concat(trial.Select(t => (Thickness: t, Count: 1)))
-            .GroupBy(s => Math.Round(s.Thickness.Micrometers))
+            .GroupBy(s => Math.Round(s.Thickness.Micrometers, 1))
             .Select(g => new ShimStock(g.First().Thickness, g.Sum(s => s.Count), tolerance)),
     ];
 }

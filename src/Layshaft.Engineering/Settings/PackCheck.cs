@@ -55,8 +55,8 @@ public sealed record PackCheck(MeasuredQuantity Expected, MeasuredQuantity Built
 
     private static int Changed(IReadOnlyList<Length> one, IReadOnlyList<Length> other)
     {
-        var rest = other.Select(s => Micrometres.Nearest(s, "shim")).ToList();
-        var gone = one.Count(s => !rest.Remove(Micrometres.Nearest(s, "shim")));
+        var rest = other.Select(s => TenthMicrometres.Nearest(s, "shim")).ToList();
+        var gone = one.Count(s => !rest.Remove(TenthMicrometres.Nearest(s, "shim")));
         return gone + rest.Count;
     }
 }

@@ -3,7 +3,7 @@ using System.Numerics;
 namespace Layshaft.Engineering.Settings;
 
 /// <summary>
-/// Finds the cheapest packs for every total by dynamic programming over whole micrometres: a bounded knapsack that keeps the
+/// Finds the cheapest packs for every total by dynamic programming over tenths of a micrometre: a bounded knapsack that keeps the
 /// few best packs of each total. Exact: what it returns cannot be beaten by any pack from the same shims.
 /// </summary>
 internal sealed class PackSearch
@@ -12,21 +12,21 @@ internal sealed class PackSearch
     public const int Kept = 3;
 
     private readonly IReadOnlyList<ShimKind> kinds;
-    private readonly int stepUm;
+    private readonly int stepTenths;
     private readonly List<Node>?[] best;
 
     /// <summary>Works out the best packs of every total up to a greatest one.</summary>
     /// <param name="kinds">The shims, thickest first.</param>
-    /// <param name="greatestUm">Greatest total, 0 or more.</param>
+    /// <param name="greatestTenths">Greatest total, 0 or more.</param>
     /// <param name="mostShims">Most shims in a pack.</param>
-    public PackSearch(IReadOnlyList<ShimKind> kinds, int greatestUm, int mostShims)
+    public PackSearch(IReadOnlyList<ShimKind> kinds, int greatestTenths, int mostShims)
     {
         this.kinds = kinds;
 
-        // Stock usually comes in steps of 10 or 50 µm: only their multiples can be reached.
-        stepUm = kinds.Aggregate(0, (step, kind) => (int)BigInteger.GreatestCommonDivisor(step, kind.ThicknessUm));
-        stepUm = stepUm == 0 ? 1 : stepUm;
-        best = new List<Node>?[(greatestUm / stepUm) + 1];
+        // Stock usually comes in steps of 10 or 50 µm or of a thou: only their multiples can be reached.
+        stepTenths = kinds.Aggregate(0, (step, kind) => (int)BigInteger.GreatestCommonDivisor(step, kind.ThicknessTenths));
+        stepTenths = stepTenths == 0 ? 1 : stepTenths;
+        best = new List<Node>?[(greatestTenths / stepTenths) + 1];
         best[0] = [new Node(0, 0, -1, 0, null)];
         for (var kind = 0; kind < kinds.Count; kind++)
         {
@@ -35,16 +35,16 @@ internal sealed class PackSearch
     }
 
     /// <summary>The best packs whose total lies in a window: cheapest first, then nearest to a middle, then fewest thin shims.</summary>
-    /// <param name="fromUm">Least total.</param>
-    /// <param name="toUm">Greatest total, within what was searched.</param>
-    /// <param name="twiceMiddleUm">Twice the total wanted, so that the middle of an odd band stays whole.</param>
+    /// <param name="fromTenths">Least total.</param>
+    /// <param name="toTenths">Greatest total, within what was searched.</param>
+    /// <param name="twiceMiddleTenths">Twice the total wanted, so that the middle of an odd band stays whole.</param>
     /// <returns>Up to three packs as counts by kind.</returns>
-    public IReadOnlyList<int[]> In(int fromUm, int toUm, int twiceMiddleUm)
+    public IReadOnlyList<int[]> In(int fromTenths, int toTenths, int twiceMiddleTenths)
     {
         var found = new List<(Node Node, int Off)>();
-        for (var at = (Math.Max(0, fromUm) + stepUm - 1) / stepUm; at < best.Length && at * stepUm <= toUm; at++)
+        for (var at = (Math.Max(0, fromTenths) + stepTenths - 1) / stepTenths; at < best.Length && at * stepTenths <= toTenths; at++)
         {
-            found.AddRange((best[at] ?? []).Select(node => (node, Math.Abs((2 * at * stepUm) - twiceMiddleUm))));
+            found.AddRange((best[at] ?? []).Select(node => (node, Math.Abs((2 * at * stepTenths) - twiceMiddleTenths))));
         }
 
         return [.. found
@@ -58,7 +58,7 @@ internal sealed class PackSearch
     private void Add(int kind, int mostShims)
     {
         var (thickness, count, cost) = kinds[kind];
-        var stride = thickness / stepUm;
+        var stride = thickness / stepTenths;
 
         // Downwards, so that totals below still hold packs without this kind.
         for (var total = best.Length - 1; total >= stride; total--)

@@ -35,6 +35,17 @@ public class ShimPackSearchPropertyTests
             }, iter: 2000);
 
     [Fact]
+    public void Shims_in_thou_give_the_same_packs_as_shims_in_micrometres() =>
+        Gen.Select(Stock, Gen.Int[0, 300], Gen.Int[0, 300], Gen.Int[0, 60]).Sample((stock, trial, measured, width) =>
+        {
+            string Packs(double unit) => string.Join('\n', ShimPacks.For(Shims.Task(
+                trial * unit, measured * unit, (40 * unit, (40 + width) * unit), ShimEffect.Reduces,
+                [.. stock.Select(kind => (kind.Um * unit, kind.Count))])).Packs.Select(pack => string.Join(' ', pack.Shims.Select(s => $"{s.Count}×{Math.Round(s.Thickness.Millimeters / unit)}"))));
+
+            Assert.Equal(Packs(0.001), Packs(0.0254));
+        }, iter: 300);
+
+    [Fact]
     public void Each_pack_is_built_from_what_is_there_and_adds_up() =>
         Gen.Select(Stock, Gen.Int[0, 900], Gen.Int[0, 60]).Sample((stock, measured, width) =>
         {

@@ -134,12 +134,34 @@ public class ShimPacksTests
     [Fact]
     public void Wrong_stock_is_refused_with_a_clear_message()
     {
-        Assert.Contains("whole number", Refusal((0.1005, 1)), StringComparison.Ordinal);
         Assert.Contains("stated twice", Refusal((0.1, 1), (0.1, 2)), StringComparison.Ordinal);
         Assert.ThrowsAny<ArgumentException>(() => Run((0, 1)));
         Assert.ThrowsAny<ArgumentException>(() => Run((0.1, -1)));
         Assert.Throws<ArgumentException>(() => new TargetBand(Length.FromMillimeters(0.2), Length.FromMillimeters(0.1)));
         Assert.ThrowsAny<ArgumentException>(() => ShimPacks.For(Shims.Task(30, 0.1, (0, 0.2), ShimEffect.Reduces, (0.1, 1))));
+        Assert.Contains("further from the target", Assert.ThrowsAny<ArgumentException>(() => ShimPacks.For(Shims.Task(1, 30, (0, 0.2), ShimEffect.Reduces, (0.1, 1)))).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Shims_of_whole_thou_are_added_without_rounding()
+    {
+        // 0.010 in gave 0.008 in, so 0.014 to 0.015 in give 0.004 to 0.003 in. One thou is 25.4 µm exactly.
+        const double Thou = 0.0254;
+        var plan = ShimPacks.For(Shims.Task(10 * Thou, 8 * Thou, (3 * Thou, 4 * Thou), ShimEffect.Reduces, (7 * Thou, 2), (2 * Thou, 4)));
+
+        Assert.Equal(14 * Thou, plan.From.Millimeters, 1e-12);
+        Assert.Equal(15 * Thou, plan.To.Millimeters, 1e-12);
+        Assert.Equal(14 * Thou, plan.Packs[0].Thickness.Millimeters, 1e-12);
+        Assert.Equal(2, plan.Packs[0].ShimCount);
+        Assert.Equal(4 * Thou, plan.Packs[0].Result.Value.As(LengthUnit.Millimeter), 1e-12);
+    }
+
+    [Fact]
+    public void A_height_far_longer_than_any_pack_is_shimmed_by_its_difference()
+    {
+        var plan = ShimPacks.For(Shims.Task(0.5, 45.2, (45.28, 45.32), ShimEffect.Increases, (0.5, 2), (0.1, 2)));
+
+        Assert.Equal([(0.5, 1), (0.1, 1)], Shims.Of(plan.Packs[0]));
     }
 
     private static string Refusal(params (double, int)[] stock) => Assert.ThrowsAny<ArgumentException>(() => Run(stock)).Message;
