@@ -71,10 +71,35 @@ public class CommandTests : IDisposable
         Assert.Contains(check.Errors.Trim(), publish.Errors, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_photo_cut_short_is_a_problem_to_a_check_and_to_a_publish_in_the_same_words()
+    {
+        var book = Path.Combine(home.FullName, "begun");
+        Assert.Equal(ExitCode.Fine, Run("new-book", book).Code);
+        var photo = Directory.EnumerateFiles(book, "*.jpg", SearchOption.AllDirectories).First();
+        File.WriteAllBytes(photo, File.ReadAllBytes(photo)[..^2000]);
+
+        var check = Run("check", book);
+        var publish = Run("publish", book, "--out", Path.Combine(home.FullName, "site"));
+
+        Assert.Equal(ExitCode.Problems, check.Code);
+        Assert.Contains("cut short", check.Errors, StringComparison.Ordinal);
+        Assert.Contains(check.Errors.Split('\n').Single(l => l.Contains("[picture]", StringComparison.Ordinal)).Trim(), publish.Errors, StringComparison.Ordinal);
+    }
+
+    private static byte[] Damaged(byte[] png)
+    {
+        var at = png.AsSpan().IndexOf("IDAT"u8) + 8;
+        png.AsSpan(at, Math.Min(40, png.Length - at - 16)).Fill(0xA5);
+        return png;
+    }
+
     [Theory]
     [InlineData("jobs/2026/0001/photos/ring.png", "this is a letter, not a photo")]
     [InlineData("jobs/2026/0001/photos/ring.png", "")]
     [InlineData("jobs/2026/0001/photos/ring.png", null)]
+    [InlineData("jobs/2026/0001/photos/ring.png", "IDAT")]
+    [InlineData("logo.png", "IDAT")]
     [InlineData("logo.png", "this is a letter, not a photo")]
     public void A_picture_that_cannot_be_shown_is_a_problem_to_a_check_and_to_a_publish_in_the_same_words(string path, string? text)
     {
@@ -84,8 +109,9 @@ public class CommandTests : IDisposable
             File.AppendAllText(Path.Combine(Book, "shop.yaml"), "\nlogo: logo.png\n");
         }
 
-        // Without other words: the beginning of a photo.
-        File.WriteAllBytes(file, text is null ? File.ReadAllBytes(file)[..40] : System.Text.Encoding.UTF8.GetBytes(text));
+        // Without other words: the beginning of a photo. With a chunk's name: a photo that is damaged within it.
+        var good = File.ReadAllBytes(Path.Combine(Book, "jobs/2026/0001/photos/ring.png"));
+        File.WriteAllBytes(file, text is null ? good[..40] : text == "IDAT" ? Damaged(good) : System.Text.Encoding.UTF8.GetBytes(text));
         var check = Run("check", Book);
         var publish = Run("publish", Book, "--out", Path.Combine(home.FullName, "site"));
         Assert.Equal((ExitCode.Problems, 1), (check.Code, check.Errors.Trim().Split('\n').Length));

@@ -11,6 +11,9 @@ namespace Layshaft.Site.Building;
 /// <summary>Makes the renditions of pictures: decoded once for all sizes and all owners of the unit that may see them.</summary>
 internal static class PictureFiles
 {
+    /// <summary>What is shown instead of a photo that turns out to be damaged.</summary>
+    public const string StandIn = "Until then a placeholder is shown.";
+
     /// <summary>The renditions of a job's pictures, for each owner who may see them.</summary>
     /// <remarks><c>damaged</c> takes the problem of a picture that turns out to be damaged when it is decoded, once for each file made of it.</remarks>
     public static IEnumerable<SiteFile> Of(
@@ -44,7 +47,7 @@ internal static class PictureFiles
         using var stream = files.Open(path);
         var (renditions, problem) = PhotoRenditions.Make(stream, photo.File);
         return new Rendered(renditions, renditions is not null ? null : new Problem(
-            "picture", photo.Origin.At("file"), problem!.Message, "Until then a placeholder is shown.", Severity.LeftOut));
+            "picture", photo.Origin.At("file"), problem!.Message, StandIn, Severity.LeftOut));
     }
 
     private sealed record Rendered(PhotoRenditions? Renditions, Problem? Damage)

@@ -11,18 +11,18 @@ namespace Layshaft.Site.Building;
 /// <summary>Looks at the header of each picture: what can be shown, and how large.</summary>
 public static class PictureInspection
 {
-    /// <summary>What is wrong with the photos of a book and its logo, as far as their headers tell; no picture library is loaded for it.</summary>
+    /// <summary>What is wrong with the photos of a book and its logo, by their headers and ends; no picture library is loaded for it unless one looks damaged.</summary>
     /// <param name="book">The book.</param>
     /// <param name="files">Its files.</param>
     public static IReadOnlyList<Problem> ProblemsOf(ShopBook book, IBookFiles files)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(files);
-        var photos = book.Jobs.SelectMany(j => j.Photos.Select(p => (Path: PathOf(j, p), Place: p.Origin.At("file"))));
-        var logo = book.Shop.Logo is { } path && files.Has(path) ? new[] { (Path: path, Place: book.Shop.Origin.At("logo")) } : [];
-        (string Path, Place Place)[] pictures = [.. photos.Concat(logo)];
+        var photos = book.Jobs.SelectMany(j => j.Photos.Select(p => (Path: PathOf(j, p), Place: p.Origin.At("file"), StandIn: PictureFiles.StandIn)));
+        var logo = book.Shop.Logo is { } path && files.Has(path) ? new[] { (Path: path, Place: book.Shop.Origin.At("logo"), StandIn: string.Empty) } : [];
+        (string Path, Place Place, string StandIn)[] pictures = [.. photos.Concat(logo)];
         var problems = new Problem?[pictures.Length];
-        Parallel.For(0, pictures.Length, i => problems[i] = ProblemInHead(pictures[i].Path, pictures[i].Place, files));
+        Parallel.For(0, pictures.Length, i => problems[i] = ProblemInFile(pictures[i].Path, pictures[i].Place, pictures[i].StandIn, files));
         return [.. problems.OfType<Problem>()];
     }
 
@@ -80,12 +80,16 @@ public static class PictureInspection
 
     private static string PathOf(Job job, Photo photo) => $"{job.Folder}/photos/{photo.File}";
 
-    private static Problem? ProblemInHead(string path, Place place, IBookFiles files)
+    private static Problem? ProblemInFile(string path, Place place, string standIn, IBookFiles files)
     {
         try
         {
             using var stream = files.Open(path);
-            return ProblemOf(PhotoFile.InspectHead(stream, Path.GetFileName(path)), place);
+            var name = Path.GetFileName(path);
+            var head = PhotoFile.InspectHead(stream, name);
+            return head.Facts is { } facts && !PhotoEnd.LooksWhole(stream, facts.Format)
+                ? ProblemOf(Decoded(stream, name), place, standIn)
+                : ProblemOf(head, place);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -93,7 +97,14 @@ public static class PictureInspection
         }
     }
 
-    private static Problem? ProblemOf(PhotoInspection inspection, Place place) => inspection.Problem is { } problem
-        ? new Problem("picture", place, problem.Message, string.Empty, inspection.Facts is null ? Severity.LeftOut : Severity.Notice)
+    // Only the decoder can tell whether a doubtful picture can be shown; a publish asks the same.
+    private static PhotoInspection Decoded(Stream stream, string name)
+    {
+        var (made, problem) = PhotoRenditions.Make(stream, name);
+        return new(made?.Facts, problem);
+    }
+
+    private static Problem? ProblemOf(PhotoInspection inspection, Place place, string remedy = "") => inspection.Problem is { } problem
+        ? new Problem("picture", place, problem.Message, inspection.Facts is null ? remedy : string.Empty, inspection.Facts is null ? Severity.LeftOut : Severity.Notice)
         : null;
 }
