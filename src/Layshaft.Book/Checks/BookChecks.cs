@@ -20,6 +20,12 @@ internal static class BookChecks
         if (draft.Shop is { } shop)
         {
             ShopChecks.Run(checker, shop);
+            EmailChecks.Run(checker, shop);
+        }
+
+        foreach (var customer in draft.Customers.Records.Values)
+        {
+            EmailChecks.Run(checker, customer);
         }
 
         foreach (var gearbox in draft.Gearboxes.Records.Values)

@@ -123,11 +123,14 @@ internal static class HandoverCommand
         }
 
         var draft = handover.Draft(enclosed);
-        if (draft.To is null)
+        foreach (var given in handover.Customer.Emails.Where(e => MailDraft.AddressIn(e) is null))
         {
-            errors.WriteLine(handover.Customer.Email is { } given
-                ? $"'{given}' in customers/{handover.Customer.Id}.yaml is not an email address. Fill in the address in the draft."
-                : $"customers/{handover.Customer.Id}.yaml has no email address. Fill in the address in the draft.");
+            errors.WriteLine($"'{given}' in customers/{handover.Customer.Id}.yaml is not an email address, so the draft leaves it out.");
+        }
+
+        if (draft.To.Count == 0)
+        {
+            errors.WriteLine($"customers/{handover.Customer.Id}.yaml has no email address. Fill in the address in the draft.");
         }
 
         errors.WriteLine(shop.SiteAddress is { } site

@@ -59,7 +59,7 @@ public sealed class Handover(SiteBuilder builder, Job job)
         var shop = composition.Shop;
         return new MailDraft(
             new MailParty(shop.Name, MailDraft.AddressIn(shop.Email) ?? "bench@layshaft.invalid"),
-            MailDraft.AddressIn(Customer.Email) is { } address ? new MailParty(Customer.Name, address) : null,
+            [.. Customer.Emails.Select(MailDraft.AddressIn).OfType<string>().Distinct().Select(address => new MailParty(Customer.Name, address))],
             letter.Subject,
             job.Finished ?? OfferWords.Waiting(job)[^1].Sent,
             letter.PlainText(),

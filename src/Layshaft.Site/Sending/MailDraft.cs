@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
+using Layshaft.Book.Values;
 using Layshaft.Site.Publishing;
 using MimeKit;
 
@@ -18,14 +19,14 @@ public sealed record MailFile(string Name, ReadOnlyMemory<byte> Content);
 
 /// <summary>An e-mail that opens as a draft: RFC 5322, with the letter as plain text and as a page, and its picture inside.</summary>
 /// <param name="From">The shop.</param>
-/// <param name="To">The customer; null when no address is known.</param>
+/// <param name="To">The customer, once for each address; empty when none is known.</param>
 /// <param name="Subject">The subject.</param>
 /// <param name="Day">The day of the job, which stands for the date: the clock has no say.</param>
 /// <param name="Text">The letter as plain text.</param>
 /// <param name="Html">The letter as a page; it shows the picture by <see cref="PictureAddress"/>.</param>
 /// <param name="Picture">The preview picture, a PNG.</param>
 /// <param name="Enclosure">A file to go with it; null for none.</param>
-public sealed record MailDraft(MailParty From, MailParty? To, string Subject, DateOnly Day, string Text, string Html, ReadOnlyMemory<byte> Picture, MailFile? Enclosure)
+public sealed record MailDraft(MailParty From, IReadOnlyList<MailParty> To, string Subject, DateOnly Day, string Text, string Html, ReadOnlyMemory<byte> Picture, MailFile? Enclosure)
 {
     /// <summary>The picture's address within the mail (RFC 2392).</summary>
     public const string PictureAddress = $"cid:{PictureId}";
@@ -38,10 +39,9 @@ public sealed record MailDraft(MailParty From, MailParty? To, string Subject, Da
     public static string? AddressIn(string? address)
     {
         var given = address?.Trim() ?? string.Empty;
-        return given.Any(c => char.IsControl(c) || char.IsWhiteSpace(c) || c is '<' or '>' or ',' or ';') || given.Count(c => c == '@') != 1
-            || !MailboxAddress.TryParse(given, out var box) || box.Domain.Length == 0 || box.LocalPart.Length == 0
-                ? null
-                : given;
+        return EmailAddress.IsUsable(given) && MailboxAddress.TryParse(given, out var box) && box.Domain.Length > 0 && box.LocalPart.Length > 0
+            ? given
+            : null;
     }
 
     /// <summary>The file. The same draft always gives the same bytes.</summary>
@@ -51,10 +51,7 @@ public sealed record MailDraft(MailParty From, MailParty? To, string Subject, Da
         var message = new MimeMessage();
         message.Headers.Clear();
         message.From.Add(Box(From));
-        if (To is not null)
-        {
-            message.To.Add(Box(To));
-        }
+        message.To.AddRange(To.Select(Box));
 
         message.Subject = OneLine(Subject);
         message.Date = new DateTimeOffset(Day.ToDateTime(new TimeOnly(12, 0)), TimeSpan.Zero);
@@ -121,7 +118,7 @@ public sealed record MailDraft(MailParty From, MailParty? To, string Subject, Da
     private string Id()
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        string[] words = [From.Name, From.Address, To?.Name ?? string.Empty, To?.Address ?? string.Empty, Subject, Day.ToString("O", CultureInfo.InvariantCulture), Text, Html, Enclosure?.Name ?? string.Empty];
+        string[] words = [From.Name, From.Address, .. To.SelectMany(t => new[] { t.Name, t.Address }), Subject, Day.ToString("O", CultureInfo.InvariantCulture), Text, Html, Enclosure?.Name ?? string.Empty];
         foreach (var word in words)
         {
             hash.AppendData(Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{word.Length}:{word}")));

@@ -77,7 +77,7 @@ internal static class FieldAudiences
                 come_back.reason finished
             """),
         (Audience.Own, """
-            customers: name greeting email telephone
+            customers: name greeting email[] telephone
             cars: customer description mass weight_on_driven_axle driven_axle wheelbase centre_of_gravity_height
                 drag_coefficient frontal_area lift_coefficient rolling_resistance grip braking tyre.slip engine.name
                 engine.curve[].at engine.curve[].torque engine.curve_file engine.lowest_useful engine.inertia engine.corrected

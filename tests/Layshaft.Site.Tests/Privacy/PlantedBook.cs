@@ -149,7 +149,7 @@ internal static class PlantedBook
             """,
     };
 
-    private const string Customer = "name: W\nformerly: W\ngreeting: W\nemail: W\ntelephone: W\ninternal_notes: W\n";
+    private const string Customer = "name: W\nformerly: W\ngreeting: W\nemail: [W, W]\ntelephone: W\ninternal_notes: W\n";
 
     private const string Venue = """
         name: W

@@ -12,7 +12,7 @@ public class MailDraftTests
 
     private static MailDraft Draft(string subject = "Gearbox A-1: report", string name = "Jo Ward", string? to = "jo@car.example", MailFile? file = null) => new(
         new MailParty("Fell Bench", "bench@fell.example"),
-        to is null ? null : new MailParty(name, to),
+        to is null ? [] : [.. to.Split(' ').Select(address => new MailParty(name, address))],
         subject,
         new DateOnly(2026, 6, 19),
         "Hello Jo,\n\nall is well – µm.\n",
@@ -63,6 +63,23 @@ public class MailDraftTests
         Assert.Equal(report, Content(enclosed));
         Assert.NotNull(read.HtmlBody);
     }
+
+    [Fact]
+    public void A_customer_with_two_addresses_is_written_to_at_both()
+    {
+        var to = Read(Draft(to: "jo@car.example office@car.example")).To;
+
+        Assert.Equal([("Jo Ward", "jo@car.example"), ("Jo Ward", "office@car.example")], to.Cast<MailboxAddress>().Select(b => (b.Name, b.Address)));
+        Assert.NotEqual(Read(Draft()).MessageId, Read(Draft(to: "jo@car.example office@car.example")).MessageId);
+    }
+
+    [Fact]
+    public void Whatever_counts_as_an_address_is_one_to_the_mail_library() =>
+        Gen.Select(Gen.String[Gen.Char["ab1.-_+'@ é!"], 1, 8], Gen.String[Gen.Char["ab1.-@é"], 1, 8]).Sample(parts =>
+        {
+            var address = $"{parts.Item1}@{parts.Item2}";
+            return !Layshaft.Book.Values.EmailAddress.IsUsable(address) || (MailboxAddress.TryParse(address, out var box) && box.Domain.Length > 0);
+        }, iter: 5000);
 
     [Fact]
     public void Nobody_is_addressed_when_no_address_is_known() => Assert.Empty(Read(Draft(to: null)).To);
