@@ -67,9 +67,9 @@ internal sealed class PlantedBook
         ("job", Job.Shape.Schema(), p => p.EndsWith("/job.yaml", StringComparison.Ordinal)),
     ];
 
-    private static bool IsText(JsonObject schema) => ((string?)schema["description"])?.EndsWith("Write some text.", StringComparison.Ordinal) == true;
+    private static bool IsText(JsonObject schema) => ((string?)schema["description"])?.EndsWith($"Write {Layshaft.Book.Shapes.Scalars.Text.Words}.", StringComparison.Ordinal) == true;
 
-    private static bool IsTextList(JsonObject schema) => ((string?)schema["description"])?.EndsWith("each item some text.", StringComparison.Ordinal) == true;
+    private static bool IsTextList(JsonObject schema) => ((string?)schema["description"])?.EndsWith($"each item {Layshaft.Book.Shapes.Scalars.Text.Words}.", StringComparison.Ordinal) == true;
 
     private static IEnumerable<string> Fields(JsonObject schema, string path)
     {

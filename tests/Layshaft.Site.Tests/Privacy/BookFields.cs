@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Layshaft.Book.Records;
+using Layshaft.Book.Shapes;
 
 namespace Layshaft.Site.Tests.Privacy;
 
@@ -9,9 +10,11 @@ internal static class BookFields
     /// <summary>The fields by path, such as <c>jobs.findings[].sentence</c>, each with what its own words say to write.</summary>
     public static IReadOnlyDictionary<string, string> All { get; } = Walk();
 
+    private static readonly string[] s_plantable = [$"Write {Scalars.Text.Words}", $"each item {Scalars.Text.Words}", Scalars.FileName.Words, Scalars.Money.Words];
+
     /// <summary>Whether a field takes words, names of files or money, which must be planted.</summary>
     public static bool IsPlantable(string words) =>
-        words.Contains("some text", StringComparison.Ordinal) || words.Contains("the name of a file", StringComparison.Ordinal) || words.Contains("amount of money", StringComparison.Ordinal);
+        Array.Exists(s_plantable, w => words.Contains(w, StringComparison.Ordinal));
 
     private static Dictionary<string, string> Walk()
     {
