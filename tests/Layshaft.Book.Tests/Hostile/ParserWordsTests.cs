@@ -12,7 +12,7 @@ public class ParserWordsTests
 
     private static readonly string[] s_parserWords =
     [
-        "block mapping", "scalar", "while parsing", "while scanning", "flow", "anchor", "token", "simple key", "mapping", "sequence", "indicator", "directive", "document start",
+        "block mapping", "scalar", "while parsing", "while scanning", "flow", "anchor", "token", "simple key", "mapping", "block sequence", "sequence entries", "indicator", "directive", "document start",
         "document end", "node content", "YamlDotNet", "Exception", "object",
     ];
 
