@@ -56,7 +56,7 @@ internal static class TrendDrawing
     }
 
     // A straight line needs its ends only.
-    private static IEnumerable<double> Drawn(WearTrendLine line, double[] grid) => line.Curve.IsStraight ? [grid[0], grid[^1]] : grid;
+    private static double[] Drawn(WearTrendLine line, double[] grid) => line.Curve.IsStraight ? [grid[0], grid[^1]] : grid;
 
     private static MeasuredPoint Point(TrendReading reading, ShownUnit unit)
     {

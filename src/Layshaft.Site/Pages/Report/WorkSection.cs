@@ -1,4 +1,3 @@
-using Layshaft.Book.Records;
 using Layshaft.Site.Pages.Estimates;
 using Layshaft.Site.Pages.Shared;
 
