@@ -36,6 +36,16 @@ public class ValueTests
         Assert.Contains(said, Teeth.Parse(text).Wrong, StringComparison.Ordinal);
 
     [Theory]
+    [InlineData("undercut lost")]
+    [InlineData("Undercut worn")]
+    public void Worn_undercut_is_asked_for_as_back_cut(string condition)
+    {
+        var read = Books.SmallWith("jobs/2026/0001/job.yaml", t => t.Replace("rounded dogs", condition, StringComparison.Ordinal));
+
+        Assert.Equal("Did you mean 'back-cut worn'?", Assert.Single(read.Problems).Remedy);
+    }
+
+    [Theory]
     [InlineData("0.05 mm to 0.10 mm", 0.05, 0.10)]
     [InlineData("0.05 to 0.10 mm", 0.05, 0.10)]
     [InlineData("2 thou to 4 thou", 0.0508, 0.1016)]

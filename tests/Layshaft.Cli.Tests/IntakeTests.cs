@@ -63,7 +63,7 @@ public sealed partial class IntakeTests : IDisposable
         Assert.DoesNotContain("last time 1.14 mm", text, StringComparison.Ordinal); // that ring is gone
         Assert.Contains("ring-12: B7, fitted in job 0001 at 18.5 h", text, StringComparison.Ordinal);
         Assert.Contains("found_pack: []   # shims removed; job 0001 fitted [0.50 mm, 0.10 mm]", text, StringComparison.Ordinal);
-        Assert.Contains("Main shaft nut: target 145 N·m to 165 N·m; 155 N·m as built in job 0001", text, StringComparison.Ordinal);
+        Assert.Contains("Mainshaft nut: target 145 N·m to 165 N·m; 155 N·m as built in job 0001", text, StringComparison.Ordinal);
         Assert.Contains("drop_pair: 28/25, final_drive: 41/11", text, StringComparison.Ordinal);
         Assert.Contains("float-found: Measure and record the end float as found, before slackening a nut. CAUTION: ", text, StringComparison.Ordinal);
     }

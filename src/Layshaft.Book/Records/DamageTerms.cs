@@ -24,6 +24,9 @@ public sealed record DamageTerm(string Word, TermFamily Family);
 /// <summary>The words for damage that a finding may use. Sentences and drawings for them belong to the pages.</summary>
 public static class DamageTerms
 {
+    // Many in the trade say undercut, which these pages keep for the root of a tooth.
+    private const string BackCutWorn = "back-cut worn";
+
     /// <summary>All of them, by family.</summary>
     public static IReadOnlyList<DamageTerm> All { get; } =
     [
@@ -41,7 +44,7 @@ public static class DamageTerms
             "forced fracture", "fatigue fracture", "thermal cracking", "heat discolouration"),
         .. Of(
             TermFamily.Engagement,
-            "rounded dogs", "chipped dog", "undercut lost", "heat-coloured dogs", "dog corner radius", "burred dogs", "worn fork pads", "heat-coloured fork",
+            "rounded dogs", "chipped dog", BackCutWorn, "heat-coloured dogs", "dog corner radius", "burred dogs", "worn fork pads", "heat-coloured fork",
             "bent fork", "worn detent", "worn hub splines", "ring tight on hub", "cracked ring"),
     ];
 
@@ -50,7 +53,9 @@ public static class DamageTerms
         "a term of the glossary",
         "rounded dogs",
         "unknown-word",
-        t => Words.Contains(t) ? Parsed.Good(t) : Parsed.Bad<string>($"'{t[..Math.Min(t.Length, 60)]}' is not a term of the glossary.", NearestWord.Advice(t, Words)),
+        t => Words.Contains(t) ? Parsed.Good(t) : Parsed.Bad<string>(
+            $"'{t[..Math.Min(t.Length, 60)]}' is not a term of the glossary.",
+            t.Contains("undercut", StringComparison.OrdinalIgnoreCase) ? $"Did you mean '{BackCutWorn}'?" : NearestWord.Advice(t, Words)),
         () => SchemaParts.OneOf(Words));
 
     private static IReadOnlyCollection<string> Words => [.. All.Select(t => t.Word)];

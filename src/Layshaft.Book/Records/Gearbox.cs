@@ -94,7 +94,7 @@ public sealed record GearPair(Origin Origin, Length Module, Angle PressureAngle,
 /// <summary>Where the drop gears sit in the power flow.</summary>
 public enum DropGearPlace
 {
-    /// <summary>Behind the gears, between main shaft and output.</summary>
+    /// <summary>Behind the gears, between mainshaft and output.</summary>
     Output,
 
     /// <summary>Before the gears, between input shaft and layshaft.</summary>

@@ -8,7 +8,7 @@ namespace Layshaft.Book.Records;
 /// <summary>What kind of part it is: decides its place in the drawing and its words.</summary>
 public enum PartKind
 {
-    /// <summary>A gear on the main shafts.</summary>
+    /// <summary>A gear on the mainshafts.</summary>
     Gear,
 
     /// <summary>A dog ring.</summary>
@@ -48,7 +48,7 @@ public enum ShaftPosition
     /// <summary>The layshaft (countershaft).</summary>
     Lay,
 
-    /// <summary>The main shaft.</summary>
+    /// <summary>The mainshaft.</summary>
     Main,
 
     /// <summary>The output shaft.</summary>

@@ -38,7 +38,7 @@ public sealed record FittedTeeth(RatioSet? Ratios, Teeth? DropPair, Teeth FinalD
         };
     }
 
-    // Drive goes from the input shaft over layshaft and main shaft to the output shaft.
+    // Drive goes from the input shaft over layshaft and mainshaft to the output shaft.
     private static ShaftPosition? OtherDropShaft(Gearbox gearbox, ShaftPosition shaft) =>
         gearbox.Parts.FirstOrDefault(p => p.Kind == PartKind.DropGear && p.Shaft is { } s && s != shaft)?.Shaft;
 }

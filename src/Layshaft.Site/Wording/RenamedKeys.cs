@@ -31,6 +31,8 @@ internal static class RenamedKeys
         ["shop.looks.caption"] = "shop.wear_due.caption",
         ["shop.looks.words"] = "shop.wear_due.words",
         ["shop.run_out"] = "shop.expired",
+        ["term.undercut_lost"] = "term.back_cut_worn",
+        ["term.undercut_lost.name"] = "term.back_cut_worn.name",
     };
 
     /// <summary>A note for each old key that a shop's texts file uses, at its place.</summary>

@@ -2,7 +2,7 @@ namespace Layshaft.Site.Charts.Stack;
 
 /// <summary>Data of a <see cref="GearStackDrawing"/>. All lengths in mm.</summary>
 /// <param name="Frame">Id prefix, title, and the drawing's content in words.</param>
-/// <param name="Shafts">The shafts; at least one. Two may share a height (input and main shaft in one line).</param>
+/// <param name="Shafts">The shafts; at least one. Two may share a height (input and mainshaft in one line).</param>
 /// <param name="Parts">What sits on them.</param>
 /// <param name="FinalDrive">Bevel pinion and crown wheel; null where the box has none.</param>
 /// <param name="Dimensions">Centre distances to be dimensioned; may be empty.</param>

@@ -10,7 +10,7 @@ internal static class EngagementTermDrawings
     {
         ["rounded dogs"] = p => p.Metal(Base).Ghost(NewDog).Metal("M48 88L44 66C44 50 54 40 69 40C84 40 94 50 94 66L90 88Z").Damage("M44 66C44 50 54 40 69 40C84 40 94 50 94 66"),
         ["chipped dog"] = p => p.Metal(Base).Ghost(NewDog).Metal("M48 88L42 40H76L80 50L88 54L92 70L90 88Z").Damage("M76 40L80 50L88 54L92 70"),
-        ["undercut lost"] = p => p.Metal(Base).Ghost(NewDog).Metal("M48 88V40H90V88Z").Damage("M48 40V88M90 40V88"),
+        ["back-cut worn"] = p => p.Metal(Base).Ghost(NewDog).Metal("M48 88V40H90V88Z").Damage("M48 40V88M90 40V88"),
         ["heat-coloured dogs"] = p => p.Dogs().Hot("M45 64L42 40H96L93 64Z").Hot("M43 50L42 40H96L95 50Z"),
         ["dog corner radius"] = p => p.Metal(Base).Ghost("M84 40H96L94 54").Metal("M48 88L42 40H84C90 40 95 46 94 54L90 88Z").Damage("M84 40C90 40 95 46 94 54").Edge("M84 52L112 24M112 24H132"),
         ["burred dogs"] = p => p.Dogs().Damage("M42 40C34 36 34 44 38 48M96 40C104 36 104 44 100 48"),

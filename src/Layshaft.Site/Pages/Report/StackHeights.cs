@@ -26,7 +26,7 @@ internal static class StackHeights
             }
         }
 
-        // An input shaft whose own gear meshes with the layshaft lies in line with the main shaft.
+        // An input shaft whose own gear meshes with the layshaft lies in line with the mainshaft.
         if (!heights.ContainsKey(ShaftPosition.Input) && gearbox.Parts.Any(p => p is { Kind: PartKind.Gear, Shaft: ShaftPosition.Input }))
         {
             heights[ShaftPosition.Input] = main;
