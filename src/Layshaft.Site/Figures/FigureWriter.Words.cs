@@ -45,14 +45,22 @@ public sealed partial class FigureWriter
     /// <param name="date">The date.</param>
     public static string IsoDate(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    /// <summary>An amount of money with its currency's decimals: <c>EUR 1234.50</c>.</summary>
+    /// <summary>An amount of money with its currency's sign, or its code where it has none of its own, and decimals: <c>€1234.50</c>, <c>CHF 1234.50</c>.</summary>
     /// <param name="amount">The amount, in the currency's main unit.</param>
     /// <param name="currency">The currency's code by ISO 4217: three capital letters.</param>
     /// <exception cref="ArgumentException">The code is not three capital letters.</exception>
     public string Money(decimal amount, string currency)
     {
-        return _texts.Say("figures.money", ("currency", currency), ("amount", Amount(amount, currency)));
+        var written = Amount(Math.Abs(amount), currency);
+        var text = Currencies.Sign(currency) is { } sign
+            ? _texts.Say("figures.money_sign", ("sign", sign), ("amount", written))
+            : _texts.Say("figures.money", ("currency", currency), ("amount", written));
+        return amount < 0 ? NumberText.Minus + text : text;
     }
+
+    /// <summary>A currency's sign, or its code where it has none of its own.</summary>
+    /// <param name="currency">The code by ISO 4217.</param>
+    public static string Currency(string currency) => Currencies.Sign(currency) ?? currency;
 
     /// <summary>An amount of money alone, for a table whose caption names the currency: <c>1234.50</c>.</summary>
     /// <param name="amount">The amount, in the currency's main unit.</param>

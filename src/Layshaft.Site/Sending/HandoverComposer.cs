@@ -90,6 +90,11 @@ public static class HandoverComposer
             yield return composition.Say("mail.amount", ("what", composition.Say("money.total")), ("amount", MoneyTable.Amount(all.Gross, composition)));
         }
 
+        if (OfferAnswers.Refused(offer, composition) is { } refused)
+        {
+            yield return composition.Say("mail.amount", ("what", OfferWords.Say("estimate.answer.no", offer, composition)), ("amount", refused));
+        }
+
         yield return composition.Say("estimate.valid_until", ("date", composition.Figures.Date(EstimateComposer.ValidUntil(offer, composition.Shop))));
     }
 }

@@ -127,12 +127,26 @@ public sealed class FigureTests
     }
 
     [Theory]
-    [InlineData("EUR", "1234.5", "EUR 1234.50")]
-    [InlineData("EUR", "-12345.675", "EUR -12 345.68")]
+    [InlineData("EUR", "1234.5", "€1234.50")]
+    [InlineData("EUR", "-12345.675", "-€12 345.68")]
+    [InlineData("GBP", "1234.5", "£1234.50")]
+    [InlineData("USD", "1234.5", "$1234.50")]
+    [InlineData("CAD", "1234.5", "CAD 1234.50")]
     [InlineData("JPY", "1234.5", "JPY 1235")]
     [InlineData("KWD", "1.2345", "KWD 1.235")]
     public void Money_has_its_currencys_decimals(string currency, string amount, string expected) =>
         Assert.Equal(expected, Plain(Metric.Money(decimal.Parse(amount, CultureInfo.InvariantCulture), currency)));
+
+    [Theory]
+    [InlineData("EUR", "1.234,00 €")]
+    [InlineData("CHF", "1.234,00 CHF")]
+    public void A_german_page_writes_the_sign_behind_the_amount(string currency, string expected)
+    {
+        var german = TextsLoader.Load(TemplateFolders.BesideProgram(), language: "de").Texts!;
+        var figures = new FigureWriter(UnitChoice.Metric with { DecimalComma = true, Grouping = DigitGrouping.Mark }, german);
+
+        Assert.Equal(expected, Plain(figures.Money(1234, currency)));
+    }
 
     [Theory]
     [InlineData("eur")]

@@ -69,7 +69,7 @@ public class BenchSectionTests
           - {setting: main-float, built: [0.099 mm], instrument: gauge}
         """;
 
-    private static ReportContext Report(string box = Box)
+    private static ReportContext Report(string box = Box, string job = Job)
     {
         var files = new Dictionary<string, string>
         {
@@ -81,12 +81,12 @@ public class BenchSectionTests
                 currency: EUR
                 labour_rate: 60.00
                 technicians: [{id: jo, name: Jo}]
-                instruments: [{id: gauge, name: Gauge, resolution: 0.001 mm, error_limit: 0.004 mm, calibrated: 2026-01-10}]
+                instruments: [{id: gauge, name: Gauge, resolution: 0.001 mm, error_limit: 0.004 mm, calibrated: 2026-01-10}, {id: wrench, name: Wrench, resolution: 1 N·m, error_limit: 7 N·m, calibrated: 2026-01-10}]
                 """,
             ["gearboxes/box.yaml"] = box,
             ["customers/c.yaml"] = "name: Cust\nemail: c@example.com\n",
             ["units/u1.yaml"] = "gearbox: box\nserial: U1\nratio_set: road\nowners: [{customer: c, from: 2025-01-01}]\nin_service: 2025-02-01\nuse_at_start: 0 h\ndrop_pair: 29/24\nfinal_drive: 41/11\n",
-            ["jobs/2026/0001/job.yaml"] = Job,
+            ["jobs/2026/0001/job.yaml"] = job,
         };
         var book = new MemoryBookFiles(files.ToDictionary(f => f.Key, f => Encoding.UTF8.GetBytes(f.Value)));
         var read = BookReader.Read(book);
@@ -181,6 +181,34 @@ public class BenchSectionTests
         Assert.Equal("Shims 0.50 + 0.12 + 0.10 = 0.72 mm", Plain(rows[0].Built.Pack!));
         Assert.Equal("0.05 to 0.10 mm", Plain(rows[0].Target));
         Assert.Equal("not recorded", rows[1].Found.Value);
+    }
+
+    [Theory]
+    [InlineData("175 N·m", "175 N·m", "set with a torque wrench, error limit ±7 N·m", 0)]
+    [InlineData("182 N·m", "182 ± 8 N·m", "too close to call", 1)]
+    public void A_torque_set_within_its_target_is_not_judged_by_the_limits_of_the_wrench(string built, string value, string verdict, int notes)
+    {
+        var job = Job + $"\n  - {{setting: nut, built: [{built}], instrument: wrench}}\n";
+        var section = Model<SettingsSection>(SettingsSection.Compose(Report(job: job)));
+        var nut = section.Rows.Single(r => r.Name == "Nut");
+
+        Assert.Equal((value, verdict), (Plain(nut.Built.Value), Plain(nut.Built.Verdict!)));
+        Assert.Equal(notes, section.Notes.Count(n => n.StartsWith("Nut:", StringComparison.Ordinal)));
+    }
+
+    // 22.702 mm is 2 µm from the limit, the uncertainty is 5 µm.
+    [Theory]
+    [InlineData("finished: 2026-03-10\n", "", "The technician refitted it.")]
+    [InlineData("finished: 2026-03-10\n", "renewed: [{part: lay-2}]\n", "We renewed it.")]
+    [InlineData("", "", "We will measure again or renew it.")]
+    public void A_reading_too_close_to_call_says_what_was_done_or_will_be(string finished, string renewed, string said)
+    {
+        var job = Job.Replace("22.750", "22.702", StringComparison.Ordinal).Replace("finished: 2026-03-10\n", finished + renewed, StringComparison.Ordinal);
+        var report = Report(job: job);
+        var finding = Model<FindingsSection>(FindingsSection.Compose(report)).Findings.Single(f => f.Part == "Second on the layshaft");
+
+        Assert.EndsWith(said, Assert.Single(finding.Evidence, l => l.Contains("which side of the limit", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains(Model<WearSection>(WearSection.Compose(report)).Notes, n => n.Contains(said, StringComparison.Ordinal));
     }
 
     [Fact]

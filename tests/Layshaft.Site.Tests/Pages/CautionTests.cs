@@ -27,7 +27,7 @@ public sealed class CautionTests
     {
         var job = SmallBook.Files()[EstimateJob];
         Assert.EndsWith(s_texts.Say("estimate.declined"), NoAnswer(job), StringComparison.Ordinal);
-        Assert.EndsWith(s_texts.Say("estimate.answer.no"), NoAnswer(job.Replace("quantity: 2", "quantity: 2, need: should", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.EndsWith($"{s_texts.Say("estimate.answer.no")} ({s_texts.Say("estimate.refused.ask")})", NoAnswer(job.Replace("quantity: 2", "quantity: 2, need: should", StringComparison.Ordinal)), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -133,6 +133,42 @@ public sealed class SheetTests
         Assert.Contains(said, SmallBook.Publish(("jobs/2024/0002/job.yaml", job))["customers/key-a-1/index.html"], StringComparison.Ordinal);
     }
 
+    // Floats of 0.070 and 0.066 mm and shims of 0.02 mm more: the change, 0.016 mm, and its uncertainty, 0.0154 mm, are both 0.02 mm as written.
+    [Fact]
+    public void A_change_of_a_pack_is_not_compared_with_an_uncertainty_that_is_written_alike()
+    {
+        var shop = SmallBook.Shop.Replace("resolution: 0.01 mm, error_limit: 0.01 mm, repeatability: 0.01 mm", "resolution: 0.001 mm, error_limit: 0.0096 mm", StringComparison.Ordinal);
+        var job = SmallBook.Files()["jobs/2024/0002/job.yaml"].Replace("0.30 mm], built: [0.07 mm]", "0.22 mm], built: [0.066 mm]", StringComparison.Ordinal);
+
+        var page = SmallBook.Publish(("jobs/2024/0002/job.yaml", job), ("shop.yaml", shop))["customers/key-a-1/index.html"].Replace('\u202F', ' ');
+
+        Assert.Contains("have changed by 0.02 mm, only just more than the measurement uncertainty.", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("the measurement uncertainty is 0.02 mm", page, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("", "Do nothing for now</a> (we will tell you the charge for the inspection)")]
+    [InlineData("if_refused: 0, ", "Do nothing for now</a> (no charge)")]
+    [InlineData("if_refused: 120, ", "Do nothing for now</a> (€120.00)")]
+    public void The_answer_no_says_what_it_costs(string field, string said)
+    {
+        var job = SmallBook.Files()["jobs/2025/0004/job.yaml"].Replace("sent: 2025-12-03, ", "sent: 2025-12-03, " + field, StringComparison.Ordinal);
+        var page = Assert.Single(SmallBook.Publish(("jobs/2025/0004/job.yaml", job)), f => f.Key.EndsWith("/0004/index.html", StringComparison.Ordinal)).Value;
+
+        Assert.Contains(said, page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void With_too_few_failures_a_life_is_called_too_few()
+    {
+        var table = LivesPage.Compose(ShopContext.Of(DemoBook.Composition())).Tables.Single(t => t.Id == "gears");
+        var b10 = table.Rows[0].Cells.Count - 3;
+        var few = table.Rows.Where(r => r.Cells[2].Number < Layshaft.Engineering.Life.Weibull.LeastFailures).ToList();
+
+        Assert.NotEmpty(few);
+        Assert.All(few, r => Assert.Equal(("too few", null), (r.Cells[b10].Text, r.Cells[b10].Data)));
+    }
+
     [Fact]
     public void The_page_of_part_lives_says_which_rule_decided_how_often()
     {

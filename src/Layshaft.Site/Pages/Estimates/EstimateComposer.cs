@@ -1,5 +1,6 @@
 using Layshaft.Book.Records;
 using Layshaft.Site.Assessment;
+using Layshaft.Site.Figures;
 using Layshaft.Site.Look;
 using Layshaft.Site.Pages.Report;
 using Layshaft.Site.Pages.Shared;
@@ -91,7 +92,7 @@ public static class EstimateComposer
                 composition.Say("estimate.sum"),
                 MoneyTable.Bare(g.Account.Net, composition)));
         return new MoneySection(
-            composition.Say("money.caption", ("currency", composition.Shop.Currency)),
+            composition.Say("money.caption", ("currency", FigureWriter.Currency(composition.Shop.Currency))),
             [.. groups],
             MoneyTable.Totals(money.Offered, composition),
             [],

@@ -37,10 +37,18 @@ internal static class OfferAnswers
             yield return byLine;
         }
 
-        var refused = offer.IfRefused is > 0 and { } net ? MoneyTable.Amount(Account.OfAmount(net, shop).Gross, composition) : null;
-        yield return Mail(report, offer, OfferWords.Say("estimate.answer.no", offer, composition), refused) with { Caution = DeclinedLines.Caution(offer.Lines, composition) };
+        yield return Mail(report, offer, OfferWords.Say("estimate.answer.no", offer, composition), Refused(offer, composition)) with { Caution = DeclinedLines.Caution(offer.Lines, composition) };
         yield return new AnswerView($"tel:{PageFrame.TelephoneLink(shop)}", composition.Say("estimate.answer.call", ("telephone", shop.Telephone)), null);
     }
+
+    /// <summary>What refusing an offer costs; null for a supplement, whose refusal costs nothing more.</summary>
+    public static string? Refused(Offer offer, Composition composition) => offer switch
+    {
+        { Number: > 0 } => null,
+        { IfRefused: > 0 and { } net } => MoneyTable.Amount(Account.OfAmount(net, composition.Shop).Gross, composition),
+        { IfRefused: { } } => composition.Say("estimate.refused.free"),
+        _ => composition.Say("estimate.refused.ask"),
+    };
 
     private static AnswerView Mail(ReportContext report, Offer offer, string answer, string? amount, string? body = null)
     {

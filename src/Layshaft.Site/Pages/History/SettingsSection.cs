@@ -64,7 +64,9 @@ internal static class SettingsSection
         (string, object)[] measured = change is { Space: { } space, Uncertainty: { } around }
             ? [("space", Thickness(space.Abs(), composition)), ("uncertainty", composition.Figures.Length(around, 2).Text)]
             : [];
-        var clear = ("measured", (object)composition.Say(measured.Length > 0 ? "history.pack.space" : "history.pack.step", measured));
+        var clear = ("measured", (object)(measured.Length == 0 ? composition.Say("history.pack.step")
+            : Equals(measured[0].Item2, measured[1].Item2) ? composition.Say("history.pack.space_just", measured[0])
+            : composition.Say("history.pack.space", measured)));
         return change.Verdict switch
         {
             Eng.PackVerdict.Same => composition.Say("history.pack.same", ("setting", setting.Name), ("pack", lastPack), ("from", from), ("to", to)),

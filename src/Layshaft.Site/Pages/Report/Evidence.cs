@@ -26,18 +26,19 @@ internal static class Evidence
         }
 
         // A reading that stands apart changes nothing that the customer has to decide; it is told with the wear.
-        foreach (var flag in Flags(measure, composition).Where(f => f.Touches))
+        foreach (var flag in Flags(measure, part, report).Where(f => f.Touches))
         {
             yield return flag.Words;
         }
     }
 
     /// <summary>What to bear in mind with a figure, and whether it touches the decision on the part.</summary>
-    public static IEnumerable<(string Words, bool Touches)> Flags(MeasureAssessment measure, Composition composition)
+    public static IEnumerable<(string Words, bool Touches)> Flags(MeasureAssessment measure, Part part, ReportContext report)
     {
+        var composition = report.Composition;
         if (measure.Wear.Decision.Conformity == Conformity.TooCloseToCall)
         {
-            yield return (composition.Say("finding.too_close"), true);
+            yield return (composition.Say("finding.too_close", ("next", composition.Say(Next(part, report.Job)))), true);
         }
 
         if (measure.Wear.Measured.Number.Outlier.IsSuspect)
@@ -50,4 +51,9 @@ internal static class Evidence
             yield return (composition.Say("finding.calibration_overdue", ("instrument", instrument.Name), ("due", composition.Figures.Date(instrument.Due))), true);
         }
     }
+
+    // A finished report says what was done about a reading that decides nothing; an open job what will be done.
+    private static string Next(Part part, Job job) =>
+        job.Finished is null ? "finding.too_close.open"
+        : job.Renewed.Any(r => r.Part == part.Id) ? "finding.too_close.renewed" : "finding.too_close.refitted";
 }

@@ -1,4 +1,5 @@
 using Layshaft.Site.Assessment;
+using Layshaft.Site.Figures;
 using Layshaft.Site.Pages.Estimates;
 using Layshaft.Site.Pages.Shared;
 using Layshaft.Site.Pages.Tables;
@@ -32,7 +33,7 @@ public sealed record MoneySection(
             composition.Say("report.money"),
             "sections/money.html",
             new MoneySection(
-                composition.Say("money.caption", ("currency", composition.Shop.Currency)),
+                composition.Say("money.caption", ("currency", FigureWriter.Currency(composition.Shop.Currency))),
                 [.. GroupsOf(report, money)],
                 MoneyTable.Totals(money.Invoiced, composition),
                 job.Final.Count > 0 && job.Offers.Count > 0

@@ -51,18 +51,26 @@ public sealed record SettingsSection(
 
     private static SettingValueView ValueOf(SettingResult result, IReadOnlyList<Length> pack, SettingAssessment setting, Composition composition) => new(
         result.Recorded is { } measured
-            ? Measured.WithUncertainty(measured, Measured.DecimalsOf(setting.Instrument?.Resolution, Ends(setting.Setting)), composition.Figures)
+            ? IsSet(result, setting) ? Measured.Figure(measured.Value, Shown(setting), composition.Figures).Text : Measured.WithUncertainty(measured, Shown(setting), composition.Figures)
             : composition.Say("settings.not_recorded"),
         result.Recorded is not null && setting.Instrument is null ? composition.Say("wear.no_uncertainty") : null,
         result.Status switch
         {
             SettingStatus.Inside => composition.Say("settings.inside"),
+            SettingStatus.TooCloseToCall when IsSet(result, setting) => composition.Say(
+                "settings.tightened", ("limit", Measured.Figure(setting.Instrument!.ErrorLimit, Measured.DecimalsWritten(setting.Instrument.ErrorLimit), composition.Figures).Text)),
             SettingStatus.TooCloseToCall => composition.Say("settings.too_close"),
             SettingStatus.Outside => composition.Say("settings.outside"),
             _ => null,
         },
         result.Status == SettingStatus.Outside,
         pack.Count > 0 ? Pack(pack, composition) : null);
+
+    // A wrench sets a torque and does not measure it: what it was set to and the wrench's limits say all there is to say.
+    private static bool IsSet(SettingResult result, SettingAssessment setting) =>
+        setting is { Setting.Kind: Book.Records.SettingKind.Tightening, Instrument: not null } && result is { Status: SettingStatus.TooCloseToCall, IsAimedInside: true };
+
+    private static Decimals Shown(SettingAssessment setting) => Measured.DecimalsOf(setting.Instrument?.Resolution, Ends(setting.Setting));
 
     private static string Pack(IReadOnlyList<Length> pack, Composition composition)
     {
@@ -92,7 +100,7 @@ public sealed record SettingsSection(
     private static IEnumerable<string> NotesOf(SettingAssessment setting, ReportContext report)
     {
         var composition = report.Composition;
-        if (setting.Built.Status == SettingStatus.TooCloseToCall)
+        if (setting.Built.Status == SettingStatus.TooCloseToCall && !IsSet(setting.Built, setting))
         {
             yield return composition.Say(
                 setting.Built.BandTooNarrow ? "settings.note_narrow" : "settings.note_too_close", ("setting", setting.Setting.Name));

@@ -27,7 +27,7 @@ public sealed record WearSection(IReadOnlyList<RawHtml> Charts, string Caption, 
                     WearCharts.Of(measured, composition),
                     composition.Say("wear.caption"),
                     [.. measured.Select(f => PartOf(f, report))],
-                    NotesOf(measured, composition)));
+                    NotesOf(measured, report)));
     }
 
     private static WornPartView PartOf(FindingAssessment finding, ReportContext report) => new(
@@ -51,13 +51,13 @@ public sealed record WearSection(IReadOnlyList<RawHtml> Charts, string Caption, 
     }
 
     // Each remark once, with all that it holds for.
-    private static IReadOnlyList<string> NotesOf(IEnumerable<FindingAssessment> findings, Composition composition) =>
+    private static IReadOnlyList<string> NotesOf(IEnumerable<FindingAssessment> findings, ReportContext report) =>
     [
         .. findings
-            .SelectMany(f => f.Measures.SelectMany(m => Evidence.Flags(m, composition).Select(flag => (
-                flag.Words, Where: composition.Say("wear.note_where", ("part", f.Part.Name), ("measure", m.Measure.Name))))))
+            .SelectMany(f => f.Measures.SelectMany(m => Evidence.Flags(m, f.Part, report).Select(flag => (
+                flag.Words, Where: report.Composition.Say("wear.note_where", ("part", f.Part.Name), ("measure", m.Measure.Name))))))
             .GroupBy(n => n.Words, n => n.Where)
-            .Select(n => composition.Say("wear.note", ("flag", n.Key), ("where", string.Join("; ", n)))),
+            .Select(n => report.Composition.Say("wear.note", ("flag", n.Key), ("where", string.Join("; ", n)))),
     ];
 }
 

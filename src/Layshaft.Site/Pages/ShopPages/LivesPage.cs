@@ -51,7 +51,7 @@ public static class LivesPage
             Cell.Count(g.Life.Sampling.Sample.Lives.Count),
             Cell.Count(g.Life.Sampling.Sample.Failures),
             Amount(g.Life.Curve.SeenTo, g.Measure, shop),
-            Amount(Fit(g.Life)?.LifeAt(GroupLife.Tenth), g.Measure, shop),
+            g.Life.Estimate is LifeUnsaid { Reason: LifeUnsaidReason.TooFew } ? Cell.Empty with { Text = shop.Say("shop.lives.few") } : Amount(Fit(g.Life)?.LifeAt(GroupLife.Tenth), g.Measure, shop),
             Bound(g.Life.TenthBounds?.Lower, Math.Floor, g.Measure, shop),
             Bound(g.Life.TenthBounds?.Upper, Math.Ceiling, g.Measure, shop),
         ]));
