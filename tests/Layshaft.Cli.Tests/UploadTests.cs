@@ -37,7 +37,7 @@ public sealed class UploadTests : IDisposable
 
         File.AppendAllText(Path.Combine(Book, "units", "0001.yaml"), "link_renewed: 1\n");
         var told = Publish();
-        Assert.Contains("1 customer link withdrawn by what was changed in the book.", told, StringComparison.Ordinal);
+        Assert.Contains("1 customer link withdrawn by a change in the book.", told, StringComparison.Ordinal);
         Assert.Contains(Path.GetRelativePath(Directory.GetCurrentDirectory(), Beside("links.txt")), told, StringComparison.Ordinal);
         var files = File.ReadAllLines(Beside("changes.txt")).Count(l => l.StartsWith("- customers/", StringComparison.Ordinal));
         Assert.InRange(files, 5, 100);
@@ -76,8 +76,8 @@ public sealed class UploadTests : IDisposable
         File.WriteAllLines(customer, File.ReadAllLines(customer).Select(l => l.StartsWith("name: ", StringComparison.Ordinal) ? "name: Quite Other" : l));
         var (code, output, errors) = Run("publish", Book, "--out", Site);
         Assert.Equal(ExitCode.Problems, code);
-        Assert.Contains("Nothing was published; the site is as it was.", output, StringComparison.Ordinal);
-        Assert.Matches($"customers/first-customer[.]yaml\\([0-9]+,7\\): The link customers/[a-z2-7]+/ \\(unit 0001\\) belongs to '{was}' and would open for 'Quite Other'[.] .*'formerly: {was}'.*\\[link-reader\\]", errors);
+        Assert.Contains("Nothing was published. The site is unchanged.", output, StringComparison.Ordinal);
+        Assert.Matches($"customers/first-customer[.]yaml\\([0-9]+,7\\): 'Quite Other' would open links of '{was}': customers/[a-z2-7]+/ \\(unit 0001\\)[.] .*'formerly: {was}'.*\\[link-reader\\]", errors);
     }
 
     [Fact]

@@ -2,6 +2,8 @@ using System.Text;
 using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
+using Layshaft.Site.Assessment;
+using Layshaft.Site.Building;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Sending;
 
@@ -74,6 +76,16 @@ public sealed partial class SiteLinkTests(PlantedSite site)
         Assert.Contains("customers/look", folders);
         Assert.All(folders, f => Assert.True(site.Files.ContainsKey($"{f}/index.html"), f));
         Assert.Equal("Nothing to see here.", new HtmlParser().ParseDocument(Encoding.UTF8.GetString(site.Files["customers/index.html"])).Body!.TextContent.Trim());
+    }
+
+    [Fact]
+    public void Every_folder_of_the_demo_for_upload_has_a_page_of_its_own()
+    {
+        using var home = new TempFolder();
+        var demo = SitePreparation.Of(BookReview.OfFolder(Path.Combine(AppContext.BaseDirectory, "demo-data")), home.Path);
+        var files = demo.Builder!.Files().Select(f => f.Path).Where(f => !f.StartsWith("shop/", StringComparison.Ordinal)).ToHashSet();
+        Assert.Contains(files, f => f.EndsWith("-1600.jpg", StringComparison.Ordinal));
+        Assert.All(files.SelectMany(OutputPath.FoldersAbove).Distinct(), f => Assert.True(files.Contains($"{f}/index.html"), f));
     }
 
     private void Check(string from, string address, List<string> wrong)

@@ -19,8 +19,8 @@ internal sealed record LinkStep(LinkHistory History, IReadOnlyList<LinkClash> Cl
             return new Problem(
                 "link-reader",
                 now.Place,
-                $"The link {links} belongs to '{was}' and would open for '{now.Name}'.",
-                $"For another person or firm, put '{was}' back here, and write a customer file of its own and an owner in the unit's file. If only the name was corrected, add 'formerly: {was}' to this file.");
+                $"'{now.Name}' would open links of '{was}': {links}.",
+                $"For another person or team, restore '{was}' here and create another customer file. If the same person or team was renamed, add 'formerly: {was}'.");
         }),
     ];
 }
