@@ -83,7 +83,7 @@ public class CommandTests : IDisposable
         var publish = Run("publish", book, "--out", Path.Combine(home.FullName, "site"));
 
         Assert.Equal(ExitCode.Problems, check.Code);
-        Assert.Contains("cut short", check.Errors, StringComparison.Ordinal);
+        Assert.Contains("ring.jpg is incomplete", check.Errors, StringComparison.Ordinal);
         Assert.Contains(check.Errors.Split('\n').Single(l => l.Contains("[picture]", StringComparison.Ordinal)).Trim(), publish.Errors, StringComparison.Ordinal);
     }
 
