@@ -2,6 +2,7 @@ using System.Net;
 using System.Net.NetworkInformation;
 using System.Net.Sockets;
 using System.Text;
+using Layshaft.Cli.Commands;
 using Layshaft.Cli.Preview;
 
 namespace Layshaft.Cli.Tests;
@@ -131,6 +132,40 @@ public sealed class PreviewTests : IAsyncLifetime, IDisposable
 
         Assert.StartsWith($"HTTP/1.1 {code} ", answer, StringComparison.Ordinal);
         Assert.DoesNotContain("bench@example.com", answer, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_link_in_the_site_is_not_followed()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return; // links ask for rights there
+        }
+
+        var site = Directory.CreateDirectory(Path.Combine(home.FullName, "linked", "shop")).Parent!.FullName;
+        File.WriteAllText(Path.Combine(site, "shop", "index.html"), "ours");
+        File.CreateSymbolicLink(Path.Combine(site, "shop", "secret.html"), Path.Combine(Book, "shop.yaml"));
+        Directory.CreateSymbolicLink(Path.Combine(site, "book"), Book);
+
+        Assert.NotNull(PreviewFiles.Locate(site, "/shop/index.html"));
+        Assert.Null(PreviewFiles.Locate(site, "/shop/secret.html"));
+        Assert.Null(PreviewFiles.Locate(site, "/book/shop.yaml"));
+    }
+
+    [Fact]
+    public async Task Two_previews_at_once_have_a_port_and_a_folder_each()
+    {
+        using var said = new StringWriter();
+        var both = TextWriter.Synchronized(said);
+        var runs = Enumerable.Range(0, 2).Select(_ => Task.Run(() => PreviewCommand.Create(both, both).Parse(Book).InvokeAsync(cancellationToken: end.Token))).ToArray();
+        while (said.ToString().Split("up to date").Length < 3 && !runs.Any(r => r.IsCompleted))
+        {
+            await Task.Delay(50);
+        }
+
+        await end.CancelAsync();
+        Assert.All(await Task.WhenAll(runs), code => Assert.Equal(0, code));
+        Assert.Equal(2, System.Text.RegularExpressions.Regex.Matches(said.ToString(), "Open (http://\\S+)").Select(m => m.Groups[1].Value).Distinct().Count());
     }
 
     [Fact]

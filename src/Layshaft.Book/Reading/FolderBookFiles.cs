@@ -54,13 +54,13 @@ public sealed class FolderBookFiles : IBookFiles
         : throw new FileNotFoundException($"The book has no file '{path}'.", path);
 
     /// <inheritdoc/>
-    public byte[] Read(string path) => LengthOf(path) == 0 ? [] : File.ReadAllBytes(Locate(path));
+    public byte[] Read(string path) => LengthOf(path) == 0 ? [] : RegularFile.ReadAll(Locate(path));
 
     /// <inheritdoc/>
-    // Pipes, sockets and devices say that they hold nothing; opened, they might never end. So nothing empty is opened.
+    // Pipes, sockets and devices say that they hold nothing, so they count as empty files.
     public Stream Open(string path) => LengthOf(path) == 0
         ? Stream.Null
-        : new FileStream(Locate(path), FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        : RegularFile.Open(Locate(path));
 
     // Only paths that the walk found: so '..', drives and links can't lead outside.
     private string Locate(string path) => byPath.ContainsKey(path)

@@ -28,7 +28,10 @@ internal static class SchemaCommand
         Directory.CreateDirectory(folder);
         foreach (var schema in BookSchema.All)
         {
-            File.WriteAllText(Path.Combine(folder, schema.FileName), schema.Text());
+            var path = Path.Combine(folder, schema.FileName);
+            File.Delete(path);
+            using var file = new StreamWriter(new FileStream(path, FileMode.CreateNew, FileAccess.Write));
+            file.Write(schema.Text());
         }
     }
 }

@@ -86,7 +86,23 @@ internal static partial class PreviewFiles
         var parts = path.Split('/')[1..];
         var harmless = parts.Length > 0 && parts.All(p => p.Length > 0 && !p.StartsWith('.') && p.All(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' or '_'));
         var file = harmless ? Path.Combine([site, .. parts]) : null;
-        return file is not null && File.Exists(file) ? file : null;
+        return file is not null && File.Exists(file) && !HasLink(site, parts) ? file : null;
+    }
+
+    // A link in the site may lead out of it, into the book or anywhere.
+    private static bool HasLink(string site, string[] parts)
+    {
+        var place = site;
+        foreach (var part in parts)
+        {
+            place = Path.Combine(place, part);
+            if ((File.GetAttributes(place) & FileAttributes.ReparsePoint) != 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static string Allowing(string policy)

@@ -3,6 +3,7 @@ using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
 using Layshaft.Book.Problems;
+using Layshaft.Book.Reading;
 using Layshaft.Cli.Terminal;
 using Layshaft.Site.Html;
 using Layshaft.Site.Pages;
@@ -78,7 +79,8 @@ internal static partial class PreviewPages
         try
         {
             // Only a file within the book: the place comes from reading it.
-            var line = problem.Place.Line < 1 ? null : File.ReadLines(Path.Combine(book, problem.Place.File)).Skip(problem.Place.Line - 1).FirstOrDefault();
+            using var text = problem.Place.Line < 1 ? StreamReader.Null : new StreamReader(RegularFile.Open(Path.Combine(book, problem.Place.File)));
+            var line = Enumerable.Range(0, Math.Max(0, problem.Place.Line)).Select(_ => text.ReadLine()).LastOrDefault();
             return line is { Length: <= 400 } ? line : null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -118,7 +120,7 @@ internal static partial class PreviewPages
 
     private static string TitleOf(string file)
     {
-        var match = Title().Match(File.ReadAllText(file));
+        var match = Title().Match(Encoding.UTF8.GetString(RegularFile.ReadAll(file)));
         return match.Success ? WebUtility.HtmlDecode(match.Groups[1].Value) : Path.GetFileName(Path.GetDirectoryName(file)!);
     }
 

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text;
+using Layshaft.Book.Reading;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Http;
@@ -141,7 +142,7 @@ internal sealed class PreviewServer : IAsyncDisposable
             {
                 if (PreviewFiles.Locate(site.Folder, address) is { } file)
                 {
-                    return await System.IO.File.ReadAllBytesAsync(file, stopping.Token).ConfigureAwait(false);
+                    return RegularFile.ReadAll(file);
                 }
 
                 if (Directory.Exists(site.Folder))

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using Layshaft.Book.Reading;
 using Layshaft.Site.Look;
 using Layshaft.Site.Templates;
 
@@ -40,7 +41,7 @@ public static class LookFiles
             foreach (var path in Directory.EnumerateFiles(look, "*", Walk).Where(p => Endings.Contains(Path.GetExtension(p)) && new FileInfo(p).Length > 0))
             {
                 var name = Path.GetRelativePath(look, path).Replace(Path.DirectorySeparatorChar, '/');
-                byName[name] = new LookFile(name, Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(path))), () => File.ReadAllBytes(path));
+                byName[name] = new LookFile(name, Convert.ToHexStringLower(SHA256.HashData(RegularFile.ReadAll(path))), () => RegularFile.ReadAll(path));
             }
         }
 

@@ -1,3 +1,4 @@
+using Layshaft.Book.Reading;
 using Layshaft.Book.Yaml;
 using Layshaft.Site.Publishing;
 
@@ -13,7 +14,7 @@ public static class NodeFile
         ArgumentNullException.ThrowIfNull(output);
         try
         {
-            return NodeMemory.Of(File.ReadAllBytes(new StateFolder(OutputFolder.RealPath(output)).Nodes), ProgramMark.Value);
+            return NodeMemory.Of(RegularFile.ReadAll(new StateFolder(OutputFolder.RealPath(output)).Nodes), ProgramMark.Value);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {

@@ -1,3 +1,5 @@
+using Layshaft.Book.Reading;
+
 namespace Layshaft.Site.Photos;
 
 /// <summary>Looks at a photo's file without decoding it.</summary>
@@ -12,7 +14,7 @@ public static class PhotoFile
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         try
         {
-            using var content = File.OpenRead(path);
+            using var content = RegularFile.Open(path);
             return Inspect(content, Path.GetFileName(path), limits);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

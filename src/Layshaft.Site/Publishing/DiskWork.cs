@@ -1,9 +1,13 @@
+using Layshaft.Book.Reading;
+
 namespace Layshaft.Site.Publishing;
 
 /// <summary>The steps of a publish on the real disk.</summary>
 /// <param name="waitForDisk">Whether to wait for the disk where a power cut must not lose what was written; tests need not.</param>
 internal sealed class DiskWork(bool waitForDisk = true) : IFileWork
 {
+    private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+
     public Stream Create(string path) => new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None);
 
     public void WriteThrough(string path, Action<Stream> write)
@@ -22,6 +26,8 @@ internal sealed class DiskWork(bool waitForDisk = true) : IFileWork
             return true;
         }
 
+        // A copy of a pipe would wait for somebody to write into it.
+        RegularFile.Open(from).Dispose();
         File.Copy(from, to, overwrite: false);
         File.SetLastWriteTimeUtc(to, File.GetLastWriteTimeUtc(from));
         return false;
@@ -49,6 +55,14 @@ internal sealed class DiskWork(bool waitForDisk = true) : IFileWork
         }
     }
 
+    public void Restrict(string path)
+    {
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(path, OwnerOnly | (Directory.Exists(path) ? UnixFileMode.UserExecute : UnixFileMode.None));
+        }
+    }
+
     public void Move(string from, string to)
     {
         // A link to a folder counts as a folder here; it is the link that is renamed.
@@ -66,8 +80,10 @@ internal sealed class DiskWork(bool waitForDisk = true) : IFileWork
 
     public void Replace(string path, Action<Stream> write)
     {
+        // What a killed publish left there goes first; a pipe in its place would wait for a reader.
         var draft = $"{path}-new";
-        using (var stream = new FileStream(draft, FileMode.Create, FileAccess.Write, FileShare.None, 1 << 16))
+        File.Delete(draft);
+        using (var stream = new FileStream(draft, FileMode.CreateNew, FileAccess.Write, FileShare.None, 1 << 16))
         {
             write(stream);
         }

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using Layshaft.Book.Reading;
 
 namespace Layshaft.Site.Publishing;
 
@@ -38,7 +39,7 @@ internal static class HashedFile
     /// <exception cref="IOException">It cannot be read.</exception>
     internal static Stream OpenWhole(string path, out ContentHash hash)
     {
-        var stream = new BufferedStream(File.OpenRead(path), 1 << 16);
+        var stream = new BufferedStream(RegularFile.Open(path), 1 << 16);
         try
         {
             hash = ContentHash.Read(stream);

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using Layshaft.Book.Reading;
 using Layshaft.Site.Publishing.Links;
 using Layshaft.Site.Publishing.Register;
 
@@ -61,7 +62,7 @@ internal sealed class OldSite
             return new(root, look, recorded, began) { Links = LinksIn(place) };
         }
 
-        if (SiteManifest.Parse(File.ReadAllBytes(place)) is { } manifest)
+        if (SiteManifest.Parse(RegularFile.ReadAll(place)) is { } manifest)
         {
             var register = SiteRegister.Of(manifest, list, recorded);
             return new(root, TreeLook.At(root, register), register, began) { Links = manifest.Links };
@@ -100,13 +101,13 @@ internal sealed class OldSite
 
     private static LinkHistory LinksIn(string list)
     {
-        using var stream = File.OpenRead(list);
+        using var stream = RegularFile.Open(list);
         return ManifestText.ReadLinks(stream);
     }
 
     internal static ContentHash HashOf(string path)
     {
-        using var stream = File.OpenRead(path);
+        using var stream = RegularFile.Open(path);
         return ContentHash.Of(SHA256.HashData(stream));
     }
 }

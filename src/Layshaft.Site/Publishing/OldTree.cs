@@ -1,3 +1,4 @@
+using Layshaft.Book.Reading;
 using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
@@ -194,7 +195,7 @@ internal sealed class OldTree(StateFolder state, string root, string manifestPat
     private SiteRegister ReadRegister(string folder)
     {
         var list = StateFolder.Place(folder, manifestPath);
-        return File.Exists(list) && SiteManifest.Parse(File.ReadAllBytes(list)) is { } manifest ? SiteRegister.Of(manifest, OldSite.HashOf(list), SiteRegister.None) : SiteRegister.None;
+        return File.Exists(list) && SiteManifest.Parse(RegularFile.ReadAll(list)) is { } manifest ? SiteRegister.Of(manifest, OldSite.HashOf(list), SiteRegister.None) : SiteRegister.None;
     }
 
     // Strangers were given a second name too, so that is one file, of one size and one time.

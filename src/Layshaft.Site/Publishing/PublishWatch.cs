@@ -142,7 +142,16 @@ public sealed class PublishWatch
         return File.Exists(path) && File.GetLastWriteTimeUtc(path).Ticks >= DiskClock.FreshFrom() ? [(path, OldSite.HashOf(path).ToString())] : [];
     }
 
-    // Null when there are too many to compare each time.
-    private static (string Path, string Sha256)[]? Contents(IReadOnlyList<string> paths) =>
-        paths.Count > MostFresh ? null : [.. paths.Select(p => (p, OldSite.HashOf(p).ToString()))];
+    // Null when there are too many to compare each time, or one has no content of its own, such as a pipe or a link.
+    private static (string Path, string Sha256)[]? Contents(IReadOnlyList<string> paths)
+    {
+        try
+        {
+            return paths.Count > MostFresh ? null : [.. paths.Select(p => (p, OldSite.HashOf(p).ToString()))];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
 }

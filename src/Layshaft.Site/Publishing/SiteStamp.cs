@@ -1,4 +1,5 @@
 using System.Text;
+using Layshaft.Book.Reading;
 
 namespace Layshaft.Site.Publishing;
 
@@ -16,7 +17,7 @@ internal sealed record SiteStamp(LookNumber Inputs, LookNumber Site, IReadOnlyLi
     {
         try
         {
-            using var reader = new BinaryReader(new MemoryStream(File.ReadAllBytes(path)), Encoding.UTF8);
+            using var reader = new BinaryReader(new MemoryStream(RegularFile.ReadAll(path)), Encoding.UTF8);
             if (reader.ReadString() != Mark)
             {
                 return null;

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using Layshaft.Book.Reading;
 using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
@@ -35,7 +36,7 @@ internal sealed class SpareChanges
     {
         try
         {
-            var bytes = File.ReadAllBytes(file).AsSpan();
+            var bytes = RegularFile.ReadAll(file).AsSpan();
             var end = bytes.Length - (2 * ContentHash.Bytes);
             if (end < 0 || ContentHash.Parse(Encoding.ASCII.GetString(bytes[end..])) != ContentHash.Of(SHA256.HashData(bytes[..end])))
             {

@@ -1,3 +1,5 @@
+using Layshaft.Book.Reading;
+
 namespace Layshaft.Site.Publishing;
 
 /// <summary>The tree that the last exchange left behind, which saves giving every file a second name anew.</summary>
@@ -77,7 +79,7 @@ internal sealed class SpareTree(StateFolder state, OldSite site, string manifest
         return !hasFile && others.Entries.All(e => e.Kind == TreeKind.Folder);
     }
 
-    private static bool HasListOfOurs(string list) => File.Exists(list) && SiteManifest.Parse(File.ReadAllBytes(list)) is not null;
+    private static bool HasListOfOurs(string list) => File.Exists(list) && SiteManifest.Parse(RegularFile.ReadAll(list)) is not null;
 
     private void KeepAside(string from, string path, ICollection<PublishProblem> warnings)
     {

@@ -1,4 +1,5 @@
 using System.Text;
+using Layshaft.Book.Reading;
 
 namespace Layshaft.Site.Templates;
 
@@ -75,7 +76,8 @@ internal static class TemplateFiles
                 return null;
             }
 
-            return File.ReadAllText(path, new UTF8Encoding(false, throwOnInvalidBytes: true)).ReplaceLineEndings("\n");
+            using var text = new StreamReader(RegularFile.Open(path), new UTF8Encoding(false, throwOnInvalidBytes: true));
+            return text.ReadToEnd().ReplaceLineEndings("\n");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

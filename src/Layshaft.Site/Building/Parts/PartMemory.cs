@@ -1,4 +1,5 @@
 using System.Text;
+using Layshaft.Book.Reading;
 using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Publishing;
 
@@ -25,7 +26,7 @@ public sealed class PartMemory
         var memory = new PartMemory(new StateFolder(OutputFolder.RealPath(output)).Parts);
         try
         {
-            memory.Read(File.ReadAllBytes(memory._path));
+            memory.Read(RegularFile.ReadAll(memory._path));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or FormatException or ArgumentException)
         {

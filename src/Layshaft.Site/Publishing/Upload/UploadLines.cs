@@ -1,4 +1,5 @@
 using System.Text;
+using Layshaft.Book.Reading;
 
 namespace Layshaft.Site.Publishing.Upload;
 
@@ -13,7 +14,8 @@ internal static class UploadLines
     internal static IEnumerable<UploadChange> In(string list)
     {
         // Opened anew each time that it is gone through: several may go through it side by side.
-        foreach (var line in File.Exists(list) ? File.ReadLines(list) : [])
+        using var text = File.Exists(list) ? new StreamReader(RegularFile.Open(list)) : StreamReader.Null;
+        while (text.ReadLine() is { } line)
         {
             if (UploadChange.Parse(line) is { } change)
             {

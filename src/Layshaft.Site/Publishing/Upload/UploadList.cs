@@ -1,3 +1,5 @@
+using Layshaft.Book.Reading;
+
 namespace Layshaft.Site.Publishing.Upload;
 
 /// <summary>What waits for upload since the last upload that was confirmed.</summary>
@@ -29,7 +31,7 @@ public sealed record UploadList(string Path, int Uploads, int Deletions, int Pri
     {
         // Only counted, and as bytes: this is asked at every publish, and all files of a large site may wait.
         var (uploads, deletions, own) = (0, 0, 0);
-        ReadOnlySpan<byte> text = File.ReadAllBytes(list);
+        ReadOnlySpan<byte> text = RegularFile.ReadAll(list);
         foreach (var range in text.Split((byte)'\n'))
         {
             var line = text[range];
