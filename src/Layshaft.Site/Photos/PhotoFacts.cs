@@ -21,6 +21,9 @@ public sealed record PhotoFacts(
     /// <summary>Height of the upright picture in pixels.</summary>
     public int UprightHeight => SwapsSides ? StoredWidth : StoredHeight;
 
+    /// <summary>Whether it is decoded some of its rows at a time, from the file itself, because it is too large to be in memory whole.</summary>
+    internal bool InWindows { get; init; }
+
     /// <summary>Number of pixels.</summary>
     public long Pixels => (long)StoredWidth * StoredHeight;
 

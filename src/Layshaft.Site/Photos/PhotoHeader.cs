@@ -23,30 +23,31 @@ internal static class PhotoHeader
             return Heif(HeifHeader.Read(content), format, content.Length, withDecoder);
         }
 
-        var (outcome, width, height, bytesAPixel, orientation) = Measure(content, format);
+        var (outcome, width, height, bytesAPixel, inWindows, orientation) = Measure(content, format);
         if (outcome != HeaderOutcome.Read)
         {
             return (outcome, null);
         }
 
-        var working = Working(content.Length, bytesAPixel, width, height) + ((long)width * 4 * RowsInFlight);
-        var facts = new PhotoFacts(format, width, height, orientation, ColourProfile.Srgb, working);
+        var decoded = inWindows ? bytesAPixel * SkiaRows.WindowPixels : Working(content.Length, bytesAPixel, width, height);
+        var working = decoded + ((long)width * 4 * RowsInFlight);
+        var facts = new PhotoFacts(format, width, height, orientation, ColourProfile.Srgb, working) { InWindows = inWindows };
         return facts.Pixels > limits.MaxPixels || !withDecoder ? (HeaderOutcome.Read, facts) : WithCodec(content, facts);
     }
 
-    private static (HeaderOutcome Outcome, int Width, int Height, long BytesAPixel, PhotoOrientation Orientation) Measure(Stream content, PhotoFormat format)
+    private static (HeaderOutcome Outcome, int Width, int Height, long BytesAPixel, bool InWindows, PhotoOrientation Orientation) Measure(Stream content, PhotoFormat format)
     {
         switch (format)
         {
             case PhotoFormat.Jpeg:
                 var jpeg = JpegHeader.Read(content);
-                return (jpeg.Outcome, jpeg.Width, jpeg.Height, jpeg.InPasses ? 2 * jpeg.Components : 0, PhotoOrientation.TopLeft);
+                return (jpeg.Outcome, jpeg.Width, jpeg.Height, jpeg.InPasses ? 2 * jpeg.Components : 0, false, PhotoOrientation.TopLeft);
             case PhotoFormat.Png:
                 var png = PngHeader.Read(content);
-                return (png.Outcome, png.Width, png.Height, PngBytesAPixel, png.Orientation);
+                return (png.Outcome, png.Width, png.Height, PngBytesAPixel, !png.IsInterlaced && (long)png.Width * png.Height > SkiaRows.WindowPixels, png.Orientation);
             default:
                 var webp = WebPHeader.Read(content);
-                return (webp.Outcome, webp.Width, webp.Height, WebPBytesAPixel, PhotoOrientation.TopLeft);
+                return (webp.Outcome, webp.Width, webp.Height, WebPBytesAPixel, false, PhotoOrientation.TopLeft);
         }
     }
 

@@ -1,3 +1,4 @@
+using Layshaft.Book.Reading;
 using SkiaSharp;
 
 namespace Layshaft.Site.Photos;
@@ -19,7 +20,7 @@ public sealed record PhotoRenditions(PhotoFacts Facts, IReadOnlyList<Rendition> 
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         try
         {
-            using var content = File.OpenRead(path);
+            using var content = RegularFile.Open(path);
             return Make(content, Path.GetFileName(path), settings, limits);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -44,11 +45,13 @@ public sealed record PhotoRenditions(PhotoFacts Facts, IReadOnlyList<Rendition> 
             return new(null, problem);
         }
 
+        using var share = DecodeBudget.Shared.Take(facts.WorkingBytes);
         content.Position = 0;
-        using var data = SKData.Create(content, content.Length);
+        using var data = facts.InWindows ? null : SKData.Create(content, content.Length);
         var edges = settings.LongEdges.Distinct().OrderDescending().ToList();
         var (width, height) = Fit(facts.StoredWidth, facts.StoredHeight, edges[0]);
-        using DecodedRows? rows = data is null ? null
+        using DecodedRows? rows = facts.InWindows ? SkiaRows.Open(content, facts)
+            : data is null ? null
             : facts.Format is PhotoFormat.Heic or PhotoFormat.Avif ? HeifRows.Open(data, facts)
             : SkiaRows.Open(data, facts, width, height);
         if (rows is null)

@@ -6,21 +6,22 @@ namespace Layshaft.Site.Photos;
 /// <param name="Outcome">Whether all chunks are there; the rest means nothing if not.</param>
 /// <param name="Width">Columns.</param>
 /// <param name="Height">Rows.</param>
+/// <param name="IsInterlaced">Whether its rows come in several passes over the whole picture.</param>
 /// <param name="Orientation">By the Exif chunk, which the decoder does not look at.</param>
-internal readonly record struct PngHeader(HeaderOutcome Outcome, int Width, int Height, PhotoOrientation Orientation)
+internal readonly record struct PngHeader(HeaderOutcome Outcome, int Width, int Height, bool IsInterlaced, PhotoOrientation Orientation)
 {
     private const int LargestExif = 1 << 16;
 
     /// <summary>Goes from chunk to chunk up to the last, skipping over the pixels.</summary>
     public static PngHeader Read(Stream content)
     {
-        var (width, height, orientation) = (0, 0, PhotoOrientation.TopLeft);
-        Span<byte> bytes = stackalloc byte[16];
+        var (width, height, interlaced, orientation) = (0, 0, false, PhotoOrientation.TopLeft);
+        Span<byte> bytes = stackalloc byte[21];
         for (long at = 8; ; at += 12L + BinaryPrimitives.ReadUInt32BigEndian(bytes))
         {
             if (at > content.Length - 12)
             {
-                return new(HeaderOutcome.CutShort, 0, 0, orientation);
+                return new(HeaderOutcome.CutShort, 0, 0, false, orientation);
             }
 
             content.Position = at;
@@ -28,11 +29,12 @@ internal readonly record struct PngHeader(HeaderOutcome Outcome, int Width, int 
             var name = bytes[4..8];
             if (at == 8)
             {
-                width = got == 16 ? BinaryPrimitives.ReadInt32BigEndian(bytes[8..]) : 0;
-                height = got == 16 ? BinaryPrimitives.ReadInt32BigEndian(bytes[12..]) : 0;
+                width = got == bytes.Length ? BinaryPrimitives.ReadInt32BigEndian(bytes[8..]) : 0;
+                height = got == bytes.Length ? BinaryPrimitives.ReadInt32BigEndian(bytes[12..]) : 0;
+                interlaced = bytes[20] != 0;
                 if (!name.SequenceEqual("IHDR"u8) || width <= 0 || height <= 0)
                 {
-                    return new(HeaderOutcome.Damaged, 0, 0, orientation);
+                    return new(HeaderOutcome.Damaged, 0, 0, false, orientation);
                 }
             }
             else if (name.SequenceEqual("eXIf"u8))
@@ -44,7 +46,7 @@ internal readonly record struct PngHeader(HeaderOutcome Outcome, int Width, int 
             }
             else if (name.SequenceEqual("IEND"u8))
             {
-                return new(HeaderOutcome.Read, width, height, orientation);
+                return new(HeaderOutcome.Read, width, height, interlaced, orientation);
             }
         }
     }

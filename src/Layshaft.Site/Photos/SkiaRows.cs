@@ -5,23 +5,26 @@ namespace Layshaft.Site.Photos;
 
 /// <summary>
 /// Rows of a JPEG, PNG or WebP. A JPEG is decoded at the smallest eighth that still has the size wanted, a band of rows
-/// at a time; the others are decoded as a whole.
+/// at a time; the others are decoded as a whole. A PNG too large for that is decoded some rows at a time, and from its start each time.
 /// </summary>
 internal sealed class SkiaRows : DecodedRows
 {
+    /// <summary>The most pixels of a PNG that are decoded at once, 64 MB of them.</summary>
+    public const int WindowPixels = 16 << 20;
+
     private const int Band = 16;
 
     // The decoder's own shrink blurs and folds detail near its limit: leave the better filter a sixth to take away
     private const double Margin = 5.0 / 6;
     private readonly SKCodec _codec;
     private readonly SKImageInfo _info;
-    private readonly SKBitmap? _whole;
+    private readonly SKBitmap? _window;
     private readonly byte[] _band;
     private readonly GCHandle _pin;
     private int _inBand;
     private int _nextInBand;
 
-    private SkiaRows(SKCodec codec, SKImageInfo info, PhotoOrientation orientation)
+    private SkiaRows(SKCodec codec, SKImageInfo info, PhotoOrientation orientation, int windowRows)
     {
         (_codec, _info, Orientation) = (codec, info, orientation);
         if (codec.EncodedFormat == SKEncodedImageFormat.Jpeg && codec.StartScanlineDecode(info) == SKCodecResult.Success)
@@ -32,10 +35,8 @@ internal sealed class SkiaRows : DecodedRows
         }
 
         _band = [];
-        _whole = new SKBitmap();
-        var result = _whole.TryAllocPixels(info) ? codec.GetPixels(info, _whole.GetPixels()) : SKCodecResult.InternalError;
-        _inBand = result == SKCodecResult.Success ? info.Height : 0;
-        IsDamaged = result is not (SKCodecResult.Success or SKCodecResult.IncompleteInput);
+        _window = new SKBitmap();
+        IsDamaged = !_window.TryAllocPixels(info.WithSize(info.Width, windowRows));
     }
 
     public override int Width => _info.Width;
@@ -69,30 +70,37 @@ internal sealed class SkiaRows : DecodedRows
 
         var alpha = codec.Info.AlphaType == SKAlphaType.Opaque ? SKAlphaType.Opaque : SKAlphaType.Premul;
         var size = DecodedSize(codec, width, height);
-        return new(codec, new(size.Width, size.Height, SKColorType.Rgba8888, alpha, ColourSpaces.Srgb), facts.Orientation);
+        return new(codec, new(size.Width, size.Height, SKColorType.Rgba8888, alpha, ColourSpaces.Srgb), facts.Orientation, size.Height);
+    }
+
+    /// <summary>Starts decoding a PNG some rows at a time; null if the content is not what the facts say.</summary>
+    /// <param name="content">The file, which stays open.</param>
+    /// <param name="facts">What its header said.</param>
+    /// <param name="windowPixels">The most pixels at once; a row at least.</param>
+    public static SkiaRows? Open(Stream content, PhotoFacts facts, int windowPixels = WindowPixels)
+    {
+        content.Position = 0;
+        var codec = SKCodec.Create(new SKManagedStream(content, disposeManagedStream: false));
+        if (codec is null || codec.Info.Width != facts.StoredWidth || codec.Info.Height != facts.StoredHeight)
+        {
+            codec?.Dispose();
+            return null;
+        }
+
+        var alpha = codec.Info.AlphaType == SKAlphaType.Opaque ? SKAlphaType.Opaque : SKAlphaType.Premul;
+        var info = new SKImageInfo(facts.StoredWidth, facts.StoredHeight, SKColorType.Rgba8888, alpha, ColourSpaces.Srgb);
+        return new(codec, info, facts.Orientation, Math.Clamp(windowPixels / info.Width, 1, info.Height));
     }
 
     public override bool Next(Span<byte> row)
     {
-        if (_whole is not null)
+        if (_nextInBand == _inBand && !Refill())
         {
-            if (RowsRead >= _inBand)
-            {
-                return false;
-            }
-
-            _whole.GetPixelSpan().Slice(RowsRead * _info.RowBytes, _info.RowBytes).CopyTo(row);
-        }
-        else
-        {
-            if (_nextInBand == _inBand && !Refill())
-            {
-                return false;
-            }
-
-            _band.AsSpan(_nextInBand++ * _info.RowBytes, _info.RowBytes).CopyTo(row);
+            return false;
         }
 
+        var rows = _window is null ? _band : _window.GetPixelSpan();
+        rows.Slice(_nextInBand++ * _info.RowBytes, _info.RowBytes).CopyTo(row);
         RowsRead++;
         if (_info.AlphaType != SKAlphaType.Opaque)
         {
@@ -104,7 +112,7 @@ internal sealed class SkiaRows : DecodedRows
 
     public override void Dispose()
     {
-        _whole?.Dispose();
+        _window?.Dispose();
         _codec.Dispose();
         if (_pin.IsAllocated)
         {
@@ -128,9 +136,23 @@ internal sealed class SkiaRows : DecodedRows
 
     private bool Refill()
     {
-        var wanted = Math.Min(Band, Height - RowsRead);
+        var wanted = Math.Min(_window?.Height ?? Band, Height - RowsRead);
         _nextInBand = 0;
-        _inBand = wanted == 0 ? 0 : _codec.GetScanlines(_pin.AddrOfPinnedObject(), wanted, _info.RowBytes);
+        _inBand = wanted == 0 || IsDamaged ? 0 : _window is not null ? Decode(_window, wanted) : _codec.GetScanlines(_pin.AddrOfPinnedObject(), wanted, _info.RowBytes);
         return _inBand > 0;
+    }
+
+    private int Decode(SKBitmap window, int rows)
+    {
+        var result = window.Height == Height ? _codec.GetPixels(_info, window.GetPixels()) : Decode(window.GetPixels(), RowsRead, rows);
+        IsDamaged = result is not (SKCodecResult.Success or SKCodecResult.IncompleteInput);
+        return result == SKCodecResult.Success ? rows : 0;
+    }
+
+    private SKCodecResult Decode(IntPtr pixels, int top, int rows)
+    {
+        var part = new SKCodecOptions(new SKRectI(0, top, Width, top + rows));
+        var begun = _codec.StartIncrementalDecode(_info, pixels, _info.RowBytes, part);
+        return begun == SKCodecResult.Success ? _codec.IncrementalDecode(out _) : begun;
     }
 }
