@@ -42,6 +42,14 @@ public sealed class NewBookTests : IDisposable
     }
 
     [Fact]
+    public void A_new_book_keeps_its_secret_out_of_version_control()
+    {
+        Run("new-book", Book);
+
+        Assert.Contains(".layshaft-secret", File.ReadAllLines(Path.Combine(Book, ".gitignore")));
+    }
+
+    [Fact]
     public void A_folder_that_holds_something_is_left_alone()
     {
         Directory.CreateDirectory(Book);

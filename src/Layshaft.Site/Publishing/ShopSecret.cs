@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using Layshaft.Book.Reading;
 
 namespace Layshaft.Site.Publishing;
 
@@ -18,6 +19,9 @@ public sealed class ShopSecret
     public const string VariableName = "LAYSHAFT_SECRET";
 
     private const int FewestCharacters = 32;
+
+    // Of 32 random hexadecimal digits, one text in 27 million has fewer.
+    private const int FewestDifferent = 8;
     private const int MostBytes = 4096;
     private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite;
 
@@ -42,36 +46,48 @@ public sealed class ShopSecret
         var path = Path.Combine(bookFolder, FileName);
         try
         {
-            if (!File.Exists(path))
+            if (new FileInfo(path) is { Exists: false, LinkTarget: null })
             {
                 Make(path);
             }
 
-            if (new FileInfo(path).Length > MostBytes)
+            using var stream = RegularFile.Open(path);
+            if (stream.Length > MostBytes)
             {
                 return Damaged(path);
             }
 
-            return FromText(File.ReadAllText(path), path, WarningAbout(path));
+            using var text = new StreamReader(stream);
+            return FromText(text.ReadToEnd(), path, WarningAbout(stream));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return new(null, $"The secret for customer links cannot be read or created at {path}: {e.Message}", null);
+            return new(null, $"The secret for customer links cannot be read or created at {path}: {e.Message} Correct this, or set the environment variable {VariableName} to the secret.", null);
         }
     }
 
     private static ShopSecretResult FromText(string text, string origin, string? warning)
     {
         var trimmed = text.Trim();
-        return trimmed.Length < FewestCharacters || trimmed.Any(char.IsWhiteSpace) || trimmed.Any(char.IsControl)
-            ? Damaged(origin)
+        return trimmed.Length < FewestCharacters || trimmed.Any(char.IsWhiteSpace) || trimmed.Any(char.IsControl) ? Damaged(origin)
+            : IsWeak(trimmed) ? Weak(origin)
             : new(new(trimmed), null, warning);
     }
+
+    // The same few characters, or the same text twice or more: somebody typed it.
+    private static bool IsWeak(string text) =>
+        text.Distinct().Count() < FewestDifferent || Enumerable.Range(1, text.Length / 2).Any(p => text.AsSpan(p).SequenceEqual(text.AsSpan(0, text.Length - p)));
+
+    private static ShopSecretResult Weak(string origin) => new(
+        null,
+        $"{origin} contains a secret that can be guessed: too few different characters, or repeated text. Restore the right one from a backup. "
+        + "If no link was sent yet, remove it: the next publish creates a secret.",
+        null);
 
     private static ShopSecretResult Damaged(string origin) => new(
         null,
         $"{origin} does not contain a secret (at least {FewestCharacters} characters without spaces). Restore it from a backup; "
-        + "a new secret would change every customer's link.",
+        + "a new secret would change every customer's link. If no link was sent yet, remove it: the next publish creates a secret.",
         null);
 
     /// <summary>Writes a new secret atomically; if two publishes start at once, the first one's secret is kept.</summary>
@@ -108,8 +124,8 @@ public sealed class ShopSecret
         }
     }
 
-    private static string? WarningAbout(string path) =>
-        OperatingSystem.IsWindows() || (File.GetUnixFileMode(path) & ~(OwnerOnly | UnixFileMode.UserExecute)) == 0
+    private static string? WarningAbout(FileStream file) =>
+        OperatingSystem.IsWindows() || (File.GetUnixFileMode(file.SafeFileHandle) & ~(OwnerOnly | UnixFileMode.UserExecute)) == 0
             ? null
-            : $"{path} can be read by other users of this computer. Remove their access (chmod 600).";
+            : $"{file.Name} can be read by other users of this computer. Remove their access (chmod 600).";
 }

@@ -10,7 +10,7 @@ namespace Layshaft.Site.Tests.Publishing;
 /// <summary>The keys of customers' pages and what a site remembers of them, under whatever a book goes through.</summary>
 public sealed class LinkHistoryTests
 {
-    private static readonly CustomerKeys Keys = new(ShopSecret.Open("nowhere", _ => "0123456789abcdef0123456789abcdef").Secret!);
+    private static readonly CustomerKeys Keys = new(ShopSecret.Open("nowhere", _ => "0123456789abcdefghijklmnopqrstuv").Secret!);
 
     [Fact]
     public void Whatever_is_edited_inserted_removed_sold_renamed_or_used_again_no_link_ever_meets_another_reader() =>
