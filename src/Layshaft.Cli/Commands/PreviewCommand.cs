@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Layshaft.Cli.Preview;
 using Layshaft.Cli.Terminal;
+using Layshaft.Site.Publishing;
 
 namespace Layshaft.Cli.Commands;
 
@@ -37,6 +38,12 @@ internal static class PreviewCommand
         if (folder is not null && !Path.GetRelativePath(book.FullName, folder.FullName).StartsWith("..", StringComparison.Ordinal) && !Path.IsPathRooted(Path.GetRelativePath(book.FullName, folder.FullName)))
         {
             errors.WriteLine($"'{folder}' is inside the book. Name a folder outside it.");
+            return ExitCode.WrongUse;
+        }
+
+        if (folder is not null && OutputFolder.ProblemWith(folder.FullName, book.FullName) is { } refused)
+        {
+            errors.WriteLine(refused);
             return ExitCode.WrongUse;
         }
 

@@ -14,7 +14,8 @@ namespace Layshaft.Site.Building;
 /// <param name="Problems">What is wrong or worth knowing.</param>
 public sealed record OwnHand(TemplateFolders Folders, TemplateSet Templates, Texts? Texts, IReadOnlyList<Problem> Problems)
 {
-    private const string FolderName = "templates";
+    /// <summary>The folder of a book that holds it.</summary>
+    internal const string FolderName = "templates";
 
     /// <summary>Reads a shop's own hand.</summary>
     /// <param name="shop">The shop.</param>

@@ -1,3 +1,6 @@
+using Layshaft.Book.Reading;
+using Layshaft.Site.Building;
+
 namespace Layshaft.Site.Publishing;
 
 /// <summary>Which folders a site may be published into.</summary>
@@ -37,19 +40,19 @@ public static class OutputFolder
     {
         if (string.IsNullOrWhiteSpace(folder))
         {
-            return new("", "The output folder is missing. Name a folder.");
+            return new("", "The output folder is missing. Name a folder, such as 'reports'.");
         }
 
         var real = RealPath(folder);
-        if (File.Exists(real))
+        if (FileOn(real) is { } file)
         {
-            return new(folder, "This is a file. Name a folder.");
+            return new(folder, $"'{file}' is a file. Name a folder.");
         }
 
         if (Path.GetDirectoryName(real) is null || IsAny(WellKnown, real) || IsAny(Personal.Select(Environment.GetFolderPath), real)
             || System.Any(s => s.Length > 0 && IsSameOrBelow(real, s)))
         {
-            return new(folder, "This folder belongs to the system or contains more than a site. Name a folder used only for the site.");
+            return new(folder, "This folder belongs to the system or contains more than a site. Name a folder used only for the site, such as 'reports'.");
         }
 
         if (Path.GetFileName(real).StartsWith(StateFolder.Prefix, Names))
@@ -57,9 +60,32 @@ public static class OutputFolder
             return new(folder, $"Folder names that begin with '{StateFolder.Prefix}' are reserved. Name another folder.");
         }
 
-        if (book is not null && IsSameOrBelow(RealPath(book), real))
+        return book is null ? null : ProblemWithin(folder, real, RealPath(book));
+    }
+
+    private static PublishProblem? ProblemWithin(string folder, string real, string book)
+    {
+        if (IsSameOrBelow(book, real))
         {
-            return new(folder, "This folder is the book or contains it. Name a folder outside the book, or a folder in it.");
+            return new(folder, $"This folder is the book or contains it. Name a folder outside the book, or a new folder, such as '{Path.Combine(folder, "reports")}'.");
+        }
+
+        return BookLayout.Folders.Append("jobs").Append(OwnHand.FolderName).FirstOrDefault(f => IsSameOrBelow(real, Path.Combine(book, f))) is { } own
+            ? new(folder, $"This folder is in '{own}' of the book, which contains the book's own files. Name another folder, such as '{Path.Combine(book, "reports")}'.")
+            : null;
+    }
+
+    // A folder's own path, or the one of a folder above it, may be that of a file.
+    private static string? FileOn(string? path)
+    {
+        while (path is not null && !Directory.Exists(path))
+        {
+            if (File.Exists(path))
+            {
+                return path;
+            }
+
+            path = Path.GetDirectoryName(path);
         }
 
         return null;

@@ -9,7 +9,7 @@ internal sealed class StateFolder
     internal StateFolder(string output)
     {
         Output = output;
-        Root = Path.Combine(Path.GetDirectoryName(output)!, $"{Prefix}{Path.GetFileName(output)}");
+        Root = Path.Combine(Path.GetDirectoryName(output) ?? output, $"{Prefix}{Path.GetFileName(output)}");
     }
 
     internal const string Prefix = ".layshaft-";

@@ -25,6 +25,11 @@ public sealed class OutputFolderTests : IDisposable
     [InlineData("shop")]
     [InlineData("")]
     [InlineData("shop/.layshaft-reports")]
+    [InlineData("shop/book/jobs")]
+    [InlineData("shop/book/jobs/2026/site")]
+    [InlineData("shop/book/customers/site")]
+    [InlineData("shop/book/templates")]
+    [InlineData("shop/book/units/")]
     public void The_book_what_holds_it_and_our_own_folders_are_refused(string folder) => Assert.NotNull(Problem(folder));
 
     [Fact]

@@ -24,6 +24,11 @@ public sealed record SitePublish(PublishResult? Result, IReadOnlyList<Problem> P
     public static SitePublish Run(string book, string output, PublishOptions options, NodeMemory? nodes = null, FolderBookFiles? files = null)
     {
         ArgumentNullException.ThrowIfNull(options);
+        if (OutputFolder.ProblemWith(output, book) is { } refused)
+        {
+            return new SitePublish(PublishResult.Refused(refused), []);
+        }
+
         var memory = PublishMemory.Beside(output);
         var publisher = new Publisher(memory.With(options));
         using var opened = publisher.Open(memory.Output);
