@@ -116,7 +116,7 @@ internal static class HandoverCommand
             enclosed = content;
         }
 
-        Directory.CreateDirectory(folder.FullName);
+        CreateFolder(folder.FullName);
         if (fileOnly)
         {
             return Save(folder, handover.ReportName, enclosed!.Value, output);
@@ -147,12 +147,32 @@ internal static class HandoverCommand
         : list.Names(handover.Folder) ? $"The link may not work yet: the upload of {handover.Folder}/ to {site} is not confirmed. Upload it, confirm with 'layshaft uploaded --out {published}', then send this."
         : $"The link's page is confirmed as uploaded to {site}";
 
+    // Drafts hold links and addresses of customers: a new folder can be read by its owner only.
+    private static void CreateFolder(string path)
+    {
+        if (OperatingSystem.IsWindows() || Directory.Exists(path))
+        {
+            Directory.CreateDirectory(path);
+        }
+        else
+        {
+            Directory.CreateDirectory(path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
+    }
+
     // Written atomically: an email program must not find half a draft.
     private static int Save(DirectoryInfo folder, string name, ReadOnlyMemory<byte> content, TextWriter output)
     {
         var path = Path.Combine(folder.FullName, name);
         var part = $"{path}.part";
-        using (var stream = new FileStream(part, FileMode.Create, FileAccess.Write, FileShare.None))
+        File.Delete(part);
+        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None };
+        if (!OperatingSystem.IsWindows())
+        {
+            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        }
+
+        using (var stream = new FileStream(part, options))
         {
             stream.Write(content.Span);
         }

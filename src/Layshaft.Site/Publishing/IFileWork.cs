@@ -21,6 +21,9 @@ internal interface IFileWork
     /// <summary>Gives a folder another's rights.</summary>
     void CopyRights(string from, string to);
 
+    /// <summary>Lets nobody but the owner read a file or look into a folder.</summary>
+    void Restrict(string path);
+
     /// <summary>Renames a file, link or folder; nothing may stand at the new name.</summary>
     void Move(string from, string to);
 

@@ -20,6 +20,13 @@ public sealed record PublishOptions
     /// <summary>Whether customers are sent links to this site, so that each must keep its reader; a preview in a temporary folder is for the shop's eyes only.</summary>
     public bool KeepsReaders { get; init; } = true;
 
+    /// <summary>The folder of that list, which only its owner may look into; null if the list is in none.</summary>
+    internal string? PrivateFolder => ManifestPath.IndexOf('/', StringComparison.Ordinal) is > 0 and var end ? ManifestPath[..end] : null;
+
+    /// <summary>Whether a file of the site is in that folder.</summary>
+    /// <param name="path">The file's path in the site.</param>
+    internal bool IsPrivate(string path) => PrivateFolder is { } folder && path.StartsWith(folder, StringComparison.Ordinal) && path[folder.Length] == '/';
+
     /// <summary>What the last publish recorded, where somebody else needs it too.</summary>
     internal Lazy<SiteRegister>? Known { get; init; }
 

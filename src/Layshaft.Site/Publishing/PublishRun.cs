@@ -1,4 +1,5 @@
 using System.Text;
+using Layshaft.Book.Reading;
 using Layshaft.Site.Publishing.Links;
 using Layshaft.Site.Publishing.Register;
 using Layshaft.Site.Publishing.Upload;
@@ -77,6 +78,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
                 {
                     Tidy(() => files.Replace(_state.Changes, stream => WriteChanges(old, result, stream)));
                 }
+                Tidy(ClosePrivateFolder);
             }
 
             foreach (var end in ends)
@@ -158,10 +160,20 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         }
     }
 
+    // One that was written before, or that somebody opened.
+    private void ClosePrivateFolder()
+    {
+        if (options.PrivateFolder is { } folder && StateFolder.Place(_state.Output, folder) is var place
+            && !OperatingSystem.IsWindows() && new DirectoryInfo(place) is { Exists: true, LinkTarget: null } found && Staging.IsOpen(found.UnixFileMode))
+        {
+            files.Restrict(place);
+        }
+    }
+
     private void WriteLinks(LinkHistory history)
     {
         var list = LinkList.Of(history);
-        if (list.Length > 0 && (!File.Exists(_state.Links) || File.ReadAllText(_state.Links) != list))
+        if (list.Length > 0 && (!File.Exists(_state.Links) || Encoding.UTF8.GetString(RegularFile.ReadAll(_state.Links)) != list))
         {
             files.Replace(_state.Links, stream => stream.Write(Encoding.UTF8.GetBytes(list)));
         }

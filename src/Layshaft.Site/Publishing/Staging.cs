@@ -62,6 +62,8 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
             listed();
         }
 
+        files.Restrict(InMade(options.ManifestPath));
+
         HasFolderTimes = spare?.IsByNote == true;
         if (spare is null)
         {
@@ -87,6 +89,11 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         }
 
         files.Create(Path.Combine(state.Stage, StateFolder.MarkName)).Dispose();
+        if (options.PrivateFolder is { } closed)
+        {
+            files.Restrict(InStage(closed));
+        }
+
         CopyRights();
         RecordChanges(staged, list, hasSecondNames);
         return list;
@@ -180,6 +187,10 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
             using var stream = new HashingStream(files.Create(place));
             again = output.Make(stream);
             row = new() { Sha256 = stream.Hash(), Size = stream.Length };
+            if (options.IsPrivate(output.Path))
+            {
+                files.Restrict(place);
+            }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -227,8 +238,14 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         }
     }
 
+    // Rights that the owner gave a group stay; ours was open to everybody once.
     private bool HasOtherRights(string folder) => !OperatingSystem.IsWindows()
-        && new DirectoryInfo(InOld(folder)).UnixFileMode is var was && new DirectoryInfo(InStage(folder)).UnixFileMode is var now && was != now && !IsNone(was) && !IsNone(now);
+        && new DirectoryInfo(InOld(folder)).UnixFileMode is var was && new DirectoryInfo(InStage(folder)).UnixFileMode is var now && was != now && !IsNone(was) && !IsNone(now)
+        && !(folder == options.PrivateFolder && IsOpen(was));
+
+    /// <summary>Whether everybody may do something with a folder.</summary>
+    /// <param name="mode">Its rights.</param>
+    internal static bool IsOpen(UnixFileMode mode) => !IsNone(mode) && (mode & (UnixFileMode.OtherRead | UnixFileMode.OtherWrite | UnixFileMode.OtherExecute)) != 0;
 
     private static bool IsNone(UnixFileMode mode) => (int)mode == -1;
 

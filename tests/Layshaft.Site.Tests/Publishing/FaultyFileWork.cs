@@ -61,6 +61,12 @@ internal sealed class FaultyFileWork(int failAt = int.MaxValue, bool dead = fals
         _disk.CopyRights(from, to);
     }
 
+    public void Restrict(string path)
+    {
+        Step("restrict");
+        _disk.Restrict(path);
+    }
+
     public void Move(string from, string to)
     {
         Step("move");
