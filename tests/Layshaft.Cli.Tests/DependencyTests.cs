@@ -1,4 +1,6 @@
 using System.Reflection;
+using System.Runtime.CompilerServices;
+using System.Text.RegularExpressions;
 
 namespace Layshaft.Cli.Tests;
 
@@ -17,6 +19,20 @@ public class DependencyTests
             Assert.True(place == 0 || ours.Length > 0, $"{name} uses none of the others: is it still the right assembly?");
         }
     }
+
+    [Fact]
+    public void Files_are_opened_for_reading_in_one_place_only()
+    {
+        var source = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(Here())!, "..", "..", "src"));
+        var opening = new Regex(@"\bFile\.(OpenRead|OpenText|OpenHandle|ReadAll|ReadLines)|\bFileMode\.Open\b(?!.*FileAccess\.ReadWrite)");
+        Assert.Equal(
+            ["RegularFile.cs"],
+            Directory.EnumerateFiles(source, "*.cs", SearchOption.AllDirectories)
+                .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal) && !f.Contains("Packaging", StringComparison.Ordinal))
+                .Where(f => opening.IsMatch(File.ReadAllText(f))).Select(Path.GetFileName));
+    }
+
+    private static string Here([CallerFilePath] string path = "") => path;
 
     [Fact]
     public void Engineering_uses_no_files_clock_or_console()
