@@ -13,7 +13,7 @@ public class GearCommandTests
         var (code, output, errors) = Run("--car", "prototype-27", "--venue", "thornhollow");
         Assert.Equal((0, string.Empty), (code, errors));
         Assert.Contains("drop gears", output, StringComparison.Ordinal);
-        Assert.Contains("drop gears driven/driver", output, StringComparison.Ordinal);
+        Assert.Contains("drop gears (driven/driver)", output, StringComparison.Ordinal);
         Assert.DoesNotContain(" driving ", output, StringComparison.Ordinal);
         Assert.Matches(@"\d mph \(\d+ km/h\)", output); // the demo's shop has mph first
         Assert.Contains("The first 12 of 68 choices in stock.", output, StringComparison.Ordinal);
