@@ -55,7 +55,7 @@ internal static class ApprovalChecks
     {
         foreach (var line in job.Offers.SelectMany(o => o.Declined).Where(l => l.IfLeft is null))
         {
-            check.Problems.Note("no-if-left", line.Origin.Place, $"The customer declined '{line.Name}', but the report has no text on what happens if it is not done.", "Add 'if_left: …'.");
+            check.Problems.Note("no-if-left", line.Origin.Place, $"The customer declined '{line.What}', but the report has no text on what happens if it is not done.", "Add 'if_left: …'.");
         }
     }
 

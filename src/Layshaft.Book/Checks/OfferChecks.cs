@@ -54,7 +54,7 @@ internal static class OfferChecks
             }
             else if (names.Count(n => n == name) > 1)
             {
-                check.Problems.Add("line-not-unique", answer.Origin.At("approved"), $"The {NameOf(offer)} has more than one line '{name}', so this answer is not clear.", "Merge the lines, or give them different texts.");
+                check.Problems.Add("line-not-unique", answer.Origin.At("approved"), $"The {NameOf(offer)} has more than one line '{name}', so this answer is not clear.", "Merge the lines, or give each an 'id'.");
             }
         }
     }

@@ -18,6 +18,7 @@ public enum Need
 
 /// <summary>A line of an estimate or of the final account: a part, or work at the bench.</summary>
 /// <param name="Origin">Where it stands.</param>
+/// <param name="Id">Its short name in a go-ahead; null for the part or the work.</param>
 /// <param name="Part">A part of the gearbox; null for work.</param>
 /// <param name="Work">Work at the bench; null for a part.</param>
 /// <param name="Quantity">How many parts.</param>
@@ -26,14 +27,18 @@ public enum Need
 /// <param name="Need">How pressing it is.</param>
 /// <param name="IfLeft">What happens if it is left.</param>
 /// <param name="Reason">In the final account: why it is charged though it was not approved, or costs more.</param>
-public sealed record EstimateLine(Origin Origin, string? Part, string? Work, int Quantity, decimal? Price, decimal? Hours, Need Need, string? IfLeft, string? Reason) : IPlaced
+public sealed record EstimateLine(Origin Origin, string? Id, string? Part, string? Work, int Quantity, decimal? Price, decimal? Hours, Need Need, string? IfLeft, string? Reason) : IPlaced
 {
-    /// <summary>Its name in a go-ahead: the id of the part, or the work.</summary>
-    public string Name => Part ?? Work ?? string.Empty;
+    /// <summary>Its name in a go-ahead: its own id, or what it is.</summary>
+    public string Name => Id ?? What;
+
+    /// <summary>What it is: the id of the part, or the work.</summary>
+    public string What => Part ?? Work ?? string.Empty;
 
     /// <summary>How it is written.</summary>
     public static RecordShape<EstimateLine> Shape { get; } = new("an estimate line", "A part, or labour.", f => new EstimateLine(
         f.Origin,
+        f.Optional("id", Scalars.Id, "Short name of the line for a go-ahead by line. Default: its part or its work."),
         f.Optional("part", Scalars.Id, "Id of a part in the gearbox file."),
         f.Optional("work", Scalars.Text, "Labour, or a bought-in item."),
         f.Or("quantity", Scalars.Count, 1, "Number of parts. Default: 1."),
@@ -78,6 +83,6 @@ public sealed record GoAhead(Origin Origin, Answer Answer, DateOnly On, string? 
         f.Required("answer", new ChoiceShape<Answer>("an answer", ("yes", Answer.Yes), ("must only", Answer.MustOnly), ("must and should", Answer.MustAndShould), ("by line", Answer.ByLine), ("no", Answer.No)), "The answer."),
         f.Required("on", Scalars.Date, "Date of the answer."),
         f.Optional("by", Scalars.Text, "Who answered."),
-        f.List("approved", Scalars.Text, "With 'by line': each approved line, by its part or its work. Other lines are declined."),
+        f.List("approved", Scalars.Text, "With 'by line': each approved line, by its 'id', its part or its work. Other lines are declined."),
         f.Optional("note", Scalars.Text, "Internal note on the answer; never on a customer's page.")));
 }

@@ -49,8 +49,8 @@ internal static class AnswerChecks
     private static void MoreThanApproved(JobAssessment assessed, Shop shop, ProblemList problems)
     {
         var job = assessed.Job;
-        var answered = job.Final.Where(l => l.Reason is not null || IsBeyond(l, job)).Select(l => l.Name).ToHashSet(StringComparer.Ordinal);
-        decimal Rest(IEnumerable<EstimateLine> lines) => Account.Of(lines.Where(l => !answered.Contains(l.Name)), assessed.Gearbox, shop).Net;
+        var answered = job.Final.Where(l => l.Reason is not null || IsBeyond(l, job)).Select(l => l.What).ToHashSet(StringComparer.Ordinal);
+        decimal Rest(IEnumerable<EstimateLine> lines) => Account.Of(lines.Where(l => !answered.Contains(l.What)), assessed.Gearbox, shop).Net;
         var (charged, approved) = (Rest(job.Final), Rest(job.Approved));
         if (charged > approved)
         {

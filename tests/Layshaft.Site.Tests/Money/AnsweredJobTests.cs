@@ -22,7 +22,7 @@ public sealed class AnsweredJobTests
         estimate:
           sent: 2026-02-02
           lines:
-            - { work: Strip and rebuild, hours: 10 }
+            - { id: rebuild, work: Strip and rebuild, hours: 10 }
             - { part: ring-12, if_left: It rounds further. }
             - { part: ring-34, price: 120, need: should, if_left: It wears on. }
             - { part: seal, price: 5, need: can wait, if_left: It weeps. }
@@ -171,11 +171,11 @@ public sealed class AnsweredJobTests
     [Fact]
     public void An_answer_by_line_approves_the_named_lines_only()
     {
-        var text = Changed(Sound, "{ answer: must only, on: 2026-02-03 }", "{ answer: by line, approved: [ring-12, Strip and rebuild], on: 2026-02-03 }");
+        var text = Changed(Sound, "{ answer: must only, on: 2026-02-03 }", "{ answer: by line, approved: [ring-12, rebuild], on: 2026-02-03 }");
         Assert.Empty(Problems(text));
         var job = SmallBook.Review(("gearboxes/built.yaml", Gearbox), ("units/b.yaml", UnitB), (Path, text)).Assessment!.Jobs["0010"].Job;
-        Assert.Equal(["Strip and rebuild", "ring-12"], job.Approved.Select(l => l.Name));
-        Assert.Equal(["ring-34", "seal"], job.Offers.Single().Declined.Select(l => l.Name));
+        Assert.Equal(["Strip and rebuild", "ring-12"], job.Approved.Select(l => l.What));
+        Assert.Equal(["ring-34", "seal"], job.Offers.Single().Declined.Select(l => l.What));
     }
 
     private static Problem[] Problems(string text)

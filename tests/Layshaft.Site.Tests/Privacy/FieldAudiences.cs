@@ -87,13 +87,13 @@ internal static class FieldAudiences
             units: owners[].from car
             jobs: complaint driver driving estimate.sent estimate.valid_until estimate.lines[].part estimate.lines[].work
                 estimate.lines[].quantity estimate.lines[].price estimate.lines[].hours estimate.lines[].need
-                estimate.lines[].if_left estimate.lines[].reason estimate.note estimate.if_refused go_ahead.answer go_ahead.on
+                estimate.lines[].if_left estimate.lines[].reason estimate.lines[].id estimate.note estimate.if_refused go_ahead.answer go_ahead.on
                 go_ahead.approved[] supplements[].sent supplements[].valid_until supplements[].lines[].part
                 supplements[].lines[].work supplements[].lines[].quantity supplements[].lines[].price
                 supplements[].lines[].hours supplements[].lines[].need supplements[].lines[].if_left
-                supplements[].lines[].reason supplements[].reason supplements[].go_ahead.answer supplements[].go_ahead.on
+                supplements[].lines[].reason supplements[].lines[].id supplements[].reason supplements[].go_ahead.answer supplements[].go_ahead.on
                 supplements[].go_ahead.approved[] renewed[].unapproved settings[].note final[].part final[].work
-                final[].quantity final[].price final[].hours final[].need final[].if_left final[].reason last_event.venue last_event.on last_event.name last_event.laps
+                final[].quantity final[].price final[].hours final[].need final[].if_left final[].reason final[].id last_event.venue last_event.on last_event.name last_event.laps
                 last_event.temperature last_event.pressure last_event.humidity last_event.drop_pair last_event.final_drive
                 last_event.note next_event.venue next_event.on next_event.name next_event.laps next_event.temperature
                 next_event.pressure next_event.humidity next_event.drop_pair next_event.final_drive next_event.note notes

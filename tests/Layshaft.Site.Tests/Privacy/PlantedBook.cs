@@ -223,17 +223,17 @@ internal static class PlantedBook
           note: W
           if_refused: M
           lines:
-            - { part: "W:ring12", quantity: 1, price: M, need: must, if_left: W, reason: W }
+            - { part: "W:ring12", quantity: 1, price: M, need: must, if_left: W, reason: W, id: "W:line" }
             - { work: W, hours: M, need: should, if_left: W }
-        go_ahead: { answer: by line, approved: ["W:ring12"], on: {{year}}-11-04, by: W, note: W }
+        go_ahead: { answer: by line, approved: ["W:line"], on: {{year}}-11-04, by: W, note: W }
         supplements:
           - sent: {{year}}-11-05
             valid_until: {{year}}-11-21
             reason: W
             lines:
-              - { part: "W:main1", quantity: 1, price: M, need: must, if_left: W, reason: W }
+              - { part: "W:main1", quantity: 1, price: M, need: must, if_left: W, reason: W, id: "W:line" }
               - { work: W, hours: M, need: should, if_left: W }
-            go_ahead: { answer: by line, approved: ["W:main1"], on: {{year}}-11-06, by: W, note: W }
+            go_ahead: { answer: by line, approved: ["W:line"], on: {{year}}-11-06, by: W, note: W }
         renewed:
           - { part: "W:ring12", serial: W, use: 4 h, from: null, old_serial: W, reason: worn, why: W }
           - { part: "W:seal", unapproved: W }
@@ -242,7 +242,7 @@ internal static class PlantedBook
         strip_list: { done: ["W:off"], signed_by: "W:amy", on: {{year}}-11-02, left_out: [ { step: "W:look", reason: W } ] }
         build_list: { done: ["W:on"], signed_by: "W:amy", on: {{year}}-11-05, left_out: [ { step: "W:wait", reason: W } ] }
         final:
-          - { part: "W:ring12", quantity: 1, price: M, need: must, if_left: W, reason: W }
+          - { part: "W:ring12", quantity: 1, price: M, need: must, if_left: W, reason: W, id: "W:line" }
           - { work: W, quantity: 1, hours: M, need: should, reason: W }
         drop_pair: 28/25
         final_drive: 37/11

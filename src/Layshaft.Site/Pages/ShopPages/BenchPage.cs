@@ -42,19 +42,29 @@ public static class BenchPage
             shop.UnitCell(shop.Book.Units[j.Unit], ShopContext.Bench),
             Cell.Of(CustomerOf(j, shop).Name),
             Cell.Of(StageOf(j, shop)),
-            Cell.Of(j.WaitsFor ?? WaitsFor(j, shop)),
+            Cell.Of(WaitsFor(j, shop)),
             Cell.Day(j.Received, shop.Composition) with { Whole = false },
             Cell.Days(shop.AsOf.DayNumber - j.Received.DayNumber),
             Cell.Days(shop.AsOf.DayNumber - StageSince(j).DayNumber),
             Cell.Of(shop.Composition.Shop.Technicians.FirstOrDefault(t => t.Id == j.Technician)?.Name),
         ]));
 
+    // The answer to a supplement holds up a build that waits for parts as well; of an estimate the job's own text says more.
+    private static string? WaitsFor(Job job, ShopContext shop)
+    {
+        string[] due =
+        [
+            .. OfferWords.Waiting(job).Where(o => o.Number > 0 || job.WaitsFor is null).Select(o => OfferWords.Say("shop.waits.answer", o, shop.Composition)),
+            .. job.WaitsFor is { } written ? [written] : Array.Empty<string>(),
+        ];
+        return due.Length > 0 ? string.Join("; ", due) : NextStep(job, shop);
+    }
+
     // What comes next where the job does not say it: parts that stock does not cover are named, for they are what holds a job up.
-    private static string? WaitsFor(Job job, ShopContext shop) => job.Stage switch
+    private static string? NextStep(Job job, ShopContext shop) => job.Stage switch
     {
         JobStage.BookedIn => shop.Say("shop.waits.inspection"),
         JobStage.Inspected => shop.Say("shop.waits.estimate"),
-        JobStage.AwaitingGoAhead => string.Join(", ", OfferWords.Waiting(job).Select(o => OfferWords.Say("shop.waits.answer", o, shop.Composition))),
         JobStage.Declined => shop.Say("shop.waits.collection"),
         JobStage.Rebuilding => PartsNeeded.Of(shop).Where(n => n.ToOrder > 0 && n.Jobs.Contains(job.Number)).Select(n => n.Part.Name).ToArray() is { Length: > 0 } parts
             ? shop.Say("shop.waits.parts", ("parts", string.Join(", ", parts)))
