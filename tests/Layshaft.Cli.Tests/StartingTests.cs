@@ -36,7 +36,7 @@ public class StartingTests
 
     [Theory]
     [InlineData("0.5 mm", "0.50 mm")]
-    [InlineData("4.7 thou", "0.0047 in")]
+    [InlineData("4.7 thou", "4.7 thou")]
     [InlineData("0.125 in", "0.125 in")]
     [InlineData("175 N·m", "175 N·m")]
     [InlineData("128 lbf ft", "128 lbf·ft")]

@@ -27,7 +27,7 @@ internal static class HandoverCommand
         };
         var site = new Option<DirectoryInfo>("--site")
         {
-            Description = $"The published site, to check whether the page is uploaded; '{UsualSite}' by default.",
+            Description = "Folder of the published site, to check whether the page is uploaded.",
             HelpName = "FOLDER",
             DefaultValueFactory = _ => new DirectoryInfo(UsualSite),
         };

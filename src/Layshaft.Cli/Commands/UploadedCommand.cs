@@ -8,8 +8,8 @@ internal static class UploadedCommand
 {
     public static Command Create(TextWriter output, TextWriter errors)
     {
-        var folder = new Option<DirectoryInfo>("--out") { Description = "The folder of the published site.", Required = true, HelpName = "FOLDER" };
-        var command = new Command("uploaded", "Confirm that the host has every listed change, deletions included: the list starts again. Example: layshaft uploaded --out reports") { folder };
+        var folder = new Option<DirectoryInfo>("--out") { Description = "Folder of the published site.", Required = true, HelpName = "FOLDER" };
+        var command = new Command("uploaded", "Confirm that all listed uploads and deletions were made, and start a new list. Example: layshaft uploaded --out reports") { folder };
         command.SetAction(parsed => Run(parsed.GetRequiredValue(folder), output, errors));
         return command;
     }

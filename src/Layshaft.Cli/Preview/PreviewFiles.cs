@@ -23,10 +23,10 @@ internal static partial class PreviewFiles
     public const string ScriptText =
         """
         "use strict";
-        // The page's version stands in this script's address; the preview tells the version of the site.
+        // The page's version is in this script's address; the preview sends the version of the site.
         const mine = new URL(document.currentScript.src).searchParams.get("version");
-        new EventSource("/layshaft-preview-events").onmessage = told => {
-          if (told.data !== mine) {
+        new EventSource("/layshaft-preview-events").onmessage = sent => {
+          if (sent.data !== mine) {
             location.reload();
           }
         };
