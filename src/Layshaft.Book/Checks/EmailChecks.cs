@@ -21,7 +21,7 @@ internal static class EmailChecks
     {
         foreach (var email in customer.Emails.Where(e => !EmailAddress.IsUsable(e)))
         {
-            check.Problems.Note("bad-email", customer.Origin.At("email"), $"'{email}' is not an email address, so a mail draft leaves it out.", $"Write {EmailAddress.Words}, or a list of addresses.");
+            check.Problems.Note("bad-email", customer.Origin.At("email"), $"'{email}' is not an email address, so an email draft omits it.", $"Write {EmailAddress.Words}, or a list of addresses.");
         }
     }
 }

@@ -30,7 +30,7 @@ internal static class ShimChecks
 
         if (stock.Stock.Count > ShimPacks.MostThicknesses)
         {
-            check.Problems.Note("too-many-shims", stock.Origin.At("stock"), FormattableString.Invariant($"'{stock.Name}' has more than {ShimPacks.MostThicknesses} thicknesses, too many to pick a pack from."), "Leave out those that are no longer bought.");
+            check.Problems.Note("too-many-shims", stock.Origin.At("stock"), FormattableString.Invariant($"'{stock.Name}' has more than {ShimPacks.MostThicknesses} thicknesses, too many to pick a pack from."), "Remove thicknesses you no longer buy.");
         }
     }
 
@@ -50,7 +50,7 @@ internal static class ShimChecks
                     "shim-not-in-stock",
                     setting.Origin.At(key),
                     $"'{stock.Name}' has no shim of {Slips.Text(shim)}.",
-                    Slips.Meant(shim, v => v is Length length && IsIn(stock, length)) ?? "Check the figure and its unit, or add the thickness to the gearbox file, with count: 0 if there are none left.");
+                    Slips.Meant(shim, v => v is Length length && IsIn(stock, length)) ?? "Check the value and its unit, or add the thickness to the gearbox file, with count: 0 if there are none left.");
             }
         }
     }

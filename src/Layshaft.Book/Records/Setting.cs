@@ -73,7 +73,7 @@ public sealed record Setting(
         { Target: { Low: null or Length, High: null or Length } } => Parsed.Bad<Band<IQuantity>>(
             $"The target of '{Name}' has one end only, so no pack can be picked for it.", "Write both ends in the gearbox file, such as 0.05 to 0.10 mm."),
         _ => Parsed.Bad<Band<IQuantity>>(
-            $"The target of '{Name}' is not a length, so no pack can be worked out for it: a torque or force does not grow evenly with the shims.",
+            $"The target of '{Name}' is not a length, so no pack can be calculated for it: a torque or force does not change in proportion to the shims.",
             "Follow the maker's procedure: change the pack step by step and measure again."),
     };
 

@@ -57,5 +57,5 @@ internal static class RenamedKeys
         }
     }
 
-    private static string Message(string old) => $"The text `{old}` is now called `{NewNames[old]}`. Write the new name; the old one still works.";
+    private static string Message(string old) => $"The text '{old}' is now called '{NewNames[old]}'. Write the new name; the old one still works.";
 }
