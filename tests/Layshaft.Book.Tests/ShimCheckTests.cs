@@ -39,7 +39,7 @@ public class ShimCheckTests
     [Theory]
     [InlineData("[0.50 mm, 0.10 in]", "Did you mean 0.1 mm?")]
     [InlineData("[0.50 mm, 1.0 mm]", "Did you mean 0.1 mm?")]
-    [InlineData("[0.50 mm, 0.17 mm]", "Check the figure and its unit, or add the thickness to the gearbox file, with count: 0 if there are none left.")]
+    [InlineData("[0.50 mm, 0.17 mm]", "Check the value and its unit, or add the thickness to the gearbox file, with count: 0 if there are none left.")]
     public void A_shim_that_the_stock_does_not_list_is_noted(string pack, string remedy)
     {
         var problems = Books.SmallWith("jobs/2026/0001/job.yaml", text => text.Replace("[0.50 mm, 0.10 mm]", pack, StringComparison.Ordinal)).Problems;

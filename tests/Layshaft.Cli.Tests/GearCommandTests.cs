@@ -16,7 +16,7 @@ public class GearCommandTests
         Assert.Contains("drop gears (driven/driver)", output, StringComparison.Ordinal);
         Assert.DoesNotContain(" driving ", output, StringComparison.Ordinal);
         Assert.Matches(@"\d mph \(\d+ km/h\)", output); // the demo's shop has mph first
-        Assert.Contains("The first 12 of 68 choices in stock.", output, StringComparison.Ordinal);
+        Assert.Contains("The best 12 of 68 choices in stock.", output, StringComparison.Ordinal);
         Assert.Contains("With a tow:", output, StringComparison.Ordinal);
         Assert.DoesNotContain("NaN", output, StringComparison.Ordinal);
     }

@@ -10,6 +10,9 @@ namespace Layshaft.Cli.Tests;
 public sealed class ProblemGroupTests : IDisposable
 {
     private const string Overdue = "note: 'Outside micrometer 0 to 25 mm' was due for calibration on ";
+
+    // Of the five jobs, three come in while the one before is open.
+    private const string Summary = "No problems, 8 notes.";
     private readonly DirectoryInfo home = Directory.CreateTempSubdirectory("layshaft-groups-");
 
     private string Book => Path.Combine(home.FullName, "book");
@@ -21,7 +24,7 @@ public sealed class ProblemGroupTests : IDisposable
     {
         Problem[] problems = [Note("a", "Old."), Note("b", "Torn."), Note("c", "Old."), Note("d", "Old."), Note("e", "Old.")];
         Assert.Equal(
-            ["a(1,2): note: Old. Renew it. And at 3 more places, the last in e(1,2). [age]", "b(1,2): note: Torn. Renew it. [age]"],
+            ["a(1,2): note: Old. Renew it. Repeated at 3 more places, the last in e(1,2). [age]", "b(1,2): note: Torn. Renew it. [age]"],
             ProblemLines.Of(problems));
         Assert.Equal("No problems, 5 notes.", ProblemLines.Summary(problems));
     }
@@ -44,15 +47,16 @@ public sealed class ProblemGroupTests : IDisposable
     public void A_check_prints_each_place_when_it_is_asked_to()
     {
         WriteOverdueBook();
-        var (short1, said) = Check();
-        Assert.Contains("jobs/2026/0001/job.yaml", Assert.Single(short1), StringComparison.Ordinal);
-        Assert.Contains("Repeated at 4 more places, the last in jobs/2026/0005/job.yaml(8,", short1[0], StringComparison.Ordinal);
-        Assert.Equal(["No problems, 5 notes.", "Repeated notes are printed once; --every-place prints every occurrence."], said);
+        var (few, said) = Check();
+        var once = Assert.Single(few, IsOverdue);
+        Assert.Contains("jobs/2026/0001/job.yaml", once, StringComparison.Ordinal);
+        Assert.Contains("Repeated at 4 more places, the last in jobs/2026/0005/job.yaml(8,", once, StringComparison.Ordinal);
+        Assert.Equal([Summary, "Repeated notes are printed once; --every-place prints every occurrence."], said);
 
         var (all, summary) = Check("--every-place");
-        Assert.Equal(["0001", "0002", "0003", "0004", "0005"], all.Select(l => l.Split("jobs/2026/")[1][..4]));
+        Assert.Equal(["0001", "0002", "0003", "0004", "0005"], all.Where(IsOverdue).Select(l => l.Split("jobs/2026/")[1][..4]));
         Assert.All(all, l => Assert.DoesNotContain("more places", l, StringComparison.Ordinal));
-        Assert.Equal(["No problems, 5 notes."], summary);
+        Assert.Equal([Summary], summary);
     }
 
     [Fact]
@@ -63,8 +67,8 @@ public sealed class ProblemGroupTests : IDisposable
         var first = Run("publish", Book, "--out", site);
         var second = Run("publish", Book, "--out", site);
         Assert.Contains("Nothing has changed.", second.Output, StringComparison.Ordinal);
-        Assert.All([first, second], r => Assert.Contains("Repeated at 4 more places", Assert.Single(Lines(r.Errors), l => l.Contains(Overdue, StringComparison.Ordinal)), StringComparison.Ordinal));
-        Assert.All([first, second], r => Assert.Contains("No problems, 5 notes.", r.Output, StringComparison.Ordinal));
+        Assert.All([first, second], r => Assert.Contains("Repeated at 4 more places", Assert.Single(Lines(r.Errors), IsOverdue), StringComparison.Ordinal));
+        Assert.All([first, second], r => Assert.Contains(Summary, r.Output, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -74,11 +78,13 @@ public sealed class ProblemGroupTests : IDisposable
         var site = new PreviewSite(Book, Path.Combine(home.FullName, "site"));
         site.Publish();
         Assert.False(site.State.IsStopped);
-        Assert.Equal(5, site.State.Problems.Count);
+        Assert.Equal(5, site.State.Problems.Count(p => p.Code == "calibration-overdue"));
         var page = PreviewPages.Start(site);
         Assert.Equal(2, page.Split("was due for calibration").Length);
         Assert.Contains("Repeated at 4 more places, the last in jobs/2026/0005/job.yaml(8,", page, StringComparison.Ordinal);
     }
+
+    private static bool IsOverdue(string line) => line.Contains(Overdue, StringComparison.Ordinal);
 
     private static Problem Note(string file, string message) => new("age", new Place(file, 1, 2), message, "Renew it.", Severity.Notice);
 

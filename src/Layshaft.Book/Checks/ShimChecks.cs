@@ -1,5 +1,4 @@
 using Layshaft.Book.Records;
-using Layshaft.Book.Values;
 using Layshaft.Engineering.Settings;
 using UnitsNet;
 

@@ -28,7 +28,7 @@ public sealed class RenamedKeyTests : IDisposable
         Assert.Equal("SHOP", texts!.Say(New));
         var note = Assert.Single(notices);
         Assert.Equal(("texts/en.yaml", 2, 1), (note.File, note.Line, note.Column));
-        Assert.Contains($"`{Old}` is now called `{New}`", note.Message, StringComparison.Ordinal);
+        Assert.Contains($"'{Old}' is now called '{New}'", note.Message, StringComparison.Ordinal);
     }
 
     [Fact]
