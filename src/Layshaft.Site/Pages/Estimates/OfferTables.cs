@@ -1,5 +1,6 @@
 using Layshaft.Book.Records;
 using Layshaft.Site.Assessment;
+using Layshaft.Site.Figures;
 using Layshaft.Site.Pages.Report;
 using Layshaft.Site.Pages.Tables;
 
@@ -17,7 +18,7 @@ internal static class OfferTables
         ];
         return new TableDraft(
             id,
-            composition.Say("offer.subtotals", ("currency", composition.Shop.Currency)),
+            composition.Say("offer.subtotals", ("currency", FigureWriter.Currency(composition.Shop.Currency))),
             [composition.Say("offer.what"), composition.Say("offer.offered"), composition.Say("offer.approved"), composition.Say("offer.declined")],
             money.Offers.Select(o => Row(OfferWords.Name(o.Offer, composition), o.Offered.Net, o.Offer.Waits ? null : o.Approved.Net, o.Offer.Waits ? null : o.Declined.Net))
                 .Concat(money.Offers.Count > 1
