@@ -75,7 +75,7 @@ public sealed partial class SiteLinkTests(PlantedSite site)
         Assert.Contains("customers", folders);
         Assert.Contains("customers/look", folders);
         Assert.All(folders, f => Assert.True(site.Files.ContainsKey($"{f}/index.html"), f));
-        Assert.Equal("Nothing to see here.", new HtmlParser().ParseDocument(Encoding.UTF8.GetString(site.Files["customers/index.html"])).Body!.TextContent.Trim());
+        Assert.Equal("This page is intentionally empty.", new HtmlParser().ParseDocument(Encoding.UTF8.GetString(site.Files["customers/index.html"])).Body!.TextContent.Trim());
     }
 
     [Fact]
