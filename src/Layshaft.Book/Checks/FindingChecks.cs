@@ -16,7 +16,7 @@ internal static class FindingChecks
 
             if (finding.LeftIn is not null && job.Renewed.Any(r => r.Part == finding.Part))
             {
-                check.Problems.Add("left-in-and-renewed", finding.Origin.At("left_in"), $"'{finding.Part}' is renewed, but 'left_in' means that it was refitted.", "Remove 'left_in', or remove the part from 'renewed'.");
+                check.Problems.Note("left-in-and-renewed", finding.Origin.At("left_in"), $"'{finding.Part}' is renewed, but 'left_in' means that it was refitted.", "Remove 'left_in', or remove the part from 'renewed'.");
             }
 
             foreach (var measurement in finding.Measurements)

@@ -83,6 +83,6 @@ public sealed record GoAhead(Origin Origin, Answer Answer, DateOnly On, string? 
         f.Required("answer", new ChoiceShape<Answer>("an answer", ("yes", Answer.Yes), ("must only", Answer.MustOnly), ("must and should", Answer.MustAndShould), ("by line", Answer.ByLine), ("no", Answer.No)), "The answer."),
         f.Required("on", Scalars.Date, "Date of the answer."),
         f.Optional("by", Scalars.Text, "Who answered."),
-        f.List("approved", Scalars.Text, "With 'by line': each approved line, by its 'id', its part or its work. Other lines are declined."),
+        f.List("approved", Scalars.LineName, "With 'by line': each approved line, by its 'id', its part or its work. Other lines are declined."),
         f.Optional("note", Scalars.Text, "Internal note on the answer; never on a customer's page.")));
 }

@@ -11,17 +11,10 @@ namespace Layshaft.Book.Shapes;
 public static partial class Scalars
 {
     /// <summary>Any text of one line or more; not empty.</summary>
-    public static Shape<string> Text { get; } = new ScalarShape<string>(
-        "text",
-        "",
-        "bad-text",
-        t => string.IsNullOrWhiteSpace(t)
-            ? Parsed.Bad<string>("The text is empty.", "Write the text, or remove the line.")
-            : t.Length > LongestText
-                ? Parsed.Bad<string>("This text is longer than 20,000 characters.", "Move it to a notes file.")
-                : Parsed.Good(t.Trim()),
-        () => SchemaParts.AnyText(LongestText),
-        free: true);
+    public static Shape<string> Text { get; } = TextOf("text");
+
+    /// <summary>The name of an estimate line in an answer by line.</summary>
+    public static Shape<string> LineName { get; } = TextOf("the id, part or work of an estimate line");
 
     /// <summary>The name of another file in the book, or of a thing that other files refer to.</summary>
     public static Shape<string> Id { get; } = new ScalarShape<string>(
@@ -158,6 +151,18 @@ public static partial class Scalars
     private const int LongestText = 20_000;
 
     private static ScalarShape<double> NumberOf(Sign sign) => new("a number", "0.35", "bad-number", Figure.Parse, () => SchemaParts.Number(sign));
+
+    private static ScalarShape<string> TextOf(string what) => new(
+        what,
+        "",
+        "bad-text",
+        t => string.IsNullOrWhiteSpace(t)
+            ? Parsed.Bad<string>("The text is empty.", "Write the text, or remove the line.")
+            : t.Length > LongestText
+                ? Parsed.Bad<string>("This text is longer than 20,000 characters.", "Move it to a notes file.")
+                : Parsed.Good(t.Trim()),
+        () => SchemaParts.AnyText(LongestText),
+        free: true);
 
     private static ScalarShape<T> ShareOf<T>(bool part, Func<decimal, T> ofPerCent) => new(
         "a percentage",

@@ -51,6 +51,8 @@ public sealed class AnsweredJobTests
 
     private static readonly string Gearbox = SmallBook.Gearbox + "\nbuild:\n  - { id: wash, do: Wash it. }\n  - { id: close, do: Close it. }\n";
 
+    private static readonly string Before = SmallBook.Job("b", "2025-12-01", "30 h", "complaint: Nothing.\nverdict: Sound.\nbuild_list: { done: [wash, close], signed_by: amy }\nfinished: 2025-12-10\n");
+
     private static readonly string UnitB = SmallBook.UnitB.Replace("gearbox: four", "gearbox: built", StringComparison.Ordinal);
 
     [Fact]
@@ -173,14 +175,14 @@ public sealed class AnsweredJobTests
     {
         var text = Changed(Sound, "{ answer: must only, on: 2026-02-03 }", "{ answer: by line, approved: [ring-12, rebuild], on: 2026-02-03 }");
         Assert.Empty(Problems(text));
-        var job = SmallBook.Review(("gearboxes/built.yaml", Gearbox), ("units/b.yaml", UnitB), (Path, text)).Assessment!.Jobs["0010"].Job;
+        var job = SmallBook.Review(("gearboxes/built.yaml", Gearbox), ("units/b.yaml", UnitB), ("jobs/2025/0004/job.yaml", Before), (Path, text)).Assessment!.Jobs["0010"].Job;
         Assert.Equal(["Strip and rebuild", "ring-12"], job.Approved.Select(l => l.What));
         Assert.Equal(["ring-34", "seal"], job.Offers.Single().Declined.Select(l => l.What));
     }
 
     private static Problem[] Problems(string text)
     {
-        var all = SmallBook.Review(("gearboxes/built.yaml", Gearbox), ("units/b.yaml", UnitB), (Path, text)).Problems;
+        var all = SmallBook.Review(("gearboxes/built.yaml", Gearbox), ("units/b.yaml", UnitB), ("jobs/2025/0004/job.yaml", Before), (Path, text)).Problems;
         Assert.DoesNotContain(all, p => p.Place.File != Path && p.Severity == Severity.Stops);
         return [.. all.Where(p => p.Place.File == Path)];
     }

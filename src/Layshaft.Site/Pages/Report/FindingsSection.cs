@@ -43,7 +43,7 @@ public sealed record FindingsSection(
             [.. assessed.Measures.SelectMany(m => Evidence.Lines(m, assessed.Part, report))],
             [.. finding.Conditions.Select(c => DamageTerms.All.FirstOrDefault(t => t.Word == c)).OfType<DamageTerm>().Select(t => TermView.Of(t, composition))],
             finding.Action is { } action ? composition.Say("finding.decision", ("action", action)) : null,
-            finding.LeftIn is { } reason ? composition.Say("finding.left_in", ("reason", reason)) : null,
+            finding.LeftIn is { } reason && !report.Job.Renewed.Any(r => r.Part == finding.Part) ? composition.Say("finding.left_in", ("reason", reason)) : null,
             assessed is { Overruled: true, ByPolicy: { } policy }
                 ? composition.Say("finding.overruled", ("policy", GradeViews.Of(policy, composition).Name), ("given", GradeViews.Of(assessed.Grade, composition).Name), ("reason", finding.Reason ?? string.Empty))
                 : null,
