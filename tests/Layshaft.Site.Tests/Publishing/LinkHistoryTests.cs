@@ -55,7 +55,7 @@ public sealed class LinkHistoryTests
     // A person is a number; the name of a customer's file says whose it is, and may be corrected.
     private sealed record Someone(int Person, string Name, string? Formerly);
 
-    private sealed record Book(IReadOnlyDictionary<string, Someone> Customers, IReadOnlyDictionary<string, (string[] Owners, int Renewed)> Units);
+    private sealed record Book(Dictionary<string, Someone> Customers, Dictionary<string, (string[] Owners, int Renewed)> Units);
 
     private static Book Start() => new(
         Enumerable.Range(0, 4).ToDictionary(i => $"c{i}", i => new Someone(i, $"Person {i}", null)),
