@@ -49,7 +49,7 @@ public class GearingProblemTests
     [Theory]
     [InlineData("rpm,torque\n3000,180\n6500,240\n8200,210\n", null, 0)]
     [InlineData("# dyno run 4\nTorque;RPM;lambda\n180;3000;0.88\n\n240;6500;0.87\n210;8300;0.87\n", null, 0)]
-    [InlineData("speed,torque\n3000,180\n", "columns rpm and torque", 1)]
+    [InlineData("speed,torque\n3000,180\n", "columns 'rpm' and 'torque'", 1)]
     [InlineData("rpm,torque\n3000,180\n6500,lots\n8200,210\n", "torque: 'lots'", 3)]
     [InlineData("rpm,torque\n3000,180\n6500\n8200,210\n", "torque: the value is missing", 3)]
     [InlineData("rpm,torque\n3000,180\n6500,240\n6400,230\n8200,210\n", "6400 rpm follows 6500 rpm", 4)]

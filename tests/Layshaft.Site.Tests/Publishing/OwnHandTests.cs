@@ -123,7 +123,7 @@ public sealed class OwnHandTests : IDisposable
         Assert.Contains(Reports, r => r.Contains("Beth ddywedoch chi", StringComparison.Ordinal) && r.Contains("What we found", StringComparison.Ordinal));
         var notices = prepared.Problems.Where(p => p.Code == "texts").ToArray();
         Assert.All(notices, n => Assert.Equal(("templates/texts/cy.yaml", Severity.Notice), (n.Place.File, n.Severity)));
-        Assert.Matches(@"^\d+ more sentences are missing", notices[^1].Message);
+        Assert.Matches(@"^\d+ more texts are missing", notices[^1].Message);
     }
 
     [Fact]
@@ -132,7 +132,7 @@ public sealed class OwnHandTests : IDisposable
         InShopFile("language: fr");
         var problem = Assert.Single(Stopped());
         Assert.Equal(("shop.yaml", 1), (problem.Place.File, problem.Place.Line));
-        Assert.Contains("Write one of de, en", problem.Remedy, StringComparison.Ordinal);
+        Assert.Contains("Write one of: de, en", problem.Remedy, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -142,7 +142,7 @@ public sealed class OwnHandTests : IDisposable
         var notice = Assert.Single(Publish().Problems, p => p.Code == "contrast");
         Assert.Equal((Severity.Notice, "shop.yaml", 1), (notice.Severity, notice.Place.File, notice.Place.Line));
         var used = System.Text.RegularExpressions.Regex.Match(notice.Message, "#[0-9a-f]{6} instead").Value[..7];
-        Assert.StartsWith("#f2b705 on the paper of the pages has a contrast of 1.6:1, and text needs 4.5:1 (WCAG 2.2, success criterion 1.4.3)", notice.Message, StringComparison.Ordinal);
+        Assert.StartsWith("The contrast of #f2b705 on the page background is 1.6:1, but text needs 4.5:1 (WCAG 2.2, success criterion 1.4.3)", notice.Message, StringComparison.Ordinal);
         Assert.All(Reports, r => Assert.Contains($":root{{--accent:{used};", r, StringComparison.Ordinal));
     }
 

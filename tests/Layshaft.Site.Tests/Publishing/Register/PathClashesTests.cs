@@ -11,11 +11,11 @@ public class PathClashesTests
 
     [Theory]
     [InlineData("a.html|a.html", "a.html", "Another output file already has this path, as 'a.html'.")]
-    [InlineData("a.html|A.HTML", "a.html", "Another output has this path already, as `A.HTML`.")]
+    [InlineData("a.html|A.HTML", "a.html", "Another output file already has this path, as 'A.HTML'.")]
     [InlineData("a/b.html|a", "a", "The folder 'a' and this file have the same path.")]
     [InlineData("a/b.html|A", "A", "The folder 'a' and this file have the same path.")]
-    [InlineData("a/b.html|A/c.html", "a", "Another folder differs from this one only by case: `A`.")]
-    [InlineData("../a.html", "../a.html", "No part of a path begins or ends with a point.")]
+    [InlineData("a/b.html|A/c.html", "a", "Another folder differs from this one only in case: 'A'.")]
+    [InlineData("../a.html", "../a.html", "No part of a path begins or ends with a dot.")]
     public void A_clash_is_told_with_both_sides(string paths, string place, string message) =>
         Assert.Contains(new PublishProblem(place, message), PathClashes.In(PathTable.Of(paths.Split('|'), out _)));
 
