@@ -80,7 +80,12 @@ internal static partial class PreviewPages
         {
             // Only a file within the book: the place comes from reading it.
             using var text = problem.Place.Line < 1 ? StreamReader.Null : new StreamReader(RegularFile.Open(Path.Combine(book, problem.Place.File)));
-            var line = Enumerable.Range(0, Math.Max(0, problem.Place.Line)).Select(_ => text.ReadLine()).LastOrDefault();
+            var line = text.ReadLine();
+            for (var n = 1; n < problem.Place.Line; n++)
+            {
+                line = text.ReadLine();
+            }
+
             return line is { Length: <= 400 } ? line : null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
