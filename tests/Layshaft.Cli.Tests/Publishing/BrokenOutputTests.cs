@@ -19,7 +19,7 @@ public sealed class BrokenOutputTests : IDisposable
     [InlineData(">&- 2>&-", ExitCode.Problems, "")]
     [InlineData(">/dev/full 2>/dev/full", ExitCode.Problems, "")]
     [InlineData("2>&1 | head -1 >/dev/null", ExitCode.Fine, "")]
-    public void A_publish_is_completed_and_ends_in_words_or_silence(string where, int code, string words)
+    public async Task A_publish_is_completed_and_ends_in_words_or_silence(string where, int code, string words)
     {
         if (!OperatingSystem.IsLinux())
         {
@@ -30,10 +30,11 @@ public sealed class BrokenOutputTests : IDisposable
         var host = Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
         var command = $"set -o pipefail; '{host}' '{Path.Combine(AppContext.BaseDirectory, "layshaft.dll")}' publish '{book}' --out '{_folders.At("site")}' {where}";
         using var child = Process.Start(new ProcessStartInfo("bash") { ArgumentList = { "-c", command }, RedirectStandardOutput = true, RedirectStandardError = true })!;
-        var (output, errors) = (child.StandardOutput.ReadToEndAsync(), child.StandardError.ReadToEnd());
-        child.WaitForExit();
+        var reading = (Output: child.StandardOutput.ReadToEndAsync(), Errors: child.StandardError.ReadToEndAsync());
+        var (output, errors) = (await reading.Output, await reading.Errors);
+        await child.WaitForExitAsync();
 
-        Assert.True(code == child.ExitCode, $"exit code {child.ExitCode} {output.Result} {errors}");
+        Assert.True(code == child.ExitCode, $"exit code {child.ExitCode} {output} {errors}");
         Assert.Contains(words, errors, StringComparison.Ordinal);
         Assert.DoesNotContain("Unhandled", errors, StringComparison.Ordinal);
         Assert.True(File.Exists(_folders.At("site/shop/layshaft-manifest.json")));
