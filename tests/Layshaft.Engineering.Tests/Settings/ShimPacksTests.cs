@@ -134,7 +134,7 @@ public class ShimPacksTests
     [Fact]
     public void Wrong_stock_is_refused_with_a_clear_message()
     {
-        Assert.Contains("stated twice", Refusal((0.1, 1), (0.1, 2)), StringComparison.Ordinal);
+        Assert.Contains("listed twice", Refusal((0.1, 1), (0.1, 2)), StringComparison.Ordinal);
         Assert.ThrowsAny<ArgumentException>(() => Run((0, 1)));
         Assert.ThrowsAny<ArgumentException>(() => Run((0.1, -1)));
         Assert.Throws<ArgumentException>(() => new TargetBand(Length.FromMillimeters(0.2), Length.FromMillimeters(0.1)));

@@ -12,7 +12,7 @@ public class LedgerContradictionTests
         var ledger = new History().Add(FittedNew, "A", 50).Add(StillRunning, "A", 40).Ledger;
         Only(ledger, Kind.UseWentBack, 0, 1);
         Assert.Equal(
-            "Unit A had 50 h before and has 40 h now; correct the wrong one (after a counter change write the sum of both counters).",
+            "Unit A had 50 h before and has 40 h now. Correct the wrong value (after a counter change, write the sum of both counters).",
             ledger.Contradictions[0].Words);
         Assert.Equal(0, ledger.Lives[0].Total.Hours);
         Assert.True(ledger.Lives[0].IsDoubtful);
