@@ -51,7 +51,7 @@ public class EngineCurveTests
     {
         GearingFault fault = Assert.Single(EngineCurve.Create([Point(3000, 100), Point(4000, 120), Point(3900, 125)]).Faults);
         Assert.Equal(GearingFaultKind.CurveTurnsBack, fault.Kind);
-        Assert.Equal("torque_curve[3]: 3900 rpm follows 4000 rpm; write the points in rising engine speed.", fault.Message);
+        Assert.Equal("torque_curve[3]: 3900 rpm follows 4000 rpm. Write the points lowest engine speed first.", fault.Message);
     }
 
     [Fact]
