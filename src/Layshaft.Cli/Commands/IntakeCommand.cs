@@ -20,7 +20,7 @@ internal static class IntakeCommand
         var complaint = Text("--complaint", "WORDS", "The complaint, in the customer's words. Default: a blank to fill in.");
         var technician = Text("--technician", "ID", "Technician: an id in shop.yaml.");
         var number = Text("--number", "NUMBER", "Job number. Default: the next number of the year.");
-        var command = new Command("intake", "Create the next job file for a unit, prefilled from its last job. Example: layshaft intake t6-014 demo-data --use \"140 h\"") { unit, book, received, use, complaint, technician, number };
+        var command = new Command("intake", "Create the next job file for a unit, prefilled from its last job. Example: layshaft intake t6-031 demo-data --use \"140 h\"") { unit, book, received, use, complaint, technician, number };
         command.SetAction(parsed =>
         {
             var day = Read(parsed.GetValue(received) ?? DateTime.Now.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), Date);
