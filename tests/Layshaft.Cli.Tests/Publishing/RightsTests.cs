@@ -1,8 +1,10 @@
+using System.Runtime.Versioning;
 using Layshaft.Cli.Commands;
 
 namespace Layshaft.Cli.Tests.Publishing;
 
 /// <summary>Who may look into what a publish and a handover write.</summary>
+[UnsupportedOSPlatform("windows")]
 public sealed class RightsTests : IDisposable
 {
     private const UnixFileMode OwnFile = UnixFileMode.UserRead | UnixFileMode.UserWrite;

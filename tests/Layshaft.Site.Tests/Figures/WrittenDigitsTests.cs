@@ -5,7 +5,6 @@ using Layshaft.Site.Pages.Shared;
 using Layshaft.Site.Templates;
 using Layshaft.Site.Wording;
 using UnitsNet;
-using Figure = Layshaft.Site.Figures.Figure;
 
 namespace Layshaft.Site.Tests.Figures;
 

@@ -1,7 +1,6 @@
 using System.Text.RegularExpressions;
 using Layshaft.Book.Records;
 using Layshaft.Site.Pages.Report;
-using Layshaft.Site.Templates;
 using Layshaft.Site.Wording;
 
 namespace Layshaft.Site.Tests.Wording;

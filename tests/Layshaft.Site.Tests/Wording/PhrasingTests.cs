@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Layshaft.Site.Wording;
 
 namespace Layshaft.Site.Tests.Wording;
 
