@@ -49,6 +49,7 @@ public class YamlTrapTests
     [InlineData("a:\n  - part b\n    c:\n      - 1\n", "no-colon", 2, 3)]
     [InlineData("a: 1\n<<<<<<< ours\nb: 1\n=======\nb: 2\n>>>>>>> theirs\n", "merge-conflict", 2, 1)]
     [InlineData("a: 1\n=======\nb: 2\n", "merge-conflict", 2, 1)]
+    [InlineData("a: {b: Anchor, c_d 104 km/h}\n", "no-colon", 1, 16)]
     [InlineData("a: {b: Micrometer, 0 to 25 mm, c: 1}\n", "comma-in-text", 1, 20)]
     [InlineData("a: {b: 33,5 %, c: 1}\n", "comma-in-text", 1, 11)]
     [InlineData("a: {b: one c: two}\n", "missing-comma", 1, 12)]

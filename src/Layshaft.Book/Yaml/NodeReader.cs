@@ -186,6 +186,12 @@ public sealed class NodeReader
             var sign = key.Value.IndexOfAny([':', '=', '\uFF1A']);
             return new MapEntry(key.Value[..sign].Trim(), place.Line, place.Column, new ScalarNode(LookAlike.Replace(key.Value[(sign + 1)..]).Trim(), true, place.Line, place.Column + sign + 1));
         }
+        else if (key.Value.Split(' ', 2) is [var name, { Length: > 0 } value] && name.Contains('_'))
+        {
+            // Only a field's name is written with a low line.
+            problems.Add("no-colon", place, $"There is no colon after '{Short(name)}'.", $"Write '{Short(name)}: {Short(value)}'.");
+            return new MapEntry(name, place.Line, place.Column, new ScalarNode(value, true, place.Line, place.Column + name.Length + 1));
+        }
         else if (before is { Index: >= 0, Plain: true })
         {
             var (number, unit) = QuantityParts.Split(meant);

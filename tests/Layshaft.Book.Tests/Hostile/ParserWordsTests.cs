@@ -31,7 +31,9 @@ public class ParserWordsTests
                 Read(slip.Path.Split('/')[0], root, new Shapes.Reading(slip.Path, problems));
             }
 
-            Assert.All(problems.InOrder(), p => Assert.DoesNotContain(s_parserWords, w => $"{p.Message} {p.Remedy}".Contains(w, StringComparison.OrdinalIgnoreCase)));
+            // What the file itself says may be quoted, a corner named after an anchor for one.
+            string[] words = [.. s_parserWords.Where(w => !slip.Text.Contains(w, StringComparison.OrdinalIgnoreCase))];
+            Assert.All(problems.InOrder(), p => Assert.DoesNotContain(words, w => $"{p.Message} {p.Remedy}".Contains(w, StringComparison.OrdinalIgnoreCase)));
         },
         600);
 
