@@ -14,7 +14,7 @@ public class PreviewRefreshTests(PublishedDemo demo)
         var home = Directory.CreateTempSubdirectory("layshaft-refresh-");
         var book = Path.Combine(home.FullName, "book");
         StarterBook.Write(book);
-        var site = new PreviewSite(book, Path.Combine(home.FullName, "site"));
+        var site = new PreviewSite(book, Path.Combine(home.FullName, "site"), keepsReaders: false);
         using var end = new CancellationTokenSource();
         using var watch = new BookWatch(book, poll: false);
         var server = await PreviewServer.Start(site, 0);
@@ -33,8 +33,8 @@ public class PreviewRefreshTests(PublishedDemo demo)
             Save(book, home.FullName, t => t.Replace("Nell Orchard", "Somebody Else", StringComparison.Ordinal));
             await page.GetByText("Somebody Else").First.WaitForAsync();
             Save(book, home.FullName, t => t + "telefone: 1\n");
-            await page.GetByRole(AriaRole.Heading, new() { Name = "One problem to mend" }).WaitForAsync();
-            Assert.Contains("customers/nell.yaml(7,1)", await page.Locator(".place").InnerTextAsync(), StringComparison.Ordinal);
+            await page.GetByRole(AriaRole.Heading, new() { Name = "1 problem to fix" }).WaitForAsync();
+            Assert.Contains("customers/nell.yaml(6,1)", await page.Locator(".place").InnerTextAsync(), StringComparison.Ordinal);
             Save(book, home.FullName, t => t.Replace("telefone: 1\n", string.Empty, StringComparison.Ordinal));
             await page.GetByText("Somebody Else").First.WaitForAsync();
 

@@ -7,6 +7,7 @@ using Layshaft.Book.Reading;
 using Layshaft.Cli.Terminal;
 using Layshaft.Site.Html;
 using Layshaft.Site.Pages;
+using Layshaft.Site.Publishing;
 
 namespace Layshaft.Cli.Preview;
 
@@ -119,6 +120,7 @@ internal static partial class PreviewPages
         return !Directory.Exists(customers)
             ? []
             : [.. Directory.EnumerateFiles(customers, "index.html", new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = 1 })
+                .Where(file => Path.GetFileName(Path.GetDirectoryName(file))!.Length == CustomerKeys.Length) // the other folders hold an empty page
                 .Select(file => (Path.GetRelativePath(site.Folder, file).Replace('\\', '/'), TitleOf(file)))
                 .OrderBy(p => p.Item2, StringComparer.Ordinal)];
     }
