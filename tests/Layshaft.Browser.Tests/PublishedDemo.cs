@@ -25,7 +25,7 @@ public sealed class PublishedDemo : IAsyncLifetime
         .Order(StringComparer.Ordinal)];
 
     /// <summary>The pages of jobs: reports, and estimates that wait for an answer.</summary>
-    public IReadOnlyList<string> Reports => [.. Pages.Where(p => p.StartsWith("customers/", StringComparison.Ordinal) && p.Count(c => c == '/') == 3)];
+    public IReadOnlyList<string> Reports => [.. Pages.Where(p => p.StartsWith("customers/", StringComparison.Ordinal) && p.Count(c => c == '/') == 3 && KindOf(p) != Empty)];
 
     /// <summary>The reports on finished jobs.</summary>
     public IReadOnlyList<string> FinishedReports => [.. Reports.Where(p => KindOf(p) == "report")];
@@ -71,11 +71,15 @@ public sealed class PublishedDemo : IAsyncLifetime
 
     private long Size(string page) => new FileInfo(Path.Combine(Site, page)).Length;
 
+    // Shown for a folder that has no page of its own.
+    private const string Empty = "empty";
+
     // Reports and estimates share an address, histories are one folder up; elsewhere the name up to its first hyphen tells.
     private string KindOf(string page)
     {
         var parts = page.Split('/');
         return parts[0] != "customers" ? $"{parts[0]}/{parts[^1].Split('-')[0]}"
+            : parts[1].Length != CustomerKeys.Length ? Empty
             : parts.Length == 3 ? "history"
             : File.ReadAllText(Path.Combine(Site, page)).Contains("id=\"answer\"", StringComparison.Ordinal) ? "estimate"
             : "report";
