@@ -19,7 +19,7 @@ public sealed partial class TrendDrawingTests
             foreach (var known in UnitTrends.Of(unit, s_demo.Assessment.Lives, s_demo.Assessment.Jobs).Where(t => t.Line is not null))
             {
                 // A band this wide reaches further than any of the demo's own.
-                var trend = known with { Result = known.Line! with { Level = 0.9999 } };
+                var trend = known with { Result = known.Line! with { Level = 0.9999999 } };
                 var markup = TrendDrawing.Of(trend, s_demo).ToString();
                 Assert.NotEmpty(Tick().Matches(markup));
                 Assert.DoesNotContain(Tick().Matches(markup), t => t.Groups[1].Value[0] is '-' or '−');

@@ -20,7 +20,7 @@ public class TurnbullCurveTests
     [Fact]
     public void No_other_curve_is_likelier()
     {
-        Gen.Select(Samples.AnyInspected, Gen.Double[0, 1].Array[60], Gen.Double[0.01, 0.3]).Sample((sample, noise, mix) =>
+        Gen.Select(Samples.AnyInspected, Gen.Double[0.01, 1].Array[60], Gen.Double[0.01, 0.3]).Sample((sample, noise, mix) =>
         {
             var steps = TurnbullCurve.Of(sample).Steps;
             double[] drops = [.. steps.Select((step, i) => (i == 0 ? 1 : steps[i - 1].Survival) - step.Survival)];

@@ -107,7 +107,7 @@ public class WearTrendTests
         WearReading[] exact = [new(10, 0.25), new(20, 0.5), new(30, 0.75)];
         var bare = Assert.IsType<WearTrendLine>(WearTrend.Of(exact, WearLimit.Share));
         Assert.Equal(40, bare.UseAtLimit, 1e-9);
-        Assert.True(bare.UseAtLimitBounds.Lower < 40);
+        Assert.False(bare.UseAtLimitBounds.Lower >= 40); // open, or earlier than the line itself
         var known = Assert.IsType<WearTrendLine>(WearTrend.Of(exact, WearLimit.Share, new() { ReadingUncertainty = 0.01 }));
         Assert.InRange(known.UseAtLimitBounds.Lower!.Value, 30, 38);
     }
