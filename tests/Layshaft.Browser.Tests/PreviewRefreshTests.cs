@@ -34,7 +34,7 @@ public class PreviewRefreshTests(PublishedDemo demo)
             await page.GetByText("Somebody Else").First.WaitForAsync();
             Save(book, home.FullName, t => t + "telefone: 1\n");
             await page.GetByRole(AriaRole.Heading, new() { Name = "1 problem to fix" }).WaitForAsync();
-            Assert.Contains("customers/nell.yaml(6,1)", await page.Locator(".place").InnerTextAsync(), StringComparison.Ordinal);
+            Assert.Contains("customers/nell.yaml(7,1)", await page.Locator(".place").InnerTextAsync(), StringComparison.Ordinal);
             Save(book, home.FullName, t => t.Replace("telefone: 1\n", string.Empty, StringComparison.Ordinal));
             await page.GetByText("Somebody Else").First.WaitForAsync();
 
