@@ -36,7 +36,7 @@ public class HostedSiteTests(PublishedDemo demo)
                     if (!(image.naturalWidth > 0)) found.push('no picture: ' + image.currentSrc);
                   }
                   await document.fonts.ready;
-                  if (![...document.fonts].some(f => f.family.includes('Layshaft Text') && f.status === 'loaded')) found.push('the typeface is not loaded');
+                  if (document.querySelector('.sheet') && ![...document.fonts].some(f => f.family.includes('Layshaft Text') && f.status === 'loaded')) found.push('the typeface is not loaded');
                   return found;
                 }
                 """)).Select(w => $"{path}: {w}"));
@@ -70,7 +70,7 @@ public class HostedSiteTests(PublishedDemo demo)
     private static IReadOnlyList<(string Name, string Value)> GuideHeaders([CallerFilePath] string here = "")
     {
         var guide = File.ReadAllText(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "docs", "publishing.md")).ReplaceLineEndings("\n");
-        var block = guide[guide.IndexOf("## Headers", StringComparison.Ordinal)..].Split("```")[1];
+        var block = guide[guide.IndexOf("## Set headers", StringComparison.Ordinal)..].Split("```")[1];
         return [.. block.Split('\n', StringSplitOptions.RemoveEmptyEntries).Where(l => l.Contains(": ", StringComparison.Ordinal)).Select(l => (l[..l.IndexOf(':', StringComparison.Ordinal)], l[(l.IndexOf(':', StringComparison.Ordinal) + 2)..]))];
     }
 }

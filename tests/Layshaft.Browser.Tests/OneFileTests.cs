@@ -18,12 +18,12 @@ public class OneFileTests(PublishedDemo demo)
             // The estimate, and the report with the most pictures.
             var due = demo.Builder.Composition.Book.Jobs.Where(Handover.IsDue).ToArray();
             var finished = due.Where(j => j.Finished is not null).OrderBy(j => j.Photos.Count).ToArray();
+            Assert.NotEmpty(finished[^1].Photos);
             foreach (var job in due.Where(j => j.Finished is null).Append(finished[^1]))
             {
                 var handover = new Handover(demo.Builder, job);
                 var report = handover.Report();
                 Assert.Empty(report.Missing);
-                Assert.True(job.Photos.Count > 0, $"Job {job.Number} has no picture to look at.");
                 var path = Path.Combine(folder.FullName, handover.ReportName);
                 await File.WriteAllBytesAsync(path, report.Content!.Value.ToArray());
                 wrong.AddRange((await Look(context, path)).Select(w => $"{handover.ReportName}: {w}"));

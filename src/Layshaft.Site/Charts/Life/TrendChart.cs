@@ -58,7 +58,9 @@ public static class TrendChart
         ];
         var (low, high) = (ys.Min(), ys.Max());
         var room = high > low ? (high - low) * 0.12 : 1;
-        return new PlotRequest(size, height, input.X, xs.Min(), Math.Max(xs.Max(), xs.Min() + 1e-6) * 1.03, input.Y, low - (room * 1.6), high + (room * 1.3));
+        // No room below a size of none.
+        var bottom = low - (room * 1.6);
+        return new PlotRequest(size, height, input.X, xs.Min(), Math.Max(xs.Max(), xs.Min() + 1e-6) * 1.03, input.Y, low >= 0 ? Math.Max(0, bottom) : bottom, high + (room * 1.3));
     }
 
     private static void DrawBand(SvgWriter svg, Plot plot, Band? band)

@@ -21,16 +21,15 @@ internal static class TrendDrawing
     public static RawHtml Of(TrendAssessment trend, Composition composition)
     {
         var (line, unit) = (trend.Line!, ShownUnit.For(trend.Measure.New, composition));
-        double Shown(double si) => unit.OfSi(trend.Measure.New, si);
         var seenTo = Math.Max(trend.UseNow.Amount, trend.Readings[^1].PartUse);
         var far = Math.Min(seenTo * FarthestLook, Math.Max(seenTo * 1.15, (line.UseAtLimitBounds.Upper ?? line.UseAtLimit) * 1.05));
         var crossing = line.UseAtLimit <= far && line.UseAtLimit > 0 ? Crossing(trend, far, composition) : null;
         double[] grid = [.. Enumerable.Range(0, BandPoints + 1).Select(i => far * i / BandPoints)];
         Bounds[] band = [.. grid.Select(line.PredictionAt)];
 
-        // The line's band knows no bounds, a gap or a thickness cannot be less than none.
+        // A line and its band know no bounds; a gap or a thickness cannot be less than none.
         var least = Math.Min(unit.Of(trend.Measure.New), unit.Of(trend.Measure.Limit)) >= 0 ? 0 : double.NegativeInfinity;
-        double InBounds(double si) => Math.Max(least, Shown(si));
+        double InBounds(double si) => Math.Max(least, unit.OfSi(trend.Measure.New, si));
         var decimals = Measured.DecimalsWritten(trend.Measure.New, trend.Measure.Limit);
         var id = string.Concat($"trend-{trend.Part.Id}-{trend.Measure.Id}".Select(c => char.IsAsciiLetterOrDigit(c) || c == '-' ? c : '-'));
         var frame = new ChartFrame(
@@ -42,7 +41,7 @@ internal static class TrendDrawing
             [.. trend.Readings.Select(r => Point(r, unit))],
             new Axis(composition.Say("history.axis.use", ("unit", UseWords.AxisUnit(trend.UseNow.Measure, composition))), v => composition.Figures.Number(v, v == Math.Floor(v) ? 0 : 1).Text),
             new Axis(composition.Say("history.axis.size", ("measure", trend.Measure.Name), ("unit", unit.Symbol)), v => composition.Figures.Number(v, 4).Text) { WithDecimals = (v, decimals) => composition.Figures.Number(v, decimals).Text },
-            new NamedPoints([.. Drawn(line, grid).Select(use => new ChartPoint(use, Shown(line.ValueAt(use))))], string.Empty),
+            new NamedPoints([.. Drawn(line, grid).Select(use => new ChartPoint(use, InBounds(line.ValueAt(use))))], string.Empty),
             band.All(b => b is { Lower: not null, Upper: not null })
                 ? new Band(
                     [.. band.Select((b, i) => new ChartPoint(grid[i], InBounds(b.Upper!.Value)))],
