@@ -73,6 +73,19 @@ public class BookReaderTests
     }
 
     [Theory]
+    [InlineData("resolution: 0.001 mm, error_limit: 0.002 mm", null)]
+    [InlineData("resolution: 0.001 mm", "error-limit")]
+    [InlineData("resolution: 0.001 mm, error_limit: 0.002 mm, class: 4 %", "error-limit,wrench-class")]
+    [InlineData("resolution: 0.001 mm, class: 4 %", "wrench-class")]
+    [InlineData("resolution: 1 N·m, class: 0 %", "wrench-class,wrong-quantity")]
+    public void An_instrument_has_an_error_limit_or_a_wrench_a_class(string written, string? codes)
+    {
+        var read = Books.SmallWith("shop.yaml", t => t.Replace("resolution: 0.001 mm, error_limit: 0.002 mm", written, StringComparison.Ordinal));
+
+        Assert.Equal(codes ?? "", string.Join(",", read.Problems.Select(p => p.Code).Order(StringComparer.Ordinal)));
+    }
+
+    [Theory]
     [InlineData("customer/x.yaml", "unknown-folder")]
     [InlineData("customers/x.yml", "wrong-ending")]
     [InlineData("customers/Big Name.yaml", "bad-name")]

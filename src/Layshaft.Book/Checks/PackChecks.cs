@@ -24,7 +24,7 @@ internal static class PackChecks
         }
 
         var instrument = check.Draft.Shop?.Instruments.FirstOrDefault(i => i.Id == setting.Instrument)?.Figures;
-        if (instrument is { ErrorLimit: not Length } or { Resolution: not Length } or { Repeatability: not (null or Length) })
+        if (instrument is { ErrorLimit: not (null or Length) } or { Resolution: not Length } or { Repeatability: not (null or Length) })
         {
             return;
         }

@@ -16,11 +16,7 @@ internal static class ShopChecks
 
         foreach (var instrument in shop.Instruments)
         {
-            if (check.Like(instrument.ErrorLimit, instrument.Resolution, instrument.Origin.At("error_limit"), "its resolution")
-                && instrument.ErrorLimit.InSi() <= 0)
-            {
-                check.Problems.Add("not-positive", instrument.Origin.At("error_limit"), "An error limit must be more than 0.", "Write the limit from the calibration certificate.");
-            }
+            ErrorLimit(check, instrument);
 
             if (instrument.Resolution.InSi() <= 0)
             {
@@ -37,6 +33,28 @@ internal static class ShopChecks
                     "A repeatability cannot be negative.",
                     "Write the standard deviation of repeated readings, or remove the line.");
             }
+        }
+    }
+
+    private static void ErrorLimit(Checker check, Instrument instrument)
+    {
+        if (instrument.ErrorLimit is null == instrument.Class is null)
+        {
+            check.Problems.Add(
+                "error-limit",
+                instrument.Origin.At(instrument.Class is null ? "id" : "class"),
+                $"'{instrument.Name}' has {(instrument.Class is null ? "no error limit" : "both an error limit and a class")}.",
+                "Write 'error_limit: …' from its calibration certificate, or for a torque wrench 'class: …', such as 4 %.");
+        }
+
+        if (instrument.ErrorLimit is { } limit && check.Like(limit, instrument.Resolution, instrument.Origin.At("error_limit"), "its resolution") && limit.InSi() <= 0)
+        {
+            check.Problems.Add("not-positive", instrument.Origin.At("error_limit"), "An error limit must be more than 0.", "Write the limit from the calibration certificate.");
+        }
+
+        if (instrument.Class is { } share && (share <= 0 || instrument.Resolution is not UnitsNet.Torque))
+        {
+            check.Problems.Add("wrench-class", instrument.Origin.At("class"), "A class is a share above 0 % and only for a torque wrench.", "Write 'error_limit: …' for other instruments.");
         }
     }
 }

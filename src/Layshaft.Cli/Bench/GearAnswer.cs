@@ -39,7 +39,7 @@ internal sealed record GearAnswer(GearQuestion Question)
             yield return string.Empty;
             var known = measured.Number.UncertaintyIsKnown;
             yield return $"Measured {Measured.WithUncertainty(measured, Decimals, figures)}: the teeth are {Thinner(loss.Number.Value)} by {Measured.WithUncertainty(loss with { Number = loss.Number with { Value = Math.Abs(loss.Number.Value) } }, Decimals, figures)} "
-                + $"at the pitch circle, both flanks together.{(known ? "" : " The gauge's error limit is not known, so no uncertainty is given (write --error-limit, or several readings).")}";
+                + $"at the pitch circle, both flanks together.{(known ? "" : " The gauge's error limit is not known, so no uncertainty is given (write --error-limit).")}";
         }
 
         yield return string.Empty;

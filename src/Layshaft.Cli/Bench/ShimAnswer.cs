@@ -44,7 +44,7 @@ internal sealed record ShimAnswer(ShimQuestion Question, ShimPlan Plan)
             + $"target {figures.Range(figures.Length(task.Target.Low, Decimals), figures.Length(task.Target.High, Decimals))}.";
         if (!GaugeIsKnown)
         {
-            yield return "The gauge's error limit is not known, so no uncertainty is given (write --error-limit, or several readings).";
+            yield return "The gauge's error limit is not known, so no uncertainty is given (write --error-limit).";
         }
 
         if (plan.IsImpossible)

@@ -9,8 +9,7 @@ public static class CoverageFactor
     public const double UsualConfidence = 0.95;
 
     /// <summary>
-    /// Two-sided Student t factor. Degrees of freedom that are no whole number are truncated to the next lower one,
-    /// the careful side (JCGM 100, G.4.1).
+    /// Two-sided Student t factor, for whole degrees of freedom and between them (JCGM 100, G.4.1).
     /// </summary>
     /// <param name="degreesOfFreedom">1 or more; infinite gives the normal distribution.</param>
     /// <param name="confidence">Above 0 and below 1.</param>
@@ -23,14 +22,12 @@ public static class CoverageFactor
             throw new ArgumentOutOfRangeException(nameof(confidence), confidence, "a confidence lies between 0 and 1");
         }
 
-        // The small allowance keeps a whole number that rounding left a hair short from losing one.
-        var whole = Math.Floor(degreesOfFreedom + 1e-9);
-        if (!(whole >= 1))
+        if (!(degreesOfFreedom >= 1))
         {
             throw new ArgumentOutOfRangeException(nameof(degreesOfFreedom), degreesOfFreedom, "degrees of freedom are 1 or more");
         }
 
         var upperTail = 0.5 + (confidence / 2);
-        return whole > 1e6 ? Normal.InvCDF(0, 1, upperTail) : StudentT.InvCDF(0, 1, whole, upperTail);
+        return degreesOfFreedom > 1e6 ? Normal.InvCDF(0, 1, upperTail) : StudentT.InvCDF(0, 1, degreesOfFreedom, upperTail);
     }
 }

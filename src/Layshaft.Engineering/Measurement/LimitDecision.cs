@@ -16,15 +16,17 @@ public sealed record LimitDecision(Conformity Conformity, double Margin, double 
     /// <param name="expandedUncertainty">Expanded uncertainty in the same unit, 0 or more.</param>
     /// <param name="limit">The limit in the same unit, finite.</param>
     /// <param name="sense">Which side is good.</param>
+    /// <param name="resolution">Smallest step of the gauge in the same unit, 0 or more: a value short of proof by half a step or less counts as proven.</param>
     /// <returns>The decision.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is not finite, or the uncertainty is negative.</exception>
-    public static LimitDecision Of(double value, double expandedUncertainty, double limit, LimitSense sense)
+    public static LimitDecision Of(double value, double expandedUncertainty, double limit, LimitSense sense, double resolution = 0)
     {
         if (!double.IsFinite(value) || !double.IsFinite(limit))
         {
             throw new ArgumentOutOfRangeException(nameof(value), value, "value and limit must be finite numbers");
         }
 
+        ArgumentOutOfRangeException.ThrowIfNegative(resolution);
         if (!double.IsFinite(expandedUncertainty) || expandedUncertainty < 0)
         {
             throw new ArgumentOutOfRangeException(nameof(expandedUncertainty), expandedUncertainty, "an uncertainty is 0 or more");
@@ -34,8 +36,9 @@ public sealed record LimitDecision(Conformity Conformity, double Margin, double 
 
         // Decimal figures such as 19.94 have no exact binary form; rounding alone may not turn an edge into a close call.
         var rounding = 1e-14 * Math.Max(Math.Abs(value), Math.Abs(limit));
-        var conformity = margin >= expandedUncertainty - rounding ? Conformity.Inside
-            : margin <= -expandedUncertainty + rounding ? Conformity.Outside
+        var proof = expandedUncertainty - (resolution / 2) - rounding;
+        var conformity = margin >= proof ? Conformity.Inside
+            : margin <= -proof ? Conformity.Outside
             : Conformity.TooCloseToCall;
         return new LimitDecision(conformity, margin, expandedUncertainty);
     }

@@ -52,6 +52,7 @@ public sealed record MeasuredQuantity(MeasuredValue Number, Enum Unit)
             Value = Number.Value * factor,
             Budget = Number.Budget.Scaled(factor),
             StandardDeviation = Number.StandardDeviation * factor,
+            Resolution = Number.Resolution * Math.Abs(factor),
         };
         return new MeasuredQuantity(converted, unit);
     }

@@ -11,7 +11,7 @@ public sealed record UncertaintyBudget(IReadOnlyList<UncertaintyComponent> Compo
     public double StandardUncertainty => Math.Sqrt(Components.Sum(c => c.StandardUncertainty * c.StandardUncertainty));
 
     /// <summary>
-    /// Effective degrees of freedom by Welch–Satterthwaite (JCGM 100, G.4.1), not truncated;
+    /// Effective degrees of freedom by Welch–Satterthwaite (JCGM 100, G.4.1), any real number of 1 or more;
     /// infinite when every contribution is known or zero.
     /// </summary>
     public double EffectiveDegreesOfFreedom

@@ -55,7 +55,7 @@ public sealed record WearAllowance
     public LimitDecision Decide(MeasuredValue measured)
     {
         ArgumentNullException.ThrowIfNull(measured);
-        return LimitDecision.Of(measured.Value, measured.ExpandedUncertainty, Limit, Sense);
+        return LimitDecision.Of(measured.Value, measured.ExpandedUncertainty, Limit, Sense, measured.Resolution);
     }
 
     /// <summary>
@@ -80,6 +80,7 @@ public sealed record WearAllowance
             Value = (measured.Value - New) / Allowance,
             Budget = budget,
             StandardDeviation = measured.StandardDeviation / Math.Abs(Allowance),
+            Resolution = measured.Resolution / Math.Abs(Allowance),
         };
     }
 }

@@ -51,7 +51,7 @@ internal sealed class PackResult(ShimTask task, IReadOnlyList<ShimStock> stock, 
         var shims = counts.SelectMany((count, kind) => Enumerable.Repeat(
             UncertaintyComponent.Rectangular("shim tolerance", stock[kind].Tolerance.Millimeters), count));
         var trial = UncertaintyComponent.Known("trial pack", task.Trial.PackUncertainty.Millimeters);
-        var budget = measured.Budget.With([trial, .. shims]);
+        var budget = measured.UncertaintyIsKnown ? measured.Budget.With([trial, .. shims]) : measured.Budget;
         return new MeasuredQuantity(new MeasuredValue(valueTenths / 10_000.0, budget, measured.Confidence), LengthUnit.Millimeter);
     }
 

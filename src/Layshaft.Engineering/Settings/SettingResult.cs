@@ -9,10 +9,4 @@ namespace Layshaft.Engineering.Settings;
 /// <param name="BandTooNarrow">
 /// Whether the band is narrower than the whole uncertainty interval, so that no value could be proven inside: a better instrument is needed.
 /// </param>
-public sealed record SettingResult(RequiredSetting Required, MeasuredQuantity? Recorded, SettingStatus Status, bool BandTooNarrow)
-{
-    /// <summary>Whether the recorded value itself lies in the band, whatever its uncertainty: what was aimed at where the instrument sets the value, as a torque wrench does.</summary>
-    public bool IsAimedInside => Recorded is { } value
-        && !(Required.Low?.In(value.Unit) > value.Number.Value)
-        && !(Required.High?.In(value.Unit) < value.Number.Value);
-}
+public sealed record SettingResult(RequiredSetting Required, MeasuredQuantity? Recorded, SettingStatus Status, bool BandTooNarrow);

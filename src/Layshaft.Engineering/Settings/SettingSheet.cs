@@ -61,8 +61,11 @@ public sealed record SettingSheet(IReadOnlyList<SettingResult> Results, IReadOnl
             return new SettingResult(required, recorded, SettingStatus.NoBand, false);
         }
 
-        var uncertainty = recorded.Number.ExpandedUncertainty;
-        var status = BandDecision.Of(recorded.Number.Value, uncertainty, low, high) switch
+        // A wrench sets a tightening torque and does not measure it: the set torque itself is inside its band or outside.
+        var (uncertainty, resolution) = required.Kind == SettingKind.TighteningTorque
+            ? (0, 0)
+            : (recorded.Number.ExpandedUncertainty, recorded.Number.Resolution);
+        var status = BandDecision.Of(recorded.Number.Value, uncertainty, low, high, resolution) switch
         {
             Conformity.Inside => SettingStatus.Inside,
             Conformity.Outside => SettingStatus.Outside,

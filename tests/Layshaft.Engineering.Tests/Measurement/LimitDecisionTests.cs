@@ -56,6 +56,16 @@ public class LimitDecisionTests
                 LimitDecision.Of(value, uncertainty, limit, LimitSense.Upper),
                 LimitDecision.Of(-value, uncertainty, -limit, LimitSense.Lower)));
 
+    [Theory]
+    [InlineData(0.181, Conformity.Inside)] // Half a step of 0.01 cannot be read: 0.005 more than the guard band allows.
+    [InlineData(0.185, Conformity.Inside)]
+    [InlineData(0.186, Conformity.TooCloseToCall)]
+    [InlineData(0.20, Conformity.TooCloseToCall)]
+    [InlineData(0.214, Conformity.TooCloseToCall)]
+    [InlineData(0.215, Conformity.Outside)]
+    public void A_shortfall_below_half_a_step_of_the_gauge_is_not_flagged(double value, Conformity expected) =>
+        Assert.Equal(expected, LimitDecision.Of(value, 0.02, 0.20, LimitSense.Upper, resolution: 0.01).Conformity);
+
     [Fact]
     public void Negative_uncertainty_and_numbers_that_are_none_are_refused()
     {

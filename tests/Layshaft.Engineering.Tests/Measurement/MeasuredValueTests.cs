@@ -37,13 +37,41 @@ public class MeasuredValueTests
     }
 
     [Fact]
-    public void Scatter_far_beyond_the_stated_repeatability_is_used_and_said()
+    public void Scatter_far_beyond_the_stated_repeatability_is_pooled_with_it_and_reported()
     {
         var result = MeasuredValue.From([10, 20, 30], new InstrumentFigures { Repeatability = 1 });
 
+        // (2 · 10² + 2 · 1²) / 4 with 2 + 2 degrees of freedom.
         Assert.True(result.ScatterExceedsRepeatability);
-        Assert.Equal(10 / Math.Sqrt(3), result.StandardUncertainty, 1e-12);
-        Assert.Equal(2, result.Budget.EffectiveDegreesOfFreedom, 1e-9);
+        Assert.Equal(Math.Sqrt(50.5 / 3), result.StandardUncertainty, 1e-12);
+        Assert.Equal(4, result.Budget.EffectiveDegreesOfFreedom, 1e-9);
+    }
+
+    [Fact]
+    public void Without_a_stated_repeatability_the_limits_of_the_instrument_explain_the_scatter_of_few_readings()
+    {
+        var one = MeasuredValue.From([20], Micrometer);
+        var two = MeasuredValue.From([20, 22], Micrometer);
+
+        Assert.False(two.ScatterExceedsRepeatability);
+        Assert.Equal(one.StandardUncertainty, two.StandardUncertainty, 1e-12);
+    }
+
+    [Fact]
+    public void Scatter_beyond_the_limits_of_the_instrument_counts()
+    {
+        var result = MeasuredValue.From([0, 20], Micrometer);
+
+        Assert.True(result.ScatterExceedsRepeatability);
+        Assert.True(result.StandardUncertainty > MeasuredValue.From([10], Micrometer).StandardUncertainty);
+    }
+
+    [Fact]
+    public void Equal_readings_keep_the_uncertainty_of_the_instrument()
+    {
+        var result = MeasuredValue.From([20, 20], Micrometer);
+
+        Assert.Equal(1.959964 * Math.Sqrt((16 / 3.0) + (1 / 12.0)), result.ExpandedUncertainty, 1e-5);
     }
 
     [Fact]
@@ -55,11 +83,57 @@ public class MeasuredValueTests
         Assert.Equal(1 / Math.Sqrt(3), MeasuredValue.From([-25], wrench).StandardUncertainty, 1e-12);
     }
 
+    [Theory]
+    [InlineData(20.0)]
+    [InlineData(20.0, 20.0)]
+    [InlineData(20.0, 21.0)]
+    [InlineData(20.0, 21.0, 20.5, 20.2, 20.7)]
+    public void Without_an_instrument_the_uncertainty_is_not_known(params double[] readings) =>
+        Assert.False(MeasuredValue.From(readings, InstrumentFigures.Unknown).UncertaintyIsKnown);
+
     [Fact]
-    public void Nothing_known_of_a_single_reading_is_said()
+    public void Two_readings_a_step_apart_are_never_graded_worse_than_the_worse_of_them_alone() =>
+        Gen.Select(
+            Gen.Double[95, 112], Gen.Double[-1, 1], Gen.Double[0.01, 5], Gen.Double[0, 4], Gen.Double[0, 3], Gen.Double[0, 0.02], Gen.Bool).Sample(
+            (first, apart, step, limit, repeatability, share, isRepeatabilityStated) =>
+            {
+                var gauge = new InstrumentFigures
+                {
+                    ErrorLimit = limit,
+                    RelativeErrorLimit = share,
+                    Resolution = step,
+                    Repeatability = isRepeatabilityStated ? repeatability : 0,
+                };
+                Grade Of(params double[] readings)
+                {
+                    var measured = new MeasuredQuantity(MeasuredValue.From(readings, gauge), UnitsNet.Units.LengthUnit.Micrometer);
+                    return new GradePolicy(0.5, null, CloseCall.MeasureAgain).Grade(new PartWear(measured, new WearAllowance(0, 0, 110))).Standing;
+                }
+
+                var second = first + (apart * step);
+                Assert.True(Of(first, second) <= (Of(first) > Of(second) ? Of(first) : Of(second)));
+                Assert.True(Of(first, first) <= Of(first));
+            }, iter: 2000);
+
+    [Theory]
+    [InlineData(1.0, 0.95, 0.99)]
+    [InlineData(2.0, 0.89, 0.95)]
+    public void Two_readings_cover_the_true_size_about_as_often_as_they_state(double scatterAgainstStated, double atLeast, double atMost)
     {
-        Assert.False(MeasuredValue.From([20], InstrumentFigures.Unknown).UncertaintyIsKnown);
-        Assert.True(MeasuredValue.From([20, 21], InstrumentFigures.Unknown).UncertaintyIsKnown);
+        // A dial read to 1 whose error keeps to ±2; the readings scatter as stated, or twice as much.
+        var gauge = new InstrumentFigures { ErrorLimit = 2, Resolution = 1, Repeatability = 1 };
+        var random = new Random(1);
+        var inside = 0;
+        const int Trials = 20_000;
+        for (var i = 0; i < Trials; i++)
+        {
+            var (truth, error) = (random.NextDouble(), (random.NextDouble() * 4) - 2);
+            double Reading() => Math.Round(truth + error + (scatterAgainstStated * Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble())));
+            var measured = MeasuredValue.From([Reading(), Reading()], gauge);
+            inside += measured.Lower <= truth && truth <= measured.Upper ? 1 : 0;
+        }
+
+        Assert.InRange(inside / (double)Trials, atLeast, atMost);
     }
 
     [Fact]

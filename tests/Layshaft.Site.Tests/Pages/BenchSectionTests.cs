@@ -81,7 +81,7 @@ public class BenchSectionTests
                 currency: EUR
                 labour_rate: 60.00
                 technicians: [{id: jo, name: Jo}]
-                instruments: [{id: gauge, name: Gauge, resolution: 0.001 mm, error_limit: 0.004 mm, calibrated: 2026-01-10}, {id: wrench, name: Wrench, resolution: 1 N·m, error_limit: 7 N·m, calibrated: 2026-01-10}]
+                instruments: [{id: gauge, name: Gauge, resolution: 0.001 mm, error_limit: 0.004 mm, calibrated: 2026-01-10}, {id: wrench, name: Wrench, resolution: 1 N·m, class: 4 %, calibrated: 2026-01-10}, {id: old-wrench, name: Old wrench, resolution: 1 N·m, error_limit: 7 N·m, calibrated: 2026-01-10}]
                 """,
             ["gearboxes/box.yaml"] = box,
             ["customers/c.yaml"] = "name: Cust\nemail: c@example.com\n",
@@ -184,16 +184,17 @@ public class BenchSectionTests
     }
 
     [Theory]
-    [InlineData("175 N·m", "175 N·m", "set with a torque wrench, error limit ±7 N·m", 0)]
-    [InlineData("182 N·m", "182 ± 8 N·m", "too close to call", 1)]
-    public void A_torque_set_within_its_target_is_not_judged_by_the_limits_of_the_wrench(string built, string value, string verdict, int notes)
+    [InlineData("175 N·m", "wrench", "set to 175 N·m, wrench class ±4 %", "within target")]
+    [InlineData("182 N·m", "wrench", "set to 182 N·m, wrench class ±4 %", "outside target")]
+    [InlineData("175 N·m", "old-wrench", "set to 175 N·m, wrench error limit ±7 N·m", "within target")]
+    public void A_set_torque_is_compared_with_its_target_and_printed_with_the_class_of_the_wrench(string built, string wrench, string value, string verdict)
     {
-        var job = Job + $"\n  - {{setting: nut, built: [{built}], instrument: wrench}}\n";
+        var job = Job + $"\n  - {{setting: nut, built: [{built}], instrument: {wrench}}}\n";
         var section = Model<SettingsSection>(SettingsSection.Compose(Report(job: job)));
         var nut = section.Rows.Single(r => r.Name == "Nut");
 
         Assert.Equal((value, verdict), (Plain(nut.Built.Value), Plain(nut.Built.Verdict!)));
-        Assert.Equal(notes, section.Notes.Count(n => n.StartsWith("Nut:", StringComparison.Ordinal)));
+        Assert.DoesNotContain(section.Notes, n => n.StartsWith("Nut:", StringComparison.Ordinal));
     }
 
     // 22.702 mm is 2 µm from the limit, the uncertainty is 5 µm.

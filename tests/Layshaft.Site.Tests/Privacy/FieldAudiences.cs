@@ -48,7 +48,7 @@ internal static class FieldAudiences
         (Audience.Customers, """
             shop: season one_file_limit currency tax.name tax.rate labour_rate show_prices estimate_valid_for use_counted_in photo_remark cautions[]
                 technicians[].id technicians[].name instruments[].id instruments[].name instruments[].resolution
-                instruments[].error_limit instruments[].repeatability instruments[].calibrated instruments[].calibrate_every
+                instruments[].error_limit instruments[].class instruments[].repeatability instruments[].calibrated instruments[].calibrate_every
                 advice[].when advice[].words
             gearboxes: manual input_inertia dog_inertia parts[].id parts[].name parts[].kind parts[].gear parts[].shaft
                 parts[].along parts[].width parts[].teeth parts[].measures[].id parts[].measures[].name parts[].measures[].new

@@ -37,6 +37,7 @@ internal static class PlantedBook
               - { id: "W:amy", name: W }
             instruments:
               - { id: "W:scope", name: W, resolution: 0.01 mm, error_limit: 0.01 mm, repeatability: 0.01 mm, calibrated: 2022-12-01, calibrate_every: 10 years }
+              - { id: "W:wrench", name: W, resolution: 1 N·m, class: 4 %, calibrated: 2022-12-01, calibrate_every: 10 years }
             advice:
               - { when: low gears worst, words: W }
               - { when: all alike, words: W }

@@ -20,6 +20,7 @@ internal static class MeasuredLength
             Value = value,
             Budget = measured.Number.Budget.Scaled(sensitivity),
             StandardDeviation = measured.Number.StandardDeviation * Math.Abs(sensitivity),
+            Resolution = measured.Number.Resolution * Math.Abs(sensitivity),
         },
     };
 }

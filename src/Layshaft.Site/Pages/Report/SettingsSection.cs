@@ -1,4 +1,5 @@
 using Layshaft.Book.Records;
+using Layshaft.Engineering.Measurement;
 using Layshaft.Engineering.Settings;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Figures;
@@ -51,14 +52,12 @@ public sealed record SettingsSection(
 
     private static SettingValueView ValueOf(SettingResult result, IReadOnlyList<Length> pack, SettingAssessment setting, Composition composition) => new(
         result.Recorded is { } measured
-            ? IsSet(result, setting) ? Measured.Figure(measured.Value, Shown(setting), composition.Figures).Text : Measured.WithUncertainty(measured, Shown(setting), composition.Figures)
+            ? IsSet(setting) ? SetTo(measured, setting, composition) : Measured.WithUncertainty(measured, Shown(setting), composition.Figures)
             : composition.Say("settings.not_recorded"),
         result.Recorded is not null && setting.Instrument is null ? composition.Say("wear.no_uncertainty") : null,
         result.Status switch
         {
             SettingStatus.Inside => composition.Say("settings.inside"),
-            SettingStatus.TooCloseToCall when IsSet(result, setting) => composition.Say(
-                "settings.tightened", ("limit", Measured.Figure(setting.Instrument!.ErrorLimit, Measured.DecimalsWritten(setting.Instrument.ErrorLimit), composition.Figures).Text)),
             SettingStatus.TooCloseToCall => composition.Say("settings.too_close"),
             SettingStatus.Outside => composition.Say("settings.outside"),
             _ => null,
@@ -66,9 +65,17 @@ public sealed record SettingsSection(
         result.Status == SettingStatus.Outside,
         pack.Count > 0 ? Pack(pack, composition) : null);
 
-    // A wrench sets a torque and does not measure it: what it was set to and the wrench's limits say all there is to say.
-    private static bool IsSet(SettingResult result, SettingAssessment setting) =>
-        setting is { Setting.Kind: Book.Records.SettingKind.Tightening, Instrument: not null } && result is { Status: SettingStatus.TooCloseToCall, IsAimedInside: true };
+    // A wrench sets a torque and does not measure it: the set torque against the target, with the limits of the wrench beside it.
+    private static bool IsSet(SettingAssessment setting) => setting is { Setting.Kind: Book.Records.SettingKind.Tightening, Instrument: not null };
+
+    private static string SetTo(MeasuredQuantity torque, SettingAssessment setting, Composition composition)
+    {
+        var (figures, wrench) = (composition.Figures, setting.Instrument!);
+        var value = Measured.Figure(torque.Value, Shown(setting), figures).Text;
+        return wrench.Class is { } share
+            ? composition.Say("settings.tightened_class", ("value", value), ("class", figures.Percent(share).Text))
+            : composition.Say("settings.tightened", ("value", value), ("limit", Measured.Figure(wrench.ErrorLimit!, Measured.DecimalsWritten(wrench.ErrorLimit!), figures).Text));
+    }
 
     private static Decimals Shown(SettingAssessment setting) => Measured.DecimalsOf(setting.Instrument?.Resolution, Ends(setting.Setting));
 
@@ -100,7 +107,7 @@ public sealed record SettingsSection(
     private static IEnumerable<string> NotesOf(SettingAssessment setting, ReportContext report)
     {
         var composition = report.Composition;
-        if (setting.Built.Status == SettingStatus.TooCloseToCall && !IsSet(setting.Built, setting))
+        if (setting.Built.Status == SettingStatus.TooCloseToCall)
         {
             yield return composition.Say(
                 setting.Built.BandTooNarrow ? "settings.note_narrow" : "settings.note_too_close", ("setting", setting.Setting.Name));
