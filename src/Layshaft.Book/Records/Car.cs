@@ -89,7 +89,7 @@ public sealed record Tyre(Origin Origin, string Size, Length? Circumference, dou
         f.Required("size", Scalars.Text, "Size code on the sidewall, such as 205/55R16 91V or 8.0/22.0-13."),
         f.OptionalValue("circumference", Quantities.Length.Like("1.936 m"), "Measured rolling circumference; takes precedence over the size code."),
         f.Or("growth", Scalars.Part.Like("0.4 %"), 0.0, "Growth of the circumference at 200 km/h. Default: 0 %."),
-        f.Or("slip", Scalars.Part.Like("3.5 %"), 0.0, "Slip under full drive. Default: 0 %."),
+        f.Or("slip", Scalars.Part.Like("3.5 %"), 0.0, "Slip at the limit of grip. Less force means less slip. Default: 0 %."),
         f.OptionalValue("wear", Quantities.Length.Like("4 mm"), "Loss of radius from new to worn out.")));
 }
 

@@ -37,7 +37,8 @@ public class GearingRankingTests
         VenueRun run = VenueRun.For(
             s_question.Car.With(s_question.Car.Drivetrain.With(best.DropPair, best.FinalDrive)), TestCars.Circuit);
         Assert.Equal(run.StraightsTime.Seconds, best.StraightsTime.Seconds, 5e-10);
-        StraightRun top = run.Straights.MaxBy(straight => straight.TopSpeed)!;
+        double most = run.Straights.Max(straight => straight.TopSpeed.MetersPerSecond);
+        StraightRun top = run.Straights.First(straight => straight.TopSpeed.MetersPerSecond > most - 1e-5); // on the limiter: the first straight
         Assert.Equal(top.Straight.Name, best.TopSpeedStraight);
         Assert.Equal(top.TopSpeed.MetersPerSecond, best.TopSpeed.MetersPerSecond, 5e-10);
         Assert.Equal(run.Straights.Sum(straight => straight.Shifts.Count), best.ShiftsPerLap);
@@ -109,8 +110,8 @@ public class GearingRankingTests
             [GearingCautionKind.TyreSpeed, GearingCautionKind.PropshaftSpeed, GearingCautionKind.EngineAtLimiter, GearingCautionKind.LimiterAboveEngineLimit],
             cautions.Select(caution => caution.Kind));
         Assert.Equal(Speed.FromKilometersPerHour(240), (Speed)cautions[0].Limit!);
-        double wheelRpm = car.Tyre.WheelSpeedAt(Speed.FromKilometersPerHour(250)).RevolutionsPerMinute;
-        Assert.Equal(wheelRpm * 3.6, ((RotationalSpeed)cautions[1].Figure!).RevolutionsPerMinute, 5e-7);
+        double engineRpm = car.EngineSpeedAt(5, Speed.FromKilometersPerHour(250)).RevolutionsPerMinute;
+        Assert.Equal(engineRpm / car.Drivetrain.RatioToPropshaft(5), ((RotationalSpeed)cautions[1].Figure!).RevolutionsPerMinute, 5e-7);
     }
 
     [Theory]

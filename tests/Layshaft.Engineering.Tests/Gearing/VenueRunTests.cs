@@ -33,7 +33,7 @@ public class VenueRunTests
         Car car = TestCars.Car();
         StraightRun run = Run(car, TestCars.Straight("s", 900, 25, 22));
         IReadOnlyList<Upshift> plan = UpshiftPlan.For(car.Drivetrain, car.Engine);
-        SpeedTable table = SpeedTable.For(car.Drivetrain, car.Tyre, car.Engine.Limiter).Require();
+        SpeedTable table = SpeedTable.For(car);
         Assert.All(run.Shifts, shift => Assert.Equal(
             plan[shift.From - 1].At.RevolutionsPerMinute,
             table.EngineSpeedAt(shift.From, shift.SpeedBefore).RevolutionsPerMinute,
@@ -95,9 +95,9 @@ public class VenueRunTests
     {
         // Just past the shift speed of first gear the brakes come on: to hold the gear on the limiter is quicker.
         Car slow = TestCars.Car(spec: TestCars.Spec with { ShiftTime = Duration.FromSeconds(0.5) });
-        Straight longer = TestCars.Straight("s", 900, 25, 20);
+        Straight longer = TestCars.Straight("s", 900, 25, 20, minimumMps: 12);
         double firstShift = Run(slow, longer).Shifts[0].Position.Meters;
-        StraightRun run = Run(slow, TestCars.Straight("s", firstShift + 20, 25, 20));
+        StraightRun run = Run(slow, TestCars.Straight("s", firstShift + 20, 25, 20, minimumMps: 12));
         Assert.Empty(run.Shifts);
         Assert.True(run.OnLimiter.Seconds > 0);
     }
@@ -214,14 +214,15 @@ public class VenueRunTests
     {
         Car car = TestCars.Car(engine: EngineCurve.Create(
             TestCars.RaceEngine.Points, usableFrom: RotationalSpeed.FromRevolutionsPerMinute(5500)).Require());
-        SpeedTable table = SpeedTable.For(car.Drivetrain, car.Tyre, car.Engine.Limiter).Require();
+        SpeedTable table = SpeedTable.For(car);
         double second = table.Rows[1].SpeedAtLimit.MetersPerSecond;
         Straight Corner(double minimum, double exit) => TestCars.Straight("s", 400, exit, 20, minimumMps: minimum);
-        Venue venue = Venue.Create("v", [Corner(second * 0.9, second * 0.99), Corner(second * 0.82, second * 1.05), Corner(5, 6)]).Require();
+        Venue venue = Venue.Create("v", [Corner(second * 0.82, second * 0.99), Corner(second * 0.82, second * 1.05), Corner(5, 6)]).Require();
         IReadOnlyList<CornerGear> corners = VenueRun.For(car, venue).Corners;
         Assert.Equal([CornerFit.InBand, CornerFit.BetweenGears, CornerFit.BelowBand], corners.Select(corner => corner.Fit));
-        Assert.Equal([2, 3, 1], corners.Select(corner => corner.Gear));
-        Assert.True(corners[1].EngineSpeed.RevolutionsPerMinute < 5500);
+        Assert.Equal([2, 2, 1], corners.Select(corner => corner.Gear));
+        Assert.Equal([2, 3, 1], corners.Select(corner => corner.ExitGear));
+        Assert.True(corners[1].EngineSpeed.RevolutionsPerMinute > 5500);
     }
 
     [Fact]
@@ -232,9 +233,109 @@ public class VenueRunTests
             VenueRun run = VenueRun.For(TestCars.Car(TestCars.Train(finalDrive: final)), venue);
             if (run.Faults.All(fault => fault.Kind != GearingFaultKind.StartAboveTopGear))
             {
-                Assert.Equal(run.Corners[0].Gear, run.Straights[0].Trace[0].Gear);
+                Assert.Equal(run.Corners[0].ExitGear, run.Straights[0].Trace[0].Gear);
             }
         });
+
+    [Fact]
+    public void The_gear_out_of_a_corner_is_the_quicker_of_the_two_that_serve_it() => Gen.Select(
+            Gen.Double[12, 45], Gen.Double[0.8, 1], Gen.Double[3, 6], Gen.Double[60, 1500], Gen.Double[0, 0.3], Gen.Double[-0.05, 0.05])
+        .Sample((exit, share, final, length, shift, grade) =>
+        {
+            Straight straight = TestCars.Straight("s", length, exit, 20, grade, exit * share);
+            Car car = TestCars.Car(TestCars.Train(finalDrive: final), TestCars.Spec with { ShiftTime = Duration.FromSeconds(shift) });
+            var model = new CarModel(car);
+            var gears = new GearLimits(model, car.Drivetrain, GearLimits.ShiftRpm(car.Drivetrain, car.Engine));
+            if (exit > gears.LimiterMps[^1] || !Venue.Create("v", [straight]).TryGet(out _))
+            {
+                return;
+            }
+
+            var task = new StraightTask(straight, model);
+            CornerExit shorter = CornerExit.Shortest(model, gears, exit * share, exit);
+            double chosen = StraightRunner.Run(model, gears, task).TimeS;
+            double least = StraightRunner.Run(model, gears, task, shorter, null).TimeS;
+            if (shorter.Longer(model, gears, exit * share, exit) is { } longer)
+            {
+                least = Math.Min(least, StraightRunner.Run(model, gears, task, longer, null).TimeS);
+            }
+
+            Assert.Equal(least, chosen, 2e-3);
+        }, iter: 3000);
+
+    [Fact]
+    public void A_shift_inside_a_corner_costs_its_time()
+    {
+        Car car = TestCars.Car(engine: EngineCurve.Create(
+            TestCars.RaceEngine.Points, usableFrom: RotationalSpeed.FromRevolutionsPerMinute(5500)).Require());
+        double second = SpeedTable.For(car).Rows[1].SpeedAtLimit.MetersPerSecond;
+        Straight straight = TestCars.Straight("s", 400, second * 1.05, 20, minimumMps: second * 0.82);
+        StraightRun between = Run(car, straight);
+        StraightRun steady = Run(car, straight with { CornerMinimum = null });
+        Assert.Equal((2, 3), (between.Shifts[0].From, between.Shifts[0].To));
+        Assert.Equal(0, between.Shifts[0].Position.Meters);
+        Assert.Equal(steady.Time.Seconds + 0.12, between.Time.Seconds, 1e-9);
+    }
+
+    [Fact]
+    public void At_an_upshift_the_engine_gives_the_car_what_the_dogs_do_not_lose() => Gen.Select(
+            Gen.Double[0.02, 0.4], Gen.Double[0, 6], Gen.Double[400, 2000], Gen.Double[0, 0.2])
+        .Sample((engine, wheels, mass, shift) =>
+        {
+            VehicleSpec spec = TestCars.Spec with
+            {
+                Mass = Mass.FromKilograms(mass),
+                EngineInertia = MassMomentOfInertia.FromKilogramSquareMeters(engine),
+                WheelInertia = MassMomentOfInertia.FromKilogramSquareMeters(wheels),
+                DrivelineEfficiency = 1,
+                ShiftTime = Duration.FromSeconds(shift),
+            };
+            RollingTyre rigid = RollingTyre.FromMeasured(Length.FromMeters(1.9)).Require();
+            Car car = TestCars.Car(spec: spec, tyre: rigid);
+            VenueRun run = VenueRun.For(car, Venue.Create("v", [TestCars.Straight("s", 900, 25, 22)]).Require());
+            DogRing[] rings = [new("all", [1, 2, 3, 4, 5])];
+            DogWork work = DogWork.For(car, run, rings, new ShiftStyle(RotationalSpeed.Zero), 1, new DogInertias(spec.EngineInertia)).Require();
+            SpeedTable table = SpeedTable.For(car);
+            double radius = rigid.Radius.Meters;
+            double Energy(double speedMps, double engineRadPerS) =>
+                (0.5 * (mass + (wheels / (radius * radius))) * speedMps * speedMps) + (0.5 * engine * engineRadPerS * engineRadPerS);
+            foreach (ShiftMade made in run.Straights[0].Shifts)
+            {
+                double after = made.SpeedAfter.MetersPerSecond;
+                int engaged = run.Straights[0].Trace.ToList().FindIndex(point => point.Gear == made.To && point.SpeedMps == after);
+                double driven = run.Straights[0].Trace[engaged + 1].SpeedMps;
+                double before = Energy(after, table.EngineSpeedAt(made.From, made.SpeedBefore).RadiansPerSecond);
+                double now = Energy(driven, table.EngineSpeedAt(made.To, Speed.FromMetersPerSecond(driven)).RadiansPerSecond);
+                double lost = work.Engagements.Single(e => e.To == made.To && e.From == made.From).Energy!.Value.Joules;
+                Assert.True(driven > after);
+                Assert.Equal(before, now + lost, 1e-9 * before);
+            }
+        }, iter: 200);
+
+    [Fact]
+    public void Slip_goes_with_the_force_of_the_gear()
+    {
+        Car car = TestCars.Car(tyre: RollingTyre.FromMeasured(Length.FromMeters(1.9), new RollingState { Slip = 0.05 }).Require());
+        SpeedTable table = SpeedTable.For(car);
+        double[] slip = [.. table.Rows.Select(row => 1 - (row.SpeedAtLimit.MetersPerSecond * row.OverallRatio / (1.9 * 8200 / 60)))];
+        Assert.All(slip.Zip(slip.Skip(1)), pair => Assert.InRange(pair.First / pair.Second, 1.06, 1.34)); // as the steps between the gears
+        Assert.InRange(slip[0], 0.03, 0.05);
+        Assert.True(slip[4] < slip[0] / 2.3);
+    }
+
+    [Fact]
+    public void A_standing_start_is_made_at_the_launch_speed_wherever_the_curve_begins()
+    {
+        Straight straight = TestCars.Straight("start", 200, 0, 10);
+        EngineCurve With(params (double Rpm, double Nm)[] low) => EngineCurve.Create(
+            [.. low.Select(p => new TorquePoint(RotationalSpeed.FromRevolutionsPerMinute(p.Rpm), Torque.FromNewtonMeters(p.Nm))), .. TestCars.RaceEngine.Points.Skip(2)],
+            launch: RotationalSpeed.FromRevolutionsPerMinute(5000)).Require();
+        double fromMiddle = Run(TestCars.Car(engine: With()), straight).Time.Seconds;
+        double fromLow = Run(TestCars.Car(engine: With((800, 20), (2000, 70), (3500, 145))), straight).Time.Seconds;
+        Assert.Equal(fromMiddle, fromLow, 0.01);
+        Assert.Equal(5000, With().LaunchAt.RevolutionsPerMinute, 1e-9);
+        Assert.Equal("launch", EngineCurve.Create(TestCars.RaceEngine.Points, launch: RotationalSpeed.FromRevolutionsPerMinute(9000)).Faults[0].Subject);
+    }
 
     [Fact]
     public void Top_speed_tells_limiter_from_drag()

@@ -12,7 +12,7 @@ public sealed class DrivingWorkTests
 
     [Theory]
     [InlineData("0628", WearAgainstWorkVerdict.OneGearStandsOut, 2)]
-    [InlineData("0527", WearAgainstWorkVerdict.OneGearStandsOut, 1)]
+    [InlineData("0527", WearAgainstWorkVerdict.Agrees, null)]
     [InlineData("0441", WearAgainstWorkVerdict.TooFewToSay, null)]
     public void Wear_is_set_against_work_gear_by_gear(string job, WearAgainstWorkVerdict verdict, int? gear)
     {

@@ -33,6 +33,13 @@ public sealed class Car
     /// <summary>Wind against the car on every straight, on top of the day's wind.</summary>
     public Speed AddedHeadWind { get; }
 
+    /// <summary>Engine speed in a gear at a road speed under full drive: growth, and the slip that goes with the gear's force.</summary>
+    /// <param name="gear">Gear number from 1.</param>
+    /// <param name="speed">Road speed.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such gear.</exception>
+    public RotationalSpeed EngineSpeedAt(int gear, Speed speed) => RotationalSpeed.FromRevolutionsPerMinute(
+        new CarModel(this).EngineRpm(speed.MetersPerSecond, Drivetrain.OverallRatio(gear)));
+
     /// <summary>Joins the parts, each checked by itself, and checks the day.</summary>
     /// <param name="vehicle">The car's body, axles and shift time.</param>
     /// <param name="engine">The torque curve.</param>

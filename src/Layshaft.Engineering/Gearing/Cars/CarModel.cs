@@ -3,6 +3,8 @@ namespace Layshaft.Engineering.Gearing;
 /// <summary>A car's figures in SI, ready for the inner loops; the drivetrain is apart from it.</summary>
 internal sealed class CarModel
 {
+    private readonly double _gripSharePerRatio;
+
     internal CarModel(Car car)
     {
         VehicleSpec spec = car.Vehicle.Spec;
@@ -35,6 +37,10 @@ internal sealed class CarModel
 
         // At a divisor near nothing the front wheels leave the ground: the whole weight is on the driven wheels.
         GripScale = divisor > 1e-6 ? Grip / divisor : double.MaxValue;
+        double weightN = MassKg * StandardAtmosphere.GravityMps2;
+        double gripN = Math.Min(GripScale * weightN * DrivenShare, Grip * weightN);
+        double torqueNm = car.Engine.PeakPowerWatts / (car.Engine.PeakPowerRpm * EngineCurve.RadPerSecondPerRpm);
+        _gripSharePerRatio = torqueNm * TorqueFactor * Efficiency / (StaticRadiusM * gripN);
     }
 
     internal Car Car { get; }
@@ -69,6 +75,12 @@ internal sealed class CarModel
 
     internal double Slip { get; }
 
+    /// <summary>
+    /// Slip in a gear: it follows the force, so it is that at the limit of grip times the share of the grip that the engine's torque
+    /// at its greatest power asks for. Within a gear the force at full throttle changes little.
+    /// </summary>
+    internal double SlipIn(double overallRatio) => Slip * Math.Min(1, _gripSharePerRatio * overallRatio);
+
     internal double TransferToDriven { get; }
 
     internal double DrivenShare { get; }
@@ -81,8 +93,9 @@ internal sealed class CarModel
 
     /// <summary>Engine speed at a road speed, in rpm, for an overall ratio.</summary>
     internal double EngineRpm(double speedMps, double overallRatio) =>
-        60 * overallRatio * Car.Tyre.WheelTurnsPerSecond(speedMps);
+        60 * overallRatio * Car.Tyre.WheelTurnsPerSecond(speedMps, SlipIn(overallRatio));
 
     /// <summary>Road speed at an engine speed, for an overall ratio.</summary>
-    internal double SpeedMps(double rpm, double overallRatio) => Car.Tyre.SpeedMps(rpm / (60 * overallRatio));
+    internal double SpeedMps(double rpm, double overallRatio) =>
+        Car.Tyre.SpeedMps(rpm / (60 * overallRatio), SlipIn(overallRatio));
 }

@@ -6,7 +6,7 @@ namespace Layshaft.Engineering.Gearing;
 /// <summary>An engine's full-throttle torque by engine speed, up to its limiter. Immutable.</summary>
 /// <remarks>
 /// Between the points the torque is interpolated monotonically (no overshoot). Below the first point it is held at the first
-/// point's torque: the clutch slips there.
+/// point's torque: the clutch slips there. A standing start does not use it (<see cref="LaunchAt"/>).
 /// </remarks>
 public sealed class EngineCurve
 {
@@ -16,7 +16,7 @@ public sealed class EngineCurve
     // A shift hangs on the curve and the step alone, so one box in one car asks for the same few again on every day and page.
     private readonly ConcurrentDictionary<(int Gear, double Drop), Upshift> _upshifts = new();
 
-    private EngineCurve(IReadOnlyList<TorquePoint> points, TorqueSpline spline, double limiterRpm, double? usableFromRpm)
+    private EngineCurve(IReadOnlyList<TorquePoint> points, TorqueSpline spline, double limiterRpm, double? usableFromRpm, double? launchRpm)
     {
         Points = points;
         Spline = spline;
@@ -24,6 +24,7 @@ public sealed class EngineCurve
         (PeakTorqueRpm, PeakPowerRpm) = Peaks();
         PeakPowerWatts = spline.TorqueNm(PeakPowerRpm) * PeakPowerRpm * RadPerSecondPerRpm;
         UsableFromRpm = usableFromRpm ?? UsableFromTorque();
+        LaunchRpm = launchRpm ?? usableFromRpm ?? PeakTorqueRpm;
     }
 
     /// <summary>The points that the curve was made of.</summary>
@@ -37,6 +38,12 @@ public sealed class EngineCurve
     /// 80 % of its peak up to the peak (Layshaft's own convention).
     /// </summary>
     public RotationalSpeed UsableFrom => RotationalSpeed.FromRevolutionsPerMinute(UsableFromRpm);
+
+    /// <summary>
+    /// The engine speed at which the clutch slips until the car has caught up with it at a standing start: as given, else the lowest
+    /// one that the driver uses as given, else that of the greatest torque (Layshaft's own convention).
+    /// </summary>
+    public RotationalSpeed LaunchAt => RotationalSpeed.FromRevolutionsPerMinute(LaunchRpm);
 
     /// <summary>Engine speed of the greatest torque up to the limiter.</summary>
     public RotationalSpeed PeakTorqueAt => RotationalSpeed.FromRevolutionsPerMinute(PeakTorqueRpm);
@@ -55,6 +62,8 @@ public sealed class EngineCurve
 
     internal double UsableFromRpm { get; }
 
+    internal double LaunchRpm { get; }
+
     internal double PeakTorqueRpm { get; }
 
     internal double PeakPowerRpm { get; }
@@ -68,9 +77,10 @@ public sealed class EngineCurve
     /// <param name="points">Two points or more in rising engine speed; torques not negative and not all zero.</param>
     /// <param name="limiter">The limiter; null when it is the last point.</param>
     /// <param name="usableFrom">The lowest engine speed used out of a corner; null for the convention of <see cref="UsableFrom"/>.</param>
+    /// <param name="launch">The engine speed of a standing start; null for the convention of <see cref="LaunchAt"/>.</param>
     /// <returns>The curve, or a fault for each figure that is wrong.</returns>
     public static Outcome<EngineCurve> Create(
-        IReadOnlyList<TorquePoint> points, RotationalSpeed? limiter = null, RotationalSpeed? usableFrom = null)
+        IReadOnlyList<TorquePoint> points, RotationalSpeed? limiter = null, RotationalSpeed? usableFrom = null, RotationalSpeed? launch = null)
     {
         ArgumentNullException.ThrowIfNull(points);
         var faults = new FaultList();
@@ -100,11 +110,15 @@ public sealed class EngineCurve
         double limiterRpm = limiter?.RevolutionsPerMinute ?? (rpm.Length > 0 ? rpm[^1] : 0);
         if (faults.IsEmpty)
         {
-            CheckSpeeds(faults, rpm, limiterRpm, usableFrom?.RevolutionsPerMinute);
+            CheckSpeeds(faults, rpm, limiterRpm, usableFrom?.RevolutionsPerMinute, launch?.RevolutionsPerMinute);
         }
 
         return faults.Finish(() => new EngineCurve(
-            points.ToArray(), new TorqueSpline(rpm, torqueNm), limiterRpm, usableFrom?.RevolutionsPerMinute));
+            points.ToArray(),
+            new TorqueSpline(rpm, torqueNm),
+            limiterRpm,
+            usableFrom?.RevolutionsPerMinute,
+            launch?.RevolutionsPerMinute));
     }
 
     /// <summary>Full-throttle torque at an engine speed; that of the nearest end outside the table.</summary>
@@ -117,7 +131,7 @@ public sealed class EngineCurve
     public Power PowerAt(RotationalSpeed engineSpeed) =>
         Power.FromWatts(Spline.TorqueNm(engineSpeed.RevolutionsPerMinute) * engineSpeed.RadiansPerSecond);
 
-    private static void CheckSpeeds(FaultList faults, double[] rpm, double limiterRpm, double? usableFromRpm)
+    private static void CheckSpeeds(FaultList faults, double[] rpm, double limiterRpm, double? usableFromRpm, double? launchRpm)
     {
         if (rpm[^1] < limiterRpm)
         {
@@ -131,6 +145,11 @@ public sealed class EngineCurve
         if (usableFromRpm is { } usable)
         {
             faults.Range("usable_from", usable, 100, limiterRpm, "rpm");
+        }
+
+        if (launchRpm is { } launch)
+        {
+            faults.Range("launch", launch, 100, limiterRpm, "rpm");
         }
     }
 

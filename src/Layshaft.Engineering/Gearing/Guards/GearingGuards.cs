@@ -22,8 +22,7 @@ public sealed record GearingGuards(
         ArgumentNullException.ThrowIfNull(car);
         var cautions = new List<GearingCaution>();
         CheckTyre(car, topSpeed, cautions);
-        RotationalSpeed wheel = car.Tyre.WheelSpeedAt(topSpeed);
-        RotationalSpeed engine = wheel * car.Drivetrain.OverallRatio(gear);
+        RotationalSpeed engine = car.EngineSpeedAt(gear, topSpeed);
         Above(GearingCautionKind.PropshaftSpeed, engine / car.Drivetrain.RatioToPropshaft(gear), Propshaft, cautions);
         Above(GearingCautionKind.GearboxOutputSpeed, engine / car.Drivetrain.RatioToPropshaft(gear), GearboxOutput, cautions);
         if (onLimiter)

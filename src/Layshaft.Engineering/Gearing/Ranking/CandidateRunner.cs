@@ -15,7 +15,7 @@ internal sealed class CandidateRunner
     private readonly double[] _idealS;
     private readonly GearingGuards _guards;
 
-    internal CandidateRunner(Car car, Venue venue, double greatestRatio, GearingGuards guards)
+    internal CandidateRunner(Car car, Venue venue, RatioRange ratios, GearingGuards guards)
     {
         _car = car;
         _venue = venue;
@@ -23,7 +23,7 @@ internal sealed class CandidateRunner
         _model = new CarModel(car);
         _tasks = venue.Straights.Select(straight => new StraightTask(straight, _model)).ToArray();
         _shiftRpm = GearLimits.ShiftRpm(car.Drivetrain, car.Engine);
-        StraightFigures[] ideal = Array.ConvertAll(_tasks, task => StraightRunner.RunIdeal(_model, greatestRatio, task));
+        StraightFigures[] ideal = Array.ConvertAll(_tasks, task => StraightRunner.RunIdeal(_model, ratios, task));
         _idealS = Array.ConvertAll(ideal, figures => figures.TimeS);
         IdealTime = Duration.FromSeconds(_idealS.Sum());
         int stuck = Array.FindIndex(ideal, figures => !figures.IsFinished);
@@ -43,6 +43,7 @@ internal sealed class CandidateRunner
         int topGear = 0, topStraight = 0, shifts = 0;
         bool isFinished = true;
         List<GearingFault>? faults = null;
+        var falling = new List<string>();
         for (int i = 0; i < _tasks.Length; i++)
         {
             StraightFigures figures = StraightRunner.Run(_model, gears, _tasks[i]);
@@ -50,6 +51,11 @@ internal sealed class CandidateRunner
             limiterS += figures.LimiterS;
             shifts += figures.Upshifts + figures.Downshifts;
             isFinished &= figures.IsFinished;
+            if (figures.Fit != CornerFit.InBand)
+            {
+                falling.Add(_venue.Straights[i].Name);
+            }
+
             if (figures.TopMps > topMps + SameMps)
             {
                 (topMps, topGear, topStraight) = (figures.TopMps, figures.TopGear, i);
@@ -75,25 +81,9 @@ internal sealed class CandidateRunner
             EngineSpeedAtTop = RotationalSpeed.FromRevolutionsPerMinute(_model.EngineRpm(topMps, gears.OverallRatio[topGear])),
             OnLimiter = Duration.FromSeconds(limiterS),
             ShiftsPerLap = shifts,
-            CornersBetweenGears = Falling(gears),
+            CornersBetweenGears = falling,
             Cautions = _guards.Check(_car.With(train), top, topGear + 1, topMps >= gears.LimiterMps[topGear] * (1 - 1e-9)),
             Faults = faults ?? (IReadOnlyList<GearingFault>)[],
         };
-    }
-
-    private List<string> Falling(GearLimits gears)
-    {
-        var falling = new List<string>();
-        foreach (Straight straight in _venue.Straights)
-        {
-            double exit = straight.StartSpeed.MetersPerSecond;
-            double minimum = straight.CornerMinimum?.MetersPerSecond ?? exit;
-            if (CornerGear.FitOf(_model, gears, minimum, exit) != CornerFit.InBand)
-            {
-                falling.Add(straight.Name);
-            }
-        }
-
-        return falling;
     }
 }

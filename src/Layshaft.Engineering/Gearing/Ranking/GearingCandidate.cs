@@ -20,7 +20,7 @@ public sealed record GearingCandidate
     /// </summary>
     public required bool IsFinished { get; init; }
 
-    /// <summary>Time on the straights of one lap.</summary>
+    /// <summary>Time on the straights of one lap, shifts in corners included.</summary>
     public required Duration StraightsTime { get; init; }
 
     /// <summary>Time lost a lap against the fastest candidate; zero or more.</summary>
@@ -44,7 +44,7 @@ public sealed record GearingCandidate
     /// <summary>Time on the limiter a lap.</summary>
     public required Duration OnLimiter { get; init; }
 
-    /// <summary>Upshifts and downshifts made under power a lap; those under braking not counted.</summary>
+    /// <summary>Upshifts and downshifts made under power a lap, in corners too; those under braking not counted.</summary>
     public required int ShiftsPerLap { get; init; }
 
     /// <summary>The straights whose corner before them falls between gears or below the usable band.</summary>

@@ -71,9 +71,12 @@ public sealed class GearingRanking
             return faults.Finish<GearingRanking>(() => null!);
         }
 
-        double greatest = question.Car.Drivetrain.Gears[0].Ratio
-            * stock.DropPairs.Max(pair => pair?.Ratio ?? 1) * stock.FinalDrives.Max(final => final.Ratio);
-        Day planned = DayOf(question, question.Car, greatest);
+        var ratios = new RatioRange(
+            question.Car.Drivetrain.Gears[^1].Ratio
+                * stock.DropPairs.Min(pair => pair?.Ratio ?? 1) * stock.FinalDrives.Min(final => final.Ratio),
+            question.Car.Drivetrain.Gears[0].Ratio
+                * stock.DropPairs.Max(pair => pair?.Ratio ?? 1) * stock.FinalDrives.Max(final => final.Ratio));
+        Day planned = DayOf(question, question.Car, ratios);
         if (planned.IdealFault is { } stuck)
         {
             faults.Add(stuck);
@@ -83,7 +86,7 @@ public sealed class GearingRanking
             faults.AddRange(planned.InOrder[0].Faults);
         }
 
-        return faults.Finish(() => Compose(question, planned, Array.ConvertAll(changed, car => DayOf(question, car.Value!, greatest))));
+        return faults.Finish(() => Compose(question, planned, Array.ConvertAll(changed, car => DayOf(question, car.Value!, ratios))));
     }
 
     private static GearingRanking Compose(RankingQuestion question, Day planned, Day[] changedDays)
@@ -115,9 +118,9 @@ public sealed class GearingRanking
         return new GearingRanking(planned.Ranked, planned.IdealTime, changes, planned.Ranked[place], Duration.FromSeconds(worst));
     }
 
-    private static Day DayOf(RankingQuestion question, Car car, double greatestRatio)
+    private static Day DayOf(RankingQuestion question, Car car, RatioRange ratios)
     {
-        var runner = new CandidateRunner(car, question.Venue, greatestRatio, question.Guards);
+        var runner = new CandidateRunner(car, question.Venue, ratios, question.Guards);
         var candidates = new List<GearingCandidate>();
         foreach (ToothPair? pair in question.Stock.DropPairs.Distinct())
         {

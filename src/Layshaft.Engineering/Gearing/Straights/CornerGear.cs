@@ -8,29 +8,31 @@ public enum CornerFit
     /// <summary>One gear serves from the corner's lowest speed to its exit.</summary>
     InBand,
 
-    /// <summary>The gear that serves the exit is below the usable band at the corner's lowest speed.</summary>
+    /// <summary>
+    /// The engine turns below its usable band at the corner's lowest speed, in any gear that comes to the exit. In first gear the
+    /// clutch slips until the band is reached.
+    /// </summary>
     BelowBand,
 
     /// <summary>
     /// No one gear serves: the lower one reaches its limiter before the exit and the next is below the usable band at the
-    /// lowest speed, so that a shift inside the corner would be needed.
+    /// lowest speed. The shift inside the corner costs its time.
     /// </summary>
     BetweenGears,
 }
 
-/// <summary>The gear for one corner.</summary>
+/// <summary>The gear for one corner: of the gears in which the engine pulls from the lowest speed to the exit, the quickest.</summary>
 /// <param name="Straight">The straight that the corner leads onto.</param>
-/// <param name="Gear">
-/// Gear number from 1: the one that the upshift plan asks for at the exit, or, when that is below the usable band at the
-/// lowest speed, the lowest that comes to the exit within the limiter. The run down the straight begins in it.
-/// </param>
+/// <param name="Gear">Gear number at the lowest speed, from 1.</param>
+/// <param name="ExitGear">Gear number at the exit, in which the straight begins: the same, or one higher after a shift in the corner.</param>
 /// <param name="MinimumSpeed">The corner's lowest speed.</param>
-/// <param name="EngineSpeed">Engine speed in that gear at the lowest speed.</param>
-/// <param name="EngineSpeedAtExit">Engine speed in that gear at the exit.</param>
+/// <param name="EngineSpeed">Engine speed at the lowest speed.</param>
+/// <param name="EngineSpeedAtExit">Engine speed at the exit, in <paramref name="ExitGear"/>.</param>
 /// <param name="Fit">How the corner sits in the gears.</param>
 public sealed record CornerGear(
     string Straight,
     int Gear,
+    int ExitGear,
     Speed MinimumSpeed,
     RotationalSpeed EngineSpeed,
     RotationalSpeed EngineSpeedAtExit,
@@ -39,51 +41,18 @@ public sealed record CornerGear(
     /// <summary>Whether the corner falls between gears or below the band.</summary>
     public bool Falls => Fit != CornerFit.InBand;
 
-    internal static CornerGear For(CarModel car, GearLimits gears, Straight straight)
+    internal static CornerGear For(CarModel car, GearLimits gears, Straight straight, in StraightFigures figures)
     {
-        double exitMps = straight.StartSpeed.MetersPerSecond;
-        double minimumMps = straight.CornerMinimum?.MetersPerSecond ?? exitMps;
-        int gear = Choose(car, gears, minimumMps, exitMps);
+        double exitMps = Math.Min(straight.StartSpeed.MetersPerSecond, gears.LimiterMps[^1]);
+        double minimumMps = Math.Min(straight.CornerMinimum?.MetersPerSecond ?? exitMps, exitMps);
+        int gear = figures.Fit == CornerFit.BetweenGears ? figures.FirstGear - 1 : figures.FirstGear;
         return new CornerGear(
             straight.Name,
             gear + 1,
+            figures.FirstGear + 1,
             Speed.FromMetersPerSecond(minimumMps),
             RotationalSpeed.FromRevolutionsPerMinute(car.EngineRpm(minimumMps, gears.OverallRatio[gear])),
-            RotationalSpeed.FromRevolutionsPerMinute(car.EngineRpm(exitMps, gears.OverallRatio[gear])),
-            FitOf(car, gears, minimumMps, exitMps));
-    }
-
-    internal static CornerFit FitOf(CarModel car, GearLimits gears, double minimumMps, double exitMps)
-    {
-        int gear = Choose(car, gears, minimumMps, exitMps);
-        if (exitMps <= 0 || car.EngineRpm(minimumMps, gears.OverallRatio[gear]) >= car.Car.Engine.UsableFromRpm)
-        {
-            return CornerFit.InBand; // a standing start is made with the clutch
-        }
-
-        bool lowerServesMinimum = gear > 0
-            && car.EngineRpm(minimumMps, gears.OverallRatio[gear - 1]) >= car.Car.Engine.UsableFromRpm;
-        return lowerServesMinimum ? CornerFit.BetweenGears : CornerFit.BelowBand;
-    }
-
-    /// <summary>
-    /// The gear (from 0) in which the car comes out: the one that the upshift plan asks for at the exit, or, when that is below
-    /// the usable band at the lowest speed, the lowest that comes to the exit within its limiter.
-    /// </summary>
-    internal static int Choose(CarModel car, GearLimits gears, double minimumMps, double exitMps)
-    {
-        int planned = gears.Best(exitMps);
-        if (car.EngineRpm(minimumMps, gears.OverallRatio[planned]) >= car.Car.Engine.UsableFromRpm)
-        {
-            return planned;
-        }
-
-        int gear = 0;
-        while (gear < gears.Count - 1 && gears.LimiterMps[gear] < exitMps)
-        {
-            gear++;
-        }
-
-        return gear;
+            RotationalSpeed.FromRevolutionsPerMinute(car.EngineRpm(exitMps, gears.OverallRatio[figures.FirstGear])),
+            figures.Fit);
     }
 }

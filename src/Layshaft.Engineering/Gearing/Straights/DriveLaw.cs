@@ -3,7 +3,8 @@ namespace Layshaft.Engineering.Gearing;
 /// <summary>Full throttle in one gear.</summary>
 /// <remarks>
 /// Wheel force T·i·η/r; equivalent mass m + (I_wheels + I_engine·i²·η)/r² (Yu, Automobile Theory; Gillespie, ch. 2). When
-/// that asks more of the contact than its grip, the grip decides and the driven wheels' inertia drops out.
+/// that asks more of the contact than its grip, the grip decides and the driven wheels' inertia drops out. While the clutch slips
+/// the engine turns at one speed and gives its torque there, without inertia.
 /// </remarks>
 internal readonly struct DriveLaw : IAccelerationLaw
 {
@@ -13,13 +14,15 @@ internal readonly struct DriveLaw : IAccelerationLaw
     private readonly double _rpmPerMps;
     private readonly double _forcePerTorque;
     private readonly double _rotatingKgM2;
+    private readonly double _launchRpm; // 0 once the clutch has closed
 
-    internal DriveLaw(CarModel car, RoadLoad road, double overallRatio, bool isClutchSlipping)
+    internal DriveLaw(CarModel car, RoadLoad road, double overallRatio, bool isClutchSlipping, double launchRpm = 0)
     {
+        _launchRpm = launchRpm;
         _car = car;
         _road = road;
         _overallRatio = overallRatio;
-        _rpmPerMps = 60 * overallRatio / (2 * Math.PI * car.StaticRadiusM * (1 - car.Slip));
+        _rpmPerMps = 60 * overallRatio / (2 * Math.PI * car.StaticRadiusM * (1 - car.SlipIn(overallRatio)));
         _forcePerTorque = car.TorqueFactor * overallRatio * car.Efficiency;
         _rotatingKgM2 = car.WheelInertiaKgM2
             + (isClutchSlipping ? 0 : car.EngineInertiaKgM2 * overallRatio * overallRatio * car.Efficiency);
@@ -33,7 +36,7 @@ internal readonly struct DriveLaw : IAccelerationLaw
         CarModel car = _car;
         double grown = 1 + (car.GrowthPerMps2 * speed * speed);
         double radius = car.StaticRadiusM * grown;
-        double force = _forcePerTorque * car.Spline.TorqueNm(speed * _rpmPerMps / grown) / radius;
+        double force = _forcePerTorque * car.Spline.TorqueNm(Math.Max(speed * _rpmPerMps / grown, _launchRpm)) / radius;
         double resistance = _road.ResistanceN(speed, out double grip);
         double perRadius2 = 1 / (radius * radius);
         double byEngine = (force - resistance) / (car.MassKg + (_rotatingKgM2 * perRadius2));
@@ -51,6 +54,11 @@ internal readonly struct DriveLaw : IAccelerationLaw
     public double? NextBend(double speedMps, bool isRising)
     {
         double growth = _car.GrowthPerMps2;
+        if (_launchRpm > 0)
+        {
+            return null; // the engine turns at one speed
+        }
+
         if (_car.Spline.NextKnot(speedMps * _rpmPerMps / (1 + (growth * speedMps * speedMps)), isRising) is not { } rpm)
         {
             return null;

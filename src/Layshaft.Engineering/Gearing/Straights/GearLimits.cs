@@ -17,6 +17,9 @@ internal sealed class GearLimits
             ShiftMps[i] = i < Count - 1 ? car.SpeedMps(shiftRpm[i], OverallRatio[i]) : LimiterMps[i];
             ClutchMps[i] = car.SpeedMps(car.Spline.FirstRpm, OverallRatio[i]);
         }
+
+        LaunchMps = car.SpeedMps(car.Car.Engine.LaunchRpm, OverallRatio[0]);
+        UsableMps = car.SpeedMps(car.Car.Engine.UsableFromRpm, OverallRatio[0]);
     }
 
     internal int Count { get; }
@@ -29,6 +32,12 @@ internal sealed class GearLimits
 
     /// <summary>Below this speed the clutch slips: the engine would turn below its first table point.</summary>
     internal double[] ClutchMps { get; }
+
+    /// <summary>Below this speed the clutch slips in first gear at a standing start.</summary>
+    internal double LaunchMps { get; }
+
+    /// <summary>Below this speed the clutch slips in first gear out of a corner: the engine would turn below its usable band.</summary>
+    internal double UsableMps { get; }
 
     /// <summary>The lowest gear (from 0) not yet at its shift speed; the top one when all are.</summary>
     internal int Best(double speedMps)

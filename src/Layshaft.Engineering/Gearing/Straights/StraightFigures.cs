@@ -11,6 +11,7 @@ internal struct StraightFigures
     internal int Upshifts;
     internal int Downshifts;
     internal int FirstGear;
+    internal CornerFit Fit; // of the corner before the straight
     internal int LastGear;
     internal double BrakingMps;
     internal double BrakingAtM;

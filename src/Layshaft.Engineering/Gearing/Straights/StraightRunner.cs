@@ -8,11 +8,36 @@ internal static class StraightRunner
     private const int MostShifts = 60;
     private const double DownshiftShare = 0.9;
 
-    /// <summary>A real gearing.</summary>
+    /// <summary>A real gearing, from the corner's lowest speed on in the gear that is quickest.</summary>
     internal static StraightFigures Run(CarModel car, GearLimits gears, in StraightTask task, MotionTrace? trace = null)
     {
+        double exitMps = Math.Min(task.StartMps, gears.LimiterMps[^1]);
+        double minimumMps = Math.Min(task.CornerMps, exitMps);
+        CornerExit shortest = CornerExit.Shortest(car, gears, minimumMps, exitMps);
+        if (shortest.Longer(car, gears, minimumMps, exitMps) is not { } longer)
+        {
+            return Run(car, gears, task, shortest, trace);
+        }
+
+        switch (LongerGear.Weigh(car, gears, task, shortest.Gear, exitMps))
+        {
+            case LongerGearVerdict.Slower:
+                return Run(car, gears, task, shortest, trace);
+            case LongerGearVerdict.Quicker:
+                return Run(car, gears, task, longer, trace);
+            default:
+                StraightFigures first = Run(car, gears, task, shortest, null);
+                StraightFigures second = Run(car, gears, task, longer, null);
+                bool isQuicker = second.IsFinished && (!first.IsFinished || second.TimeS <= first.TimeS);
+                return trace is null ? (isQuicker ? second : first) : Run(car, gears, task, isQuicker ? longer : shortest, trace);
+        }
+    }
+
+    /// <summary>A real gearing in one way out of the corner.</summary>
+    internal static StraightFigures Run(CarModel car, GearLimits gears, in StraightTask task, CornerExit exit, MotionTrace? trace)
+    {
         var run = new GearedRun(car, gears, task, trace);
-        run.Start();
+        run.Start(exit);
         while (run.DriveOn(mayShift: true))
         {
         }
@@ -22,20 +47,20 @@ internal static class StraightRunner
     }
 
     /// <summary>The ideal: power-optimal at every speed.</summary>
-    internal static StraightFigures RunIdeal(CarModel car, double greatestRatio, in StraightTask task, MotionTrace? trace = null)
+    internal static StraightFigures RunIdeal(CarModel car, RatioRange ratios, in StraightTask task, MotionTrace? trace = null)
     {
         var figures = new StraightFigures { TopGear = -1 };
         var motion = new Motion { SpeedMps = task.StartMps };
         figures.See(motion, -1);
         trace?.Add(motion);
-        MotionEnd end = MotionIntegrator.Advance(new IdealLaw(car, task.Road, greatestRatio), ref motion, task.Bounds, trace);
+        MotionEnd end = MotionIntegrator.Advance(new IdealLaw(car, task.Road, ratios), ref motion, task.Bounds, trace);
         figures.See(motion, -1);
         if (end == MotionEnd.Finished)
         {
             if (task.BrakingPointM is not null && motion.SpeedMps < task.EndMps && motion.PositionM < task.LengthM)
             {
                 MotionBounds rest = Braking.RestOf(task);
-                MotionIntegrator.Advance(new IdealLaw(car, task.Road, greatestRatio), ref motion, rest, trace);
+                MotionIntegrator.Advance(new IdealLaw(car, task.Road, ratios), ref motion, rest, trace);
                 figures.See(motion, -1);
             }
 
@@ -65,7 +90,7 @@ internal static class StraightRunner
         private int _shiftsAtShift;
         private bool _wasPastAtShift;
 
-        internal void Start()
+        internal void Start(CornerExit exit)
         {
             double top = gears.LimiterMps[^1];
             if (_task.StartMps > top * (1 + 1e-9))
@@ -75,8 +100,17 @@ internal static class StraightRunner
             }
 
             _motion.SpeedMps = Math.Min(_task.StartMps, top);
-            _gear = CornerGear.Choose(car, gears, Math.Min(_task.CornerMps, _motion.SpeedMps), _motion.SpeedMps);
+            _gear = exit.Gear;
             Figures.FirstGear = _gear;
+            Figures.Fit = exit.Fit;
+            if (exit.HasShift)
+            {
+                _motion.TimeS = car.ShiftTimeS;
+                Figures.Upshifts++;
+                UnitsNet.Speed speed = UnitsNet.Speed.FromMetersPerSecond(_motion.SpeedMps);
+                trace?.Shifts.Add(new ShiftMade(_gear, _gear + 1, UnitsNet.Length.Zero, speed, speed));
+            }
+
             Figures.See(_motion, _gear);
             Mark(_gear + 1);
         }
@@ -89,10 +123,12 @@ internal static class StraightRunner
             double limiter = gears.LimiterMps[_gear];
             bool shiftsHere = mayShift && !isTop && (_motion.SpeedMps < gears.ShiftMps[_gear] || NextPulls());
             double target = shiftsHere ? gears.ShiftMps[_gear] : limiter;
-            bool isSlipping = _motion.SpeedMps < gears.ClutchMps[_gear];
-            var law = new DriveLaw(car, _task.Road, gears.OverallRatio[_gear], isSlipping);
+            double heldRpm = _gear > 0 ? 0 : _task.StartMps <= 0 ? car.Car.Engine.LaunchRpm : car.Car.Engine.UsableFromRpm;
+            double clutchMps = _gear > 0 ? gears.ClutchMps[_gear] : _task.StartMps <= 0 ? gears.LaunchMps : gears.UsableMps;
+            bool isSlipping = _motion.SpeedMps < clutchMps;
+            var law = new DriveLaw(car, _task.Road, gears.OverallRatio[_gear], isSlipping, isSlipping ? heldRpm : 0);
             MotionBounds bounds = BoundsNow();
-            bounds.RiseToMps = Math.Min(target, isSlipping ? gears.ClutchMps[_gear] : double.PositiveInfinity);
+            bounds.RiseToMps = Math.Min(target, isSlipping ? clutchMps : double.PositiveInfinity);
             if (mayShift && _gear > 0 && law.At(_motion.SpeedMps) < 0)
             {
                 bounds.FallToMps = DownshiftShare * gears.ShiftMps[_gear - 1];
@@ -115,7 +151,7 @@ internal static class StraightRunner
             switch (end)
             {
                 case MotionEnd.SpeedRisen when isSlipping && _motion.SpeedMps < target - 1e-9:
-                    _motion.SpeedMps = Math.Max(_motion.SpeedMps, gears.ClutchMps[_gear]);
+                    _motion.SpeedMps = Math.Max(_motion.SpeedMps, clutchMps);
                     return true;
                 case MotionEnd.SpeedRisen when shiftsHere:
                     return NextPulls() ? Shift(_gear + 1) : RunToLimiter();
@@ -249,6 +285,12 @@ internal static class StraightRunner
             if (end == MotionEnd.Finished)
             {
                 return Brake();
+            }
+
+            if (to > from)
+            {
+                _motion.SpeedMps = EngineMomentum.SpeedAfterMps(car, gears, from, before.SpeedMps, _motion.SpeedMps);
+                trace?.Add(_motion);
             }
 
             if (_motion.SpeedMps <= 0 || _motion.TimeS >= LongestS)

@@ -26,7 +26,7 @@ public sealed class VenueRun
     /// <summary>The gear for the corner before each straight, in the same order; empty for the ideal.</summary>
     public IReadOnlyList<CornerGear> Corners { get; }
 
-    /// <summary>Time on the straights of one lap; the corners' own time is the same for every gearing.</summary>
+    /// <summary>Time on the straights of one lap, shifts in corners included; the rest of a corner is the same for every gearing.</summary>
     public Duration StraightsTime => Duration.FromSeconds(Straights.Sum(run => run.Time.Seconds));
 
     /// <summary>Everything that did not come out as asked.</summary>
@@ -43,14 +43,16 @@ public sealed class VenueRun
         var model = new CarModel(car);
         var gears = new GearLimits(model, car.Drivetrain, GearLimits.ShiftRpm(car.Drivetrain, car.Engine));
         var runs = new List<StraightRun>();
+        var corners = new List<CornerGear>();
         foreach (Straight straight in venue.Straights)
         {
             var trace = new MotionTrace();
             StraightFigures figures = StraightRunner.Run(model, gears, new StraightTask(straight, model), trace);
             runs.Add(new StraightRun(straight, figures, trace, model, gears));
+            corners.Add(CornerGear.For(model, gears, straight, figures));
         }
 
-        return new VenueRun(venue, runs, venue.Straights.Select(straight => CornerGear.For(model, gears, straight)).ToArray());
+        return new VenueRun(venue, runs, corners);
     }
 
     /// <summary>Runs the same engine with an infinitely variable transmission: the limit that no gearing can pass.</summary>
@@ -61,12 +63,13 @@ public sealed class VenueRun
         ArgumentNullException.ThrowIfNull(car);
         ArgumentNullException.ThrowIfNull(venue);
         var model = new CarModel(car);
+        var ratios = new RatioRange(car.Drivetrain.OverallRatio(car.Drivetrain.Gears.Count), car.Drivetrain.OverallRatio(1));
         var runs = new List<StraightRun>();
         foreach (Straight straight in venue.Straights)
         {
             var trace = new MotionTrace();
             StraightFigures figures = StraightRunner.RunIdeal(
-                model, car.Drivetrain.OverallRatio(1), new StraightTask(straight, model), trace);
+                model, ratios, new StraightTask(straight, model), trace);
             runs.Add(new StraightRun(straight, figures, trace, model, null));
         }
 

@@ -9,7 +9,8 @@ public sealed record RollingState
     public static RollingState New { get; } = new();
 
     /// <summary>
-    /// Share by which the driven wheels turn faster than the road passes, 0 to 0.3: road speed = wheel speed × (1 − slip).
+    /// Share by which the driven wheels turn faster than the road passes at the limit of their grip, 0 to 0.3: road speed = wheel
+    /// speed × (1 − slip). With less force there is less slip, in proportion (the linear range of the tyre).
     /// </summary>
     public double Slip { get; init; }
 

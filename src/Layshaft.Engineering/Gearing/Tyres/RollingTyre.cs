@@ -97,13 +97,17 @@ public sealed class RollingTyre
     public RotationalSpeed WheelSpeedAt(Speed speed) =>
         RotationalSpeed.FromRevolutionsPerSecond(WheelTurnsPerSecond(speed.MetersPerSecond));
 
-    internal double WheelTurnsPerSecond(double speedMps) =>
-        speedMps / (StaticCircumferenceM * (1 - State.Slip) * (1 + (GrowthPerMps2 * Square(speedMps))));
+    internal double WheelTurnsPerSecond(double speedMps) => WheelTurnsPerSecond(speedMps, State.Slip);
 
-    internal double SpeedMps(double wheelTurnsPerSecond)
+    internal double WheelTurnsPerSecond(double speedMps, double slip) =>
+        speedMps / (StaticCircumferenceM * (1 - slip) * (1 + (GrowthPerMps2 * Square(speedMps))));
+
+    internal double SpeedMps(double wheelTurnsPerSecond) => SpeedMps(wheelTurnsPerSecond, State.Slip);
+
+    internal double SpeedMps(double wheelTurnsPerSecond, double slip)
     {
         // v = c·(1 + g·v²): the lower root, written so that g = 0 needs no case of its own.
-        double c = wheelTurnsPerSecond * StaticCircumferenceM * (1 - State.Slip);
+        double c = wheelTurnsPerSecond * StaticCircumferenceM * (1 - slip);
         double root = Math.Sqrt(Math.Max(0, 1 - (4 * GrowthPerMps2 * Square(c))));
         return 2 * c / (1 + root);
     }

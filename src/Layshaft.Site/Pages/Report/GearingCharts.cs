@@ -30,7 +30,7 @@ internal static class GearingCharts
         return ChartPair.Of(WheelForces.Input(frame, car, TableOf(car), composition), WheelForceChart.Draw);
     }
 
-    public static Eng.SpeedTable TableOf(Eng.Car car) => Eng.SpeedTable.For(car.Drivetrain, car.Tyre, car.Engine.Limiter).Require();
+    public static Eng.SpeedTable TableOf(Eng.Car car) => Eng.SpeedTable.For(car);
 }
 
 /// <summary>One gear: when to leave it, and the speed above which it must never be engaged.</summary>
