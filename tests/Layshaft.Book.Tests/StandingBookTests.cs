@@ -11,7 +11,7 @@ public sealed class StandingBookTests
     public void What_is_read_on_demand_is_what_is_read_at_once()
     {
         var files = new MemoryBookFiles(Books.SmallFiles());
-        var (whole, onDemand) = (StandingBook.Read(files, new ProblemList(), new ProblemList(), null)!, StandingBook.Recall(files, new ProblemList(), null)!);
+        var (whole, onDemand) = (StandingBook.Read(files, new ProblemList(), new ProblemList())!, StandingBook.Recall(files, new ProblemList())!);
         Assert.Equal(whole.JobFiles, onDemand.JobFiles);
         Same(whole.Book.Customers, onDemand.Book.Customers);
         Same(whole.Book.Gearboxes, onDemand.Book.Gearboxes);
@@ -25,7 +25,7 @@ public sealed class StandingBookTests
     public void A_record_is_read_once_and_when_it_is_asked_for()
     {
         var files = new WatchedFiles(new MemoryBookFiles(Books.SmallFiles()));
-        var cars = StandingBook.Recall(files, new ProblemList(), null)!.Book.Cars;
+        var cars = StandingBook.Recall(files, new ProblemList())!.Book.Cars;
         var ids = cars.Keys.ToList();
         Assert.Equal((ids.Count, true, false), (cars.Count, cars.ContainsKey(ids[0]), cars.ContainsKey("nothing")));
         Assert.Equal(["shop.yaml"], files.Opened);
@@ -43,7 +43,7 @@ public sealed class StandingBookTests
     {
         var files = Books.SmallFiles();
         files["units/a.yaml"] = "[\n"u8.ToArray();
-        var book = StandingBook.Recall(new MemoryBookFiles(files), new ProblemList(), null)!;
+        var book = StandingBook.Recall(new MemoryBookFiles(files), new ProblemList())!;
         Assert.Contains("Publish again", Assert.Throws<BookChangedException>(() => book.Book.Units["a"]).Message, StringComparison.Ordinal);
     }
 

@@ -24,14 +24,13 @@ public static class BookReader
     /// <summary>Reads a book from its files, adding to problems that were already found.</summary>
     /// <param name="files">The files.</param>
     /// <param name="problems">What was already found; receives what is wrong.</param>
-    /// <param name="memory">What files were parsed to before; null to parse each.</param>
-    public static BookRead Read(IBookFiles files, ProblemList problems, NodeMemory? memory = null)
+    public static BookRead Read(IBookFiles files, ProblemList problems)
     {
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(problems);
         BookLayout.Check(files, problems);
-        var (standing, isComplete) = ReadStanding(files, problems, memory);
-        var draft = standing with { Jobs = ReadJobs(files, [.. BookLayout.JobFiles(files)], problems, memory) };
+        var (standing, isComplete) = ReadStanding(files, problems);
+        var draft = standing with { Jobs = ReadJobs(files, [.. BookLayout.JobFiles(files)], problems) };
         BookChecks.Run(draft, problems);
         var inOrder = problems.InOrder();
         return problems.HasStops || draft.Shop is not { } shop || !isComplete
@@ -41,24 +40,24 @@ public static class BookReader
 
     /// <summary>Reads all but the jobs.</summary>
     /// <returns>What could be read, and whether the shop's own file is whole.</returns>
-    internal static (Draft Draft, bool IsComplete) ReadStanding(IBookFiles files, ProblemList problems, NodeMemory? memory)
+    internal static (Draft Draft, bool IsComplete) ReadStanding(IBookFiles files, ProblemList problems)
     {
-        var (shop, isComplete) = ReadShop(files, problems, memory);
-        return (Standing(files, shop, problems, memory, onDemand: false), isComplete);
+        var (shop, isComplete) = ReadShop(files, problems);
+        return (Standing(files, shop, problems, onDemand: false), isComplete);
     }
 
     /// <summary>All but the jobs, where nothing is wrong in it: the shop is read, of the rest each record when it is asked for.</summary>
-    internal static Draft RecallStanding(IBookFiles files, NodeMemory? memory)
+    internal static Draft RecallStanding(IBookFiles files)
     {
         var problems = new ProblemList();
-        return Standing(files, ReadShop(files, problems, memory).Shop, problems, memory, onDemand: true);
+        return Standing(files, ReadShop(files, problems).Shop, problems, onDemand: true);
     }
 
     /// <summary>Reads jobs, side by side.</summary>
     /// <returns>Those that could be read, by day of receipt, then number.</returns>
-    internal static IReadOnlyList<Job> ReadJobs(IBookFiles files, IReadOnlyList<string> paths, ProblemList problems, NodeMemory? memory)
+    internal static IReadOnlyList<Job> ReadJobs(IBookFiles files, IReadOnlyList<string> paths, ProblemList problems)
     {
-        var jobs = ReadAll(paths, (path, own) => ReadJob(files, path, own, memory), problems).OfType<Job>();
+        var jobs = ReadAll(paths, (path, own) => ReadJob(files, path, own), problems).OfType<Job>();
         return [.. jobs.OrderBy(j => j.Received).ThenBy(j => j.Number, StringComparer.Ordinal)];
     }
 
@@ -80,20 +79,20 @@ public static class BookReader
         return read.Select(r => r.Record);
     }
 
-    private static Job? ReadJob(IBookFiles files, string path, ProblemList problems, NodeMemory? memory)
+    private static Job? ReadJob(IBookFiles files, string path, ProblemList problems)
     {
         var folder = path[..path.LastIndexOf('/')];
-        return ReadFile(files, path, Job.Shape, problems, memory) is { } job
+        return ReadFile(files, path, Job.Shape, problems) is { } job
             ? job with { Folder = folder, Number = folder[(folder.LastIndexOf('/') + 1)..] }
             : null;
     }
 
-    private static (Shop? Shop, bool IsComplete) ReadShop(IBookFiles files, ProblemList problems, NodeMemory? memory) =>
-        files.Has(BookLayout.ShopFile) && Root(files, BookLayout.ShopFile, problems, memory) is { } root
+    private static (Shop? Shop, bool IsComplete) ReadShop(IBookFiles files, ProblemList problems) =>
+        files.Has(BookLayout.ShopFile) && Root(files, BookLayout.ShopFile, problems) is { } root
             ? Shop.Shape.ReadWhatIsThere(root, new Shapes.Reading(BookLayout.ShopFile, problems))
             : (null, false);
 
-    private static Draft Standing(IBookFiles files, Shop? shop, ProblemList problems, NodeMemory? memory, bool onDemand)
+    private static Draft Standing(IBookFiles files, Shop? shop, ProblemList problems, bool onDemand)
     {
         return new Draft(
             files,
@@ -107,16 +106,16 @@ public static class BookReader
 
         Shelf<T> Shelf<T>(string folder, RecordShape<T> shape, Func<T, string, T> name)
             where T : class
-            => onDemand ? RecallShelf(files, folder, shape, name, memory) : ReadShelf(files, folder, shape, name, problems, memory);
+            => onDemand ? RecallShelf(files, folder, shape, name) : ReadShelf(files, folder, shape, name, problems);
     }
 
-    private static Shelf<T> ReadShelf<T>(IBookFiles files, string folder, RecordShape<T> shape, Func<T, string, T> name, ProblemList problems, NodeMemory? memory)
+    private static Shelf<T> ReadShelf<T>(IBookFiles files, string folder, RecordShape<T> shape, Func<T, string, T> name, ProblemList problems)
         where T : class
     {
         string[] paths = [.. BookLayout.FilesIn(files, folder)];
         string[] names = [.. paths.Select(p => Path.GetFileNameWithoutExtension(p))];
         var records = new SortedDictionary<string, T>(StringComparer.Ordinal);
-        foreach (var (id, record) in names.Zip(ReadAll(paths, (path, own) => ReadFile(files, path, shape, own, memory), problems)))
+        foreach (var (id, record) in names.Zip(ReadAll(paths, (path, own) => ReadFile(files, path, shape, own), problems)))
         {
             if (record is not null)
             {
@@ -127,38 +126,25 @@ public static class BookReader
         return new Shelf<T>(folder, names, records);
     }
 
-    private static Shelf<T> RecallShelf<T>(IBookFiles files, string folder, RecordShape<T> shape, Func<T, string, T> name, NodeMemory? memory)
+    private static Shelf<T> RecallShelf<T>(IBookFiles files, string folder, RecordShape<T> shape, Func<T, string, T> name)
         where T : class
     {
         string[] names = [.. BookLayout.FilesIn(files, folder).Select(p => Path.GetFileNameWithoutExtension(p)).Order(StringComparer.Ordinal)];
-        return new Shelf<T>(folder, names, new RecordsOnDemand<T>(names, id => ReadFile(files, $"{folder}/{id}.yaml", shape, new ProblemList(), memory) is { } record
+        return new Shelf<T>(folder, names, new RecordsOnDemand<T>(names, id => ReadFile(files, $"{folder}/{id}.yaml", shape, new ProblemList()) is { } record
             ? name(record, id)
             : throw new BookChangedException()));
     }
 
-    private static T? ReadFile<T>(IBookFiles files, string path, RecordShape<T> shape, ProblemList problems, NodeMemory? memory)
+    private static T? ReadFile<T>(IBookFiles files, string path, RecordShape<T> shape, ProblemList problems)
         where T : class
-        => Root(files, path, problems, memory) is { } root && shape.TryRead(root, new Shapes.Reading(path, problems), out var record) ? record : null;
+        => Root(files, path, problems) is { } root && shape.TryRead(root, new Shapes.Reading(path, problems), out var record) ? record : null;
 
-    private static Node? Root(IBookFiles files, string path, ProblemList problems, NodeMemory? memory)
+    private static Node? Root(IBookFiles files, string path, ProblemList problems)
     {
         try
         {
             var bytes = files.ReadLimited(path);
-            if (memory?.Recall(bytes) is { } known)
-            {
-                return known;
-            }
-
-            var own = new ProblemList();
-            var root = YamlText.Decode(bytes, path, own) is { } text ? NodeReader.Read(path, text, own) : null;
-            if (root is not null && own.Count == 0)
-            {
-                memory?.Note(bytes, root);
-            }
-
-            problems.Add(own);
-            return root;
+            return YamlText.Decode(bytes, path, problems) is { } text ? NodeReader.Read(path, text, problems) : null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -1,7 +1,6 @@
 using Layshaft.Book.Checks;
 using Layshaft.Book.Problems;
 using Layshaft.Book.Records;
-using Layshaft.Book.Yaml;
 
 namespace Layshaft.Book.Reading;
 
@@ -33,15 +32,14 @@ public sealed class StandingBook
     /// <param name="files">The book's files.</param>
     /// <param name="problems">What was already found; receives what is wrong with where files are.</param>
     /// <param name="found">Receives what is wrong in them.</param>
-    /// <param name="memory">What files were parsed to before; null to parse each.</param>
     /// <returns>Null when something stops it.</returns>
-    public static StandingBook? Read(IBookFiles files, ProblemList problems, ProblemList found, NodeMemory? memory)
+    public static StandingBook? Read(IBookFiles files, ProblemList problems, ProblemList found)
     {
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(problems);
         ArgumentNullException.ThrowIfNull(found);
         BookLayout.Check(files, problems);
-        var (draft, isComplete) = BookReader.ReadStanding(files, found, memory);
+        var (draft, isComplete) = BookReader.ReadStanding(files, found);
         BookChecks.Standing(draft, found);
         return !problems.HasStops && !found.HasStops && isComplete && draft.Shop is { } shop ? new StandingBook(draft, shop) : null;
     }
@@ -52,15 +50,14 @@ public sealed class StandingBook
     /// </summary>
     /// <param name="files">The book's files.</param>
     /// <param name="problems">Receives what is wrong with where files are; nothing else is told.</param>
-    /// <param name="memory">What files were parsed to before; null to parse each.</param>
     /// <returns>Null when something stops it.</returns>
     /// <remarks>A record that is asked for and can be read no longer is an <see cref="IOException"/>.</remarks>
-    public static StandingBook? Recall(IBookFiles files, ProblemList problems, NodeMemory? memory)
+    public static StandingBook? Recall(IBookFiles files, ProblemList problems)
     {
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(problems);
         BookLayout.Check(files, problems);
-        var draft = BookReader.RecallStanding(files, memory);
+        var draft = BookReader.RecallStanding(files);
         return !problems.HasStops && draft.Shop is { } shop ? new StandingBook(draft, shop) : null;
     }
 
@@ -72,7 +69,7 @@ public sealed class StandingBook
     {
         ArgumentNullException.ThrowIfNull(paths);
         ArgumentNullException.ThrowIfNull(problems);
-        return BookReader.ReadJobs(Files, paths, problems, null);
+        return BookReader.ReadJobs(Files, paths, problems);
     }
 
     /// <summary>Reads all jobs of some units and checks that everything in them fits the book.</summary>

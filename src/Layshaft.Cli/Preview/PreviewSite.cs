@@ -1,6 +1,5 @@
 using System.Globalization;
 using Layshaft.Book.Problems;
-using Layshaft.Book.Yaml;
 using Layshaft.Site.Building.Parts;
 using Layshaft.Site.Publishing;
 
@@ -13,7 +12,6 @@ namespace Layshaft.Cli.Preview;
 internal sealed class PreviewSite(string book, string site, bool keepsReaders = true)
 {
     private readonly string session = Guid.NewGuid().ToString("n")[..8];
-    private readonly NodeMemory nodes = new();
     private int count;
 
     /// <summary>Told after every publish; from the thread that published.</summary>
@@ -59,13 +57,7 @@ internal sealed class PreviewSite(string book, string site, bool keepsReaders = 
         IReadOnlyList<Problem> problems = [];
         try
         {
-            var publish = SitePublish.Run(book, site, new PublishOptions { Book = book, KeepsReaders = keepsReaders }, nodes);
-            if (publish.Result is null && publish.FailedPage is null)
-            {
-                // The whole book was read, as it is while something in it is being mended.
-                nodes.Settle();
-            }
-
+            var publish = SitePublish.Run(book, site, new PublishOptions { Book = book, KeepsReaders = keepsReaders });
             problems = publish.Problems;
             return publish.Result is { } result
                 ? (problems, [.. result.Problems.Concat(result.Warnings).Select(p => p.ToString())], result.Outcome is PublishOutcome.Refused or PublishOutcome.Failed)

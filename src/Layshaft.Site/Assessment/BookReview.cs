@@ -1,6 +1,5 @@
 using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
-using Layshaft.Book.Yaml;
 
 namespace Layshaft.Site.Assessment;
 
@@ -18,13 +17,12 @@ public sealed record BookReview(IBookFiles Files, BookAssessment? Assessment, IR
 
     /// <summary>Reads and works out the book in a folder.</summary>
     /// <param name="folder">The folder.</param>
-    /// <param name="memory">What its files were parsed to before; null to parse each.</param>
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
-    public static BookReview OfFolder(string folder, NodeMemory? memory = null)
+    public static BookReview OfFolder(string folder)
     {
         var problems = new ProblemList();
         var files = FolderBookFiles.Look(folder, problems);
-        return Of(files, BookReader.Read(files, problems, memory));
+        return Of(files, BookReader.Read(files, problems));
     }
 
     /// <summary>Works out a book that was read.</summary>

@@ -65,9 +65,6 @@ internal sealed class StateFolder
     /// <summary>What is known of the book's texts and pictures; may be lost at any time.</summary>
     internal string Files => Path.Combine(Root, "files");
 
-    /// <summary>What the book's files were parsed to; may be lost at any time.</summary>
-    internal string Nodes => Path.Combine(Root, "nodes");
-
     /// <summary>What is known of the parts of the book; may be lost at any time.</summary>
     internal string Parts => Path.Combine(Root, "parts");
 

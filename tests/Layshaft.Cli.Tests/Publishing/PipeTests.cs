@@ -25,7 +25,6 @@ public sealed class PipeTests : IDisposable
     [InlineData(".layshaft-site/register", ExitCode.Fine)]
     [InlineData(".layshaft-site/register-new", ExitCode.Fine)]
     [InlineData(".layshaft-site/files", ExitCode.Fine)]
-    [InlineData(".layshaft-site/nodes", ExitCode.Fine)]
     [InlineData(".layshaft-site/parts", ExitCode.Fine)]
     [InlineData(".layshaft-site/spare-note", ExitCode.Fine)]
     [InlineData(".layshaft-site/spare-changes", ExitCode.Fine)]

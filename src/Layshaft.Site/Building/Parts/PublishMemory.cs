@@ -1,4 +1,3 @@
-using Layshaft.Book.Yaml;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Publishing.Register;
 
@@ -9,7 +8,6 @@ public sealed class PublishMemory
 {
     private readonly Lazy<SiteRegister> _register;
     private readonly Task<FileMemory> _files;
-    private readonly Task<NodeMemory> _nodes;
     private readonly Task<PartMemory> _parts;
 
     private PublishMemory(string output)
@@ -18,7 +16,6 @@ public sealed class PublishMemory
         _register = new(() => RegisterFile.Read(new StateFolder(OutputFolder.RealPath(output)).Register));
         _parts = Task.Run(() => PartMemory.Beside(output));
         _files = Task.Run(() => FileMemory.Beside(output));
-        _nodes = Task.Run(() => NodeFile.Read(output));
     }
 
     /// <summary>The site's folder.</summary>
@@ -26,9 +23,6 @@ public sealed class PublishMemory
 
     /// <summary>What is known of the book's texts and pictures.</summary>
     public FileMemory Files => _files.GetAwaiter().GetResult();
-
-    /// <summary>What files other than jobs were parsed to.</summary>
-    public NodeMemory Nodes => _nodes.GetAwaiter().GetResult();
 
     /// <summary>What is known of the parts of the book.</summary>
     public PartMemory Parts => _parts.GetAwaiter().GetResult();

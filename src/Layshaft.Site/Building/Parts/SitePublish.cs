@@ -1,6 +1,5 @@
 using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
-using Layshaft.Book.Yaml;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Publishing;
 
@@ -14,14 +13,13 @@ public sealed record SitePublish(PublishResult? Result, IReadOnlyList<Problem> P
     /// <summary>The page that could not be made from its template; null for none.</summary>
     public string? FailedPage { get; private init; }
 
-    /// <summary>Publishes the book in a folder, part by part; where something stops that, the whole book is read to tell everything that is wrong at once.</summary>
+    /// <summary>Publishes the book in a folder, part by part; if a problem stops it, the whole book is read, so that all problems are reported at once.</summary>
     /// <param name="book">The book's folder.</param>
     /// <param name="output">The site's folder.</param>
     /// <param name="options">How to publish.</param>
-    /// <param name="nodes">What the files were parsed to when the whole book was last read; null to parse each.</param>
     /// <param name="files">The book's files, where they were looked through just now; null to look.</param>
     /// <exception cref="DirectoryNotFoundException">There is no such book.</exception>
-    public static SitePublish Run(string book, string output, PublishOptions options, NodeMemory? nodes = null, FolderBookFiles? files = null)
+    public static SitePublish Run(string book, string output, PublishOptions options, FolderBookFiles? files = null)
     {
         ArgumentNullException.ThrowIfNull(options);
         if (OutputFolder.ProblemWith(output, book) is { } refused)
@@ -34,26 +32,23 @@ public sealed record SitePublish(PublishResult? Result, IReadOnlyList<Problem> P
         using var opened = publisher.Open(memory.Output);
         if (PartedSite.Of(book, memory, files) is { } parted)
         {
-            return Carry(parted.Plan, parted.Own, parted.AllProblems, memory, publisher, opened);
+            return Carry(parted, memory, publisher, opened);
         }
 
-        var whole = SitePreparation.Of(BookReview.OfFolder(book, nodes), book);
-        return whole.Builder is { } builder
-            ? Carry(builder.Plan(), whole.Own!, whole.AllProblems, memory, publisher, opened)
-            : new SitePublish(null, whole.Problems);
+        var whole = SitePreparation.Of(BookReview.OfFolder(book), book);
+        return whole.Builder is null ? new SitePublish(null, whole.Problems) : throw new BookChangedException();
     }
 
-    private static SitePublish Carry(
-        SitePlan plan, OwnHand own, Func<IReadOnlyList<Problem>> problems, PublishMemory memory, Publisher publisher, OpenedSite? opened)
+    private static SitePublish Carry(PartedSite site, PublishMemory memory, Publisher publisher, OpenedSite? opened)
     {
         try
         {
-            var result = opened is null ? publisher.Publish(plan, memory.Output) : publisher.Publish(plan, opened);
-            return new SitePublish(result, [.. result.BookProblems.Concat(problems()).OrderBy(p => p.Place)]);
+            var result = opened is null ? publisher.Publish(site.Plan, memory.Output) : publisher.Publish(site.Plan, opened);
+            return new SitePublish(result, [.. result.BookProblems.Concat(site.AllProblems()).OrderBy(p => p.Place)]);
         }
         catch (PageException failed)
         {
-            return new SitePublish(null, [.. failed.Problems.Select(p => new Problem("template", own.PlaceOf(p), p.Message))]) { FailedPage = failed.Page };
+            return new SitePublish(null, [.. failed.Problems.Select(p => new Problem("template", site.Own.PlaceOf(p), p.Message))]) { FailedPage = failed.Page };
         }
     }
 }

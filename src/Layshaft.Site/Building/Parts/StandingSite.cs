@@ -72,14 +72,9 @@ internal sealed class StandingSite
         var problems = new ProblemList();
         problems.Add(looked);
         var found = new ProblemList();
-        if ((kept is null ? StandingBook.Read(files, problems, found, memory.Nodes) : StandingBook.Recall(files, problems, memory.Nodes)) is not { } read)
+        if ((kept is null ? StandingBook.Read(files, problems, found) : StandingBook.Recall(files, problems)) is not { } read)
         {
             return null;
-        }
-
-        if (kept is null)
-        {
-            NodeFile.Keep(memory.Nodes, folder, memory.Output);
         }
 
         var own = OwnHand.Of(read.Book.Shop, folder);
