@@ -4,6 +4,7 @@ using Layshaft.Book.Records;
 using Layshaft.Cli.Terminal;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Building;
+using Layshaft.Site.Publishing;
 using Layshaft.Site.Publishing.Upload;
 using Layshaft.Site.Sending;
 
@@ -142,7 +143,8 @@ internal static class HandoverCommand
     }
 
     private static string WordsOnLink(Handover handover, DirectoryInfo published, string site) =>
-        UploadList.Beside(published.FullName) is not { } list ? $"The link works after you publish the site and upload customers/ to {site}"
+        new Publisher().IsCutOff(published.FullName) ? $"Do not send this yet: the last publish into {published} was cut off, so its pages are partly old. Publish again and upload first"
+        : UploadList.Beside(published.FullName) is not { } list ? $"The link works after you publish the site and upload customers/ to {site}"
         : !Directory.Exists(Path.Combine(published.FullName, handover.Folder)) ? $"The link does not work yet: {handover.Folder}/ is not in {published}. Publish and upload, then send this."
         : list.Names(handover.Folder) ? $"The link may not work yet: the upload of {handover.Folder}/ to {site} is not confirmed. Upload it, confirm with 'layshaft uploaded --out {published}', then send this."
         : $"The link's page is confirmed as uploaded to {site}";

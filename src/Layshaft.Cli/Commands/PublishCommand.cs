@@ -63,7 +63,7 @@ internal static class PublishCommand
         if (result.Outcome is PublishOutcome.Refused or PublishOutcome.Failed)
         {
             ProblemLines.Write(problems, book, errors);
-            output.WriteLine("Nothing was published. The site is unchanged.");
+            output.WriteLine(result.IsCutOff ? "The publish was cut off. Publish again before you upload or send anything." : "Nothing was published. The site is unchanged.");
             return ExitCode.Problems;
         }
 

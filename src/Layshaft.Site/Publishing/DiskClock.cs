@@ -14,10 +14,5 @@ internal static class DiskClock
 
     /// <summary>From this time on (UTC ticks) a file was so young when it was looked at.</summary>
     /// <param name="looked">When that was, in ticks.</param>
-    internal static long FreshFrom(long looked) => FreshFrom(looked, Coarsest);
-
-    /// <summary>From this time on (UTC ticks) a file was so young when it was looked at.</summary>
-    /// <param name="looked">When that was, in ticks.</param>
-    /// <param name="step">The step in which the disk keeps times.</param>
-    internal static long FreshFrom(long looked, TimeSpan step) => looked - step.Ticks;
+    internal static long FreshFrom(long looked) => looked - Coarsest.Ticks;
 }

@@ -1,4 +1,3 @@
-using Layshaft.Book.Reading;
 
 namespace Layshaft.Site.Publishing;
 
@@ -19,42 +18,6 @@ internal sealed class DiskWork(bool waitForDisk = true) : IFileWork
 
     public void CreateFolder(string path) => Directory.CreateDirectory(path);
 
-    public bool Link(string from, string to)
-    {
-        if (NativeFiles.TryHardLink(from, to))
-        {
-            return true;
-        }
-
-        // A copy of a pipe would wait for somebody to write into it.
-        RegularFile.Open(from).Dispose();
-        File.Copy(from, to, overwrite: false);
-        File.SetLastWriteTimeUtc(to, File.GetLastWriteTimeUtc(from));
-        return false;
-    }
-
-    public void CopySymbolicLink(string from, string to)
-    {
-        var link = new FileInfo(from);
-        var target = link.LinkTarget ?? throw new IOException($"'{from}' is a link that cannot be copied. Move it out of the site.");
-        if ((link.Attributes & FileAttributes.Directory) != 0)
-        {
-            Directory.CreateSymbolicLink(to, target);
-        }
-        else
-        {
-            File.CreateSymbolicLink(to, target);
-        }
-    }
-
-    public void CopyRights(string from, string to)
-    {
-        if (!OperatingSystem.IsWindows() && File.GetUnixFileMode(from) is var rights && rights != File.GetUnixFileMode(to))
-        {
-            File.SetUnixFileMode(to, rights);
-        }
-    }
-
     public void Restrict(string path)
     {
         if (!OperatingSystem.IsWindows())
@@ -73,6 +36,18 @@ internal sealed class DiskWork(bool waitForDisk = true) : IFileWork
         else
         {
             File.Move(from, to, overwrite: false);
+        }
+    }
+
+    public void MoveOver(string from, string to)
+    {
+        if (Directory.Exists(from))
+        {
+            Directory.Move(from, to);
+        }
+        else
+        {
+            File.Move(from, to, overwrite: true);
         }
     }
 

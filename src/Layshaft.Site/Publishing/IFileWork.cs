@@ -12,22 +12,16 @@ internal interface IFileWork
     /// <summary>Makes a folder and those above it.</summary>
     void CreateFolder(string path);
 
-    /// <summary>Gives a file a second name; copies it with its time where the disk has no second names, and then says false.</summary>
-    bool Link(string from, string to);
-
-    /// <summary>Makes a symbolic link with the same target as another.</summary>
-    void CopySymbolicLink(string from, string to);
-
-    /// <summary>Gives a folder another's rights.</summary>
-    void CopyRights(string from, string to);
-
     /// <summary>Lets nobody but the owner read a file or look into a folder.</summary>
     void Restrict(string path);
 
-    /// <summary>Renames a file, link or folder; nothing may stand at the new name.</summary>
+    /// <summary>Renames a file, link or folder; the new name must be free.</summary>
     void Move(string from, string to);
 
-    /// <summary>Exchanges two folders in one step; false where the system cannot.</summary>
+    /// <summary>Renames a file over another, or a folder to a free name.</summary>
+    void MoveOver(string from, string to);
+
+    /// <summary>Lets two files or folders change places in one step; false where the system cannot.</summary>
     bool TryExchange(string one, string other);
 
     /// <summary>Writes a file whole: beside the old one, and then in its place.</summary>

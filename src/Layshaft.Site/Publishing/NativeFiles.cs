@@ -8,7 +8,7 @@ internal static class NativeFiles
     private const int CurrentFolder = -100; // AT_FDCWD
     private const uint Exchange = 2; // RENAME_EXCHANGE
 
-    /// <summary>Gives a file a second name; false where the disk or the system cannot.</summary>
+    /// <summary>Makes a hard link to a file; false where the disk or the system cannot.</summary>
     internal static bool TryHardLink(string from, string to)
     {
         try
@@ -21,7 +21,7 @@ internal static class NativeFiles
         }
     }
 
-    /// <summary>Exchanges two folders in one step (Linux 3.15 and later, on most of its file systems); false otherwise.</summary>
+    /// <summary>Lets two files or folders change places in one step (Linux 3.15 and later, on most of its file systems); false otherwise.</summary>
     internal static bool TryExchange(string one, string other)
     {
         try

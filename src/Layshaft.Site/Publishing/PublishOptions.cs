@@ -33,9 +33,6 @@ public sealed record PublishOptions
     /// <summary>Called once the new site is in place or turned out to be the same; from any thread.</summary>
     internal Action? InPlace { get; init; }
 
-    /// <summary>The step in which the disk keeps the times of folders; a test may know a finer one.</summary>
-    internal TimeSpan FolderClock { get; init; } = DiskClock.Coarsest;
-
     /// <summary>How many outputs are made at once.</summary>
     public int Parallelism { get; init; } = Environment.ProcessorCount;
 

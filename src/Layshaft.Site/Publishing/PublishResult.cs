@@ -15,7 +15,7 @@ public enum PublishOutcome
     /// <summary>It was not begun; the site is as it was.</summary>
     Refused,
 
-    /// <summary>It was begun and given up; the site is as it was.</summary>
+    /// <summary>It was begun and given up; the site is as it was, unless <see cref="PublishResult.IsCutOff"/>.</summary>
     Failed,
 }
 
@@ -24,6 +24,9 @@ public enum PublishOutcome
 /// <param name="Problems">Why it was refused or failed; empty otherwise.</param>
 public sealed record PublishResult(PublishOutcome Outcome, IReadOnlyList<PublishProblem> Problems)
 {
+    /// <summary>Whether it failed while the site was being brought up to date; the next command that opens the site finishes that.</summary>
+    public bool IsCutOff { get; init; }
+
     /// <summary>Files that were not there before.</summary>
     public IReadOnlyList<string> Added { get; init; } = [];
 

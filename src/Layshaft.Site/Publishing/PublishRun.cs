@@ -6,12 +6,12 @@ using Layshaft.Site.Publishing.Upload;
 
 namespace Layshaft.Site.Publishing;
 
-/// <summary>One publish, from looking at the old site to clearing it away.</summary>
+/// <summary>One publish, from looking at the site to bringing it up to date.</summary>
 internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOptions options, IFileWork files)
 {
     private readonly StateFolder _state = opened.State;
     private readonly List<PublishProblem> _warnings = opened.Warnings;
-    private readonly FolderSwap _swap = new(opened.State, options.ManifestPath, files, options.Parallelism) { FolderClock = options.FolderClock };
+    private readonly SiteUpdate _update = new(opened.State, options.ManifestPath, files, options.Parallelism);
 
     internal PublishResult Run(CancellationToken cancel)
     {
@@ -37,49 +37,44 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         var inTheWay = strangers.InTheWayOf(plan.Paths, options.ManifestPath).ToList();
         return inTheWay.Count > 0 || links.Clashes.Count > 0
             ? PublishResult.Refused(inTheWay) with { BookProblems = links.Problems() }
-            : StageAndSwap(old, strangers, links, cancel);
+            : StageAndUpdate(old, strangers, links, cancel);
     }
 
-    private PublishResult StageAndSwap(OldSite old, Strangers strangers, LinkStep links, CancellationToken cancel)
+    private PublishResult StageAndUpdate(OldSite old, Strangers strangers, LinkStep links, CancellationToken cancel)
     {
-        var stage = new Staging(plan, _state, old, options, files);
-        var swapped = false;
+        var begun = false;
         try
         {
-            var staged = stage.Make(cancel);
+            var staged = new Staging(plan, _state, old, options, files).Make(cancel);
             var register = staged.Register(options.Generator);
             var (result, list) = (Compare(old, strangers, register, staged, links), old.Register.List);
             if (result.Outcome == PublishOutcome.Published)
             {
-                list = stage.Complete(staged, register, strangers, links.History, _warnings);
                 cancel.ThrowIfCancellationRequested();
                 files.WriteThrough(_state.NextChanges, stream => WriteChanges(old, result, stream));
-                _swap.Exchange();
-                swapped = true;
+                list = _update.Begin(stream => SiteManifest.Write(stream, register, links.History));
+                begun = true;
+                _update.Finish(old.Register, register.Paths, _warnings);
+            }
+            else
+            {
+                _update.Discard();
+                if (!File.Exists(_state.Changes))
+                {
+                    Tidy(() => files.Replace(_state.Changes, stream => WriteChanges(old, result, stream)));
+                }
             }
 
             // None of these waits for another.
             SiteAsLeft? site = null;
-            var there = swapped || old.HasFreshTimes ? null : old.Register.Hash;
+            var there = begun || old.HasFreshTimes ? null : old.Register.Hash;
             Action[] ends = [
                 Beside(() => RegisterFile.Write(files, _state.Register, register, list!.Value, there)),
                 Beside(() => site = SiteAsLeft.Of(_state.Output, register, strangers, options.ManifestPath, list!.Value, DiskClock.FreshFrom())),
                 Beside(() => options.InPlace?.Invoke()),
                 Beside(() => WriteLinks(links.History)),
+                Beside(ClosePrivateFolder),
             ];
-            if (swapped)
-            {
-                AfterSwap(result, old, register, list!.Value, stage);
-            }
-            else
-            {
-                _swap.Discard();
-                if (!File.Exists(_state.Changes))
-                {
-                    Tidy(() => files.Replace(_state.Changes, stream => WriteChanges(old, result, stream)));
-                }
-                Tidy(ClosePrivateFolder);
-            }
 
             foreach (var end in ends)
             {
@@ -92,16 +87,18 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         {
             return PublishResult.Failed(e.Path, e.Message) with { Warnings = [.. _warnings] };
         }
-        catch (Exception e) when (!swapped && e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            var problem = $"The new site could not be put in place. The old site is unchanged. {e.Message}";
-            return PublishResult.Failed(_state.Output, problem) with { Warnings = [.. _warnings] };
+            var problem = begun
+                ? $"The site is not complete: a file could not be removed or replaced. Close it in other programs and publish again before you upload. {e.Message}"
+                : $"The new site could not be put in place. The old site is unchanged. {e.Message}";
+            return PublishResult.Failed(_state.Output, problem) with { Warnings = [.. _warnings], IsCutOff = begun };
         }
         finally
         {
-            if (!swapped)
+            if (!begun)
             {
-                Tidy(_swap.Discard);
+                Tidy(_update.Discard);
             }
         }
     }
@@ -135,12 +132,6 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         };
     }
 
-    /// <summary>The new site is in place: from here on nothing fails, it is only told.</summary>
-    private void AfterSwap(PublishResult result, OldSite old, SiteRegister now, ContentHash list, Staging stage)
-    {
-        Tidy(() => _swap.Settle(_warnings, new SettledSite(old, now, list, stage.HasFolderTimes)));
-    }
-
     // What fails beside is told, like the rest.
     private Action Beside(Action step)
     {
@@ -164,11 +155,13 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
     private void ClosePrivateFolder()
     {
         if (options.PrivateFolder is { } folder && StateFolder.Place(_state.Output, folder) is var place
-            && !OperatingSystem.IsWindows() && new DirectoryInfo(place) is { Exists: true, LinkTarget: null } found && Staging.IsOpen(found.UnixFileMode))
+            && !OperatingSystem.IsWindows() && new DirectoryInfo(place) is { Exists: true, LinkTarget: null } found && IsOpen(found.UnixFileMode))
         {
             files.Restrict(place);
         }
     }
+
+    private static bool IsOpen(UnixFileMode mode) => (int)mode != -1 && (mode & (UnixFileMode.OtherRead | UnixFileMode.OtherWrite | UnixFileMode.OtherExecute)) != 0;
 
     private void WriteLinks(LinkHistory history)
     {

@@ -69,7 +69,7 @@ public sealed class PublishWatch
         try
         {
             if (_fresh is null || SiteStamp.Read(_state.Stamp) is not { } stamp || stamp.Inputs != Inputs()
-                || Path.Exists(_state.Made) || Path.Exists(_state.Stage) || Path.Exists(_state.Old) || File.Exists(_state.OutputMark) || !File.Exists(_state.Changes))
+                || Path.Exists(_state.Made) || !File.Exists(_state.Changes))
             {
                 return null;
             }

@@ -7,10 +7,9 @@ namespace Layshaft.Site.Publishing;
 /// Publishes a plan into a folder: whole or not at all, only what changed, and never touching a file that is not ours.
 /// </summary>
 /// <remarks>
-/// The new site is staged beside the old one, in a hidden folder <c>.layshaft-NAME</c>: what changed is made, what did not
-/// gets a second name (a hard link), and so do strangers' files. Then the two folders are exchanged, see
-/// <see cref="FolderSwap"/>, and what both have is left of the old one for the next publish to begin with. Until the exchange the old site is untouched, whatever happens; after
-/// it the new one is complete. A publish that was killed is cleaned up by the next.
+/// What changed is made in a hidden folder beside the site, <c>.layshaft-NAME</c>. Until all of it is there the site is untouched, whatever
+/// happens. Then the site is brought up to date, see <see cref="SiteUpdate"/>; if that is cut off, the next command that opens the site
+/// finishes it. Files that did not change and files of others are not touched at all.
 /// </remarks>
 public sealed class Publisher
 {
@@ -75,10 +74,18 @@ public sealed class Publisher
         return (done, null);
     }
 
+    /// <summary>Whether a publish was cut off while it brought a site up to date: until the next publish some pages are old, some new or missing.</summary>
+    /// <param name="folder">The output folder.</param>
+    public bool IsCutOff(string folder)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        return File.Exists(StateFolder.Place(OutputFolder.RealPath(folder), SiteUpdate.NextOf(_options.ManifestPath)));
+    }
+
     /// <summary>Opens a site that stands, so that it is looked at while the plan is drawn up.</summary>
     /// <param name="folder">The output folder.</param>
     /// <returns>Null where there is no site yet, or it cannot be opened now; <see cref="Publish(SitePlan, string, CancellationToken)"/> tells why.</returns>
-    internal OpenedSite? Open(string folder) => File.Exists(new StateFolder(OutputFolder.RealPath(folder)).Register) ? TryOpen(folder, out _) : null;
+    internal OpenedSite? Open(string folder) => File.Exists(new StateFolder(OutputFolder.RealPath(folder)).Register) || IsCutOff(folder) ? TryOpen(folder, out _) : null;
 
     /// <summary>Publishes a plan into a site that was opened.</summary>
     /// <param name="plan">The site to be.</param>
@@ -105,7 +112,7 @@ public sealed class Publisher
         var warnings = new List<PublishProblem>();
         try
         {
-            new FolderSwap(state, _options.ManifestPath, _files, _options.Parallelism) { FolderClock = _options.FolderClock }.Mend(warnings);
+            new SiteUpdate(state, _options.ManifestPath, _files, _options.Parallelism).Recover(warnings);
         }
         catch (Exception e)
         {
@@ -115,7 +122,7 @@ public sealed class Publisher
                 throw;
             }
 
-            refused = new PublishProblem(state.Root, $"The remains of an interrupted publish cannot be removed: {e.Message}");
+            refused = new PublishProblem(state.Root, $"An interrupted publish cannot be finished or cleaned up: {e.Message}");
             return null;
         }
 

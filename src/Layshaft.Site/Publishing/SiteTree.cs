@@ -14,7 +14,7 @@ internal enum TreeKind
 /// <param name="Path">Its path in the tree.</param>
 /// <param name="Kind">What it is.</param>
 /// <param name="Size">A file's length in bytes.</param>
-/// <param name="Modified">A file's time, or a folder's from before what is in it was looked at, in ticks.</param>
+/// <param name="Modified">When a file or folder was last changed, in ticks; 0 for a link.</param>
 internal sealed record TreeEntry(string Path, TreeKind Kind, long Size, long Modified);
 
 /// <summary>Says of a file found in a tree whether it is to be held; for many threads at once.</summary>
@@ -27,15 +27,9 @@ internal sealed class SiteTree
 
     private readonly PathIndex<TreeEntry> _entries;
 
-    // Of the folder itself, from before what is in it was looked at.
-    private readonly long _rootModified;
-
-    private SiteTree(IEnumerable<TreeEntry> entries, long rootModified) => (_entries, _rootModified) = (new(entries, e => e.Path), rootModified);
+    private SiteTree(IEnumerable<TreeEntry> entries) => _entries = new(entries, e => e.Path);
 
     internal IReadOnlyCollection<TreeEntry> Entries => _entries;
-
-    /// <summary>Its folders, that itself too (an empty path), in order of path.</summary>
-    internal IEnumerable<TreeEntry> Folders => _entries.Where(e => e.Kind == TreeKind.Folder).Prepend(new(string.Empty, TreeKind.Folder, 0, _rootModified));
 
     internal TreeEntry? Find(string path) => _entries.Find(path);
 
@@ -46,12 +40,11 @@ internal sealed class SiteTree
     {
         if (!Directory.Exists(root))
         {
-            return new([], FolderTimes.None);
+            return new([]);
         }
 
         // The two upper floors one by one, what lies below them side by side.
         root = Path.TrimEndingDirectorySeparator(Path.GetFullPath(root));
-        var rootModified = FolderTimes.At(root);
         var upper = Found(root, root, choice, deep: false);
         upper.AddRange(upper.Where(e => e.Kind == TreeKind.Folder).ToList().SelectMany(e => Found(root, StateFolder.Place(root, e.Path), choice, deep: false)));
         string[] inner = [.. upper.Where(e => e.Kind == TreeKind.Folder && e.Path.Contains('/', StringComparison.Ordinal)).Select(e => e.Path)];
@@ -61,41 +54,7 @@ internal sealed class SiteTree
             blocks[i] = Found(root, StateFolder.Place(root, inner[i]), choice, deep: true);
             blocks[i].Sort((one, other) => string.CompareOrdinal(one.Path, other.Path));
         }, share: 4);
-        return new(InOrder(upper, inner, blocks), rootModified);
-    }
-
-    /// <summary>Looks at some of a tree only: at some places, and at all that lies directly in some folders or in any folder there that is not known.</summary>
-    /// <param name="root">The tree's folder.</param>
-    /// <param name="places">Paths, at which there may be nothing; a folder there is passed over.</param>
-    /// <param name="folders">Paths of folders, which may be gone.</param>
-    /// <param name="known">The folders that are known.</param>
-    /// <param name="choice">Which files to hold; null for all.</param>
-    internal static SiteTree LookAt(string root, IEnumerable<string> places, IEnumerable<string> folders, IReadOnlySet<string> known, FileChoice? choice = null)
-    {
-        root = Path.TrimEndingDirectorySeparator(Path.GetFullPath(root));
-        var (found, rootModified) = (new Dictionary<string, TreeEntry>(StringComparer.Ordinal), FolderTimes.At(root));
-        foreach (var folder in folders.Select(f => StateFolder.Place(root, f)).Where(f => FolderTimes.At(f) != FolderTimes.None))
-        {
-            foreach (var entry in Found(root, folder, choice, deep: false).Where(e => e.Path != StateFolder.MarkName))
-            {
-                var inner = entry.Kind == TreeKind.Folder && !known.Contains(entry.Path) ? Found(root, StateFolder.Place(root, entry.Path), choice, deep: true) : [];
-                foreach (var one in inner.Prepend(entry))
-                {
-                    found[one.Path] = one;
-                }
-            }
-        }
-
-        // A folder at a file's place has changed the time of the one that it is in.
-        foreach (var entry in places.Where(p => !found.ContainsKey(p)).Select(p => EntryAt(root, p)).OfType<TreeEntry>().Where(e => e.Kind != TreeKind.Folder))
-        {
-            if (entry.Kind == TreeKind.Link || choice?.Invoke(entry.Path, entry.Size, entry.Modified) != false)
-            {
-                found[entry.Path] = entry;
-            }
-        }
-
-        return new(found.Values.OrderBy(e => e.Path, StringComparer.Ordinal), rootModified);
+        return new(InOrder(upper, inner, blocks));
     }
 
     /// <summary>What stands at one place in a tree, or null.</summary>
@@ -113,7 +72,7 @@ internal sealed class SiteTree
     // All paths in a folder begin with its path and a slash, so they stand together, where that alone would stand.
     private static IEnumerable<TreeEntry> InOrder(List<TreeEntry> upper, string[] inner, List<TreeEntry>[] blocks)
     {
-        var parts = upper.Where(e => e.Path != StateFolder.MarkName).Select(e => (Key: e.Path, Entries: new List<TreeEntry> { e }))
+        var parts = upper.Select(e => (Key: e.Path, Entries: new List<TreeEntry> { e }))
             .Concat(inner.Zip(blocks, (path, block) => (Key: path + "/", Entries: block)));
         return parts.OrderBy(p => p.Key, StringComparer.Ordinal).SelectMany(p => p.Entries);
     }

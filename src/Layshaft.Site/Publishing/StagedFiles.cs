@@ -32,7 +32,7 @@ internal sealed class StagedFiles(SitePlan plan)
     /// <summary>Notes a file that was made.</summary>
     /// <param name="index">Which.</param>
     /// <param name="row">What is known of it.</param>
-    /// <param name="isStaged">Whether its file was made for the stage; otherwise the old site has the same bytes.</param>
+    /// <param name="isStaged">Whether its file is in the stage; otherwise the site has the same bytes already.</param>
     /// <param name="again">Whether the next publish shall make it again in any case.</param>
     internal void Make(int index, RegisterRow row, bool isStaged, bool again) =>
         (_rows[index], _origins[index], _again[index]) = (row, isStaged ? Origin.MadeAnew : Origin.MadeTheSame, again);

@@ -1,4 +1,3 @@
-using Layshaft.Site.Publishing.Links;
 using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
@@ -10,13 +9,10 @@ internal sealed class StagingException(string path, Exception inner)
     internal string Path { get; } = path;
 }
 
-/// <summary>Builds the tree that is to become the site.</summary>
+/// <summary>Makes the files of the site that are not known to be as before.</summary>
 internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, PublishOptions options, IFileWork files)
 {
     private const int ManyMade = 10_000;
-
-    /// <summary>Whether the disk is known to set a folder's time when a name comes into it or leaves it: the spare's note was right.</summary>
-    internal bool HasFolderTimes { get; private set; }
 
     /// <summary>Makes every output that is not known to be the same as before.</summary>
     internal StagedFiles Make(CancellationToken cancel)
@@ -38,88 +34,6 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
 
         MakeAll(open, staged, cancel);
         return staged;
-    }
-
-    /// <summary>
-    /// Brings together what was made, what the old site has and the new one keeps, strangers' files, the list of our files and the
-    /// mark; in the spare that the last publish left, where there is one.
-    /// </summary>
-    /// <returns>The hash of the list of our files.</returns>
-    internal ContentHash Complete(StagedFiles staged, SiteRegister register, Strangers strangers, LinkHistory links, ICollection<PublishProblem> warnings)
-    {
-        var folders = strangers.FoldersWith(plan.Paths, options.ManifestPath);
-        var list = default(ContentHash);
-        files.CreateFolder(Path.GetDirectoryName(InMade(options.ManifestPath))!);
-        var listed = SideBySide.Begin(
-            () => files.WriteThrough(InMade(options.ManifestPath), stream => list = SiteManifest.Write(stream, register, links)), options.Parallelism);
-        SpareReview? spare;
-        try
-        {
-            spare = new SpareTree(state, old, options.ManifestPath, files, options.Parallelism).BecomeStage(staged, folders, warnings);
-        }
-        finally
-        {
-            listed();
-        }
-
-        files.Restrict(InMade(options.ManifestPath));
-
-        HasFolderTimes = spare?.IsByNote == true;
-        if (spare is null)
-        {
-            files.Move(state.Made, state.Stage);
-        }
-
-        foreach (var folder in folders.Except(spare?.Folders ?? [], StringComparer.Ordinal).Order(StringComparer.Ordinal))
-        {
-            files.CreateFolder(InStage(folder));
-        }
-
-        var hasSecondNames = LinkAll(spare?.Lacking ?? staged.Where(i => !staged.IsStaged(i)));
-        if (spare is not null)
-        {
-            SideBySide.ForEach(
-                staged.Where(staged.IsStaged).Select(plan.Paths.TextOf).Append(options.ManifestPath), options.Parallelism, path => files.Move(InMade(path), InStage(path)));
-            FolderSwap.RemoveFolders(SiteTree.Walk(state.Made), state.Made, files);
-        }
-
-        foreach (var entry in strangers.Entries)
-        {
-            CopyStranger(entry);
-        }
-
-        files.Create(Path.Combine(state.Stage, StateFolder.MarkName)).Dispose();
-        if (options.PrivateFolder is { } closed)
-        {
-            files.Restrict(InStage(closed));
-        }
-
-        CopyRights();
-        RecordChanges(staged, list, hasSecondNames);
-        return list;
-    }
-
-    private void RecordChanges(StagedFiles staged, ContentHash list, bool hasSecondNames)
-    {
-        files.DeleteFile(state.SpareChanges);
-        if (Directory.Exists(state.Output))
-        {
-            files.WriteThrough(state.SpareChanges, stream => SpareChanges.Write(stream, list, hasSecondNames, staged.Where(staged.IsStaged).Select(plan.Paths.TextOf)));
-        }
-    }
-
-    private bool LinkAll(IEnumerable<int> kept)
-    {
-        var copies = 0;
-        SideBySide.ForEach(kept, options.Parallelism, i =>
-        {
-            var path = plan.Paths.TextOf(i);
-            if (!files.Link(InOld(path), InStage(path)))
-            {
-                Interlocked.Exchange(ref copies, 1);
-            }
-        });
-        return copies == 0;
     }
 
     private void MakeAll(int[] open, StagedFiles staged, CancellationToken cancel)
@@ -213,45 +127,5 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
             ? old.Register[was] with { Modified = old.IsAsNoted(was) ? old.Register[was].Modified : old.Find(plan.Paths.TextOf(index))!.Modified }
             : null;
 
-    private void CopyStranger(TreeEntry entry)
-    {
-        var (from, to) = (InOld(entry.Path), InStage(entry.Path));
-        if (entry.Kind == TreeKind.Link)
-        {
-            files.CopySymbolicLink(from, to);
-        }
-        else if (entry.Kind == TreeKind.File)
-        {
-            files.Link(from, to);
-        }
-    }
-
-    private void CopyRights()
-    {
-        // Nearly all have the same ones, and there may be very many. Inner ones first: what they lie in may be closed by its rights.
-        var folders = old.Others.Entries.Where(e => e.Kind == TreeKind.Folder).Select(e => e.Path).Append(string.Empty).ToArray();
-        var others = new bool[folders.Length];
-        SideBySide.ForEach(Enumerable.Range(0, folders.Length), options.Parallelism, i => others[i] = HasOtherRights(folders[i]));
-        foreach (var folder in folders.Where((_, i) => others[i]).OrderByDescending(f => f, StringComparer.Ordinal))
-        {
-            files.CopyRights(InOld(folder), InStage(folder));
-        }
-    }
-
-    // Rights that the owner gave a group stay; ours was open to everybody once.
-    private bool HasOtherRights(string folder) => !OperatingSystem.IsWindows()
-        && new DirectoryInfo(InOld(folder)).UnixFileMode is var was && new DirectoryInfo(InStage(folder)).UnixFileMode is var now && was != now && !IsNone(was) && !IsNone(now)
-        && !(folder == options.PrivateFolder && IsOpen(was));
-
-    /// <summary>Whether everybody may do something with a folder.</summary>
-    /// <param name="mode">Its rights.</param>
-    internal static bool IsOpen(UnixFileMode mode) => !IsNone(mode) && (mode & (UnixFileMode.OtherRead | UnixFileMode.OtherWrite | UnixFileMode.OtherExecute)) != 0;
-
-    private static bool IsNone(UnixFileMode mode) => (int)mode == -1;
-
     private string InMade(string path) => StateFolder.Place(state.Made, path);
-
-    private string InStage(string path) => StateFolder.Place(state.Stage, path);
-
-    private string InOld(string path) => StateFolder.Place(state.Output, path);
 }

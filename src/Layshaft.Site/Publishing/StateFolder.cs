@@ -14,35 +14,17 @@ internal sealed class StateFolder
 
     internal const string Prefix = ".layshaft-";
 
-    /// <summary>Stands in a complete staged tree, and so tells after a kill which of two trees is the new one.</summary>
-    internal const string MarkName = ".layshaft-staged";
-
     internal string Output { get; }
 
     internal string Root { get; }
 
     internal string Lock => Path.Combine(Root, "lock");
 
-    /// <summary>What was made for the new site, until the stage is there that it goes into.</summary>
+    /// <summary>The stage: files that were made for the site and are not in it yet.</summary>
     internal string Made => Path.Combine(Root, "made");
 
-    /// <summary>The tree that becomes the site; after an exchange, the tree that was.</summary>
-    internal string Stage => Path.Combine(Root, "stage");
-
-    /// <summary>The tree that was, where the system cannot exchange two folders in one step.</summary>
-    internal string Old => Path.Combine(Root, "old");
-
-    /// <summary>
-    /// What is left of the tree that was: second names of those files that the site still has, for the next publish to begin its
-    /// stage from; may be lost at any time.
-    /// </summary>
-    internal string Spare => Path.Combine(Root, "spare");
-
-    /// <summary>Where the spare may differ from the site, see <see cref="Publishing.SpareChanges"/>; without it there is no spare.</summary>
-    internal string SpareChanges => Path.Combine(Root, "spare-changes");
-
-    /// <summary>How the spare was left, see <see cref="Publishing.SpareNote"/>; may be lost at any time.</summary>
-    internal string SpareNote => Path.Combine(Root, "spare-note");
+    /// <summary>The next manifest, until it is whole and moves into the site.</summary>
+    internal string NextManifest => Path.Combine(Root, "manifest-next");
 
     /// <summary>Files of others that could not stay in the site.</summary>
     internal string Kept => Path.Combine(Root, "kept");
@@ -53,7 +35,7 @@ internal sealed class StateFolder
     /// <summary>What the host does not have yet, since the last upload that was confirmed.</summary>
     internal string Changes => Path.Combine(Root, "changes.txt");
 
-    /// <summary>The same once the staged tree is in place; written before the exchange, so that no kill between loses it.</summary>
+    /// <summary>The same once the site is up to date; written before the update begins, so that no kill loses it.</summary>
     internal string NextChanges => Path.Combine(Root, "changes-next");
 
     /// <summary>The links that the site has and had, for a person to read; may be lost at any time.</summary>
@@ -67,8 +49,6 @@ internal sealed class StateFolder
 
     /// <summary>What is known of the parts of the book; may be lost at any time.</summary>
     internal string Parts => Path.Combine(Root, "parts");
-
-    internal string OutputMark => Path.Combine(Output, MarkName);
 
     /// <summary>Makes the folder, for the publisher's eyes only, if it is not there.</summary>
     internal void Create()

@@ -26,8 +26,7 @@ public sealed class PipeTests : IDisposable
     [InlineData(".layshaft-site/register-new", ExitCode.Fine)]
     [InlineData(".layshaft-site/files", ExitCode.Fine)]
     [InlineData(".layshaft-site/parts", ExitCode.Fine)]
-    [InlineData(".layshaft-site/spare-note", ExitCode.Fine)]
-    [InlineData(".layshaft-site/spare-changes", ExitCode.Fine)]
+    [InlineData(".layshaft-site/manifest-next", ExitCode.Fine)]
     [InlineData(".layshaft-site/changes.txt-new", ExitCode.Fine)]
     public void It_does_not_keep_a_publish_waiting(string place, int code)
     {

@@ -36,16 +36,13 @@ internal sealed class SiteFolders : IDisposable
         return At(name);
     }
 
-    /// <summary>Paths and hashes of all files of a site; the mark of a publish that is not cleared away yet is none of them.</summary>
+    /// <summary>Paths and hashes of all files of a site.</summary>
     public string Tree(string name)
     {
         var text = new StringBuilder();
         foreach (var path in Directory.EnumerateFiles(At(name), "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
         {
-            if (Path.GetFileName(path) != ".layshaft-staged")
-            {
-                text.Append(Path.GetRelativePath(At(name), path)).Append(' ').Append(Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(path)))).Append('\n');
-            }
+            text.Append(Path.GetRelativePath(At(name), path)).Append(' ').Append(Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(path)))).Append('\n');
         }
 
         return text.ToString();

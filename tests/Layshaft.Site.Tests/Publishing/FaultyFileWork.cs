@@ -3,7 +3,7 @@ using Layshaft.Site.Publishing;
 namespace Layshaft.Site.Tests.Publishing;
 
 /// <summary>Real steps on disk, of which one fails, and after it all others if the process is to be dead.</summary>
-internal sealed class FaultyFileWork(int failAt = int.MaxValue, bool dead = false, bool exchange = true, bool hardLinks = true) : IFileWork
+internal sealed class FaultyFileWork(int failAt = int.MaxValue, bool dead = false, bool exchange = true) : IFileWork
 {
     private readonly DiskWork _disk = new(waitForDisk: false);
     private readonly Lock _lock = new();
@@ -36,31 +36,6 @@ internal sealed class FaultyFileWork(int failAt = int.MaxValue, bool dead = fals
         _disk.CreateFolder(path);
     }
 
-    public bool Link(string from, string to)
-    {
-        Step("link");
-        if (hardLinks)
-        {
-            return _disk.Link(from, to);
-        }
-
-        File.Copy(from, to);
-        File.SetLastWriteTimeUtc(to, File.GetLastWriteTimeUtc(from));
-        return false;
-    }
-
-    public void CopySymbolicLink(string from, string to)
-    {
-        Step("symlink");
-        _disk.CopySymbolicLink(from, to);
-    }
-
-    public void CopyRights(string from, string to)
-    {
-        Step("rights");
-        _disk.CopyRights(from, to);
-    }
-
     public void Restrict(string path)
     {
         Step("restrict");
@@ -71,6 +46,12 @@ internal sealed class FaultyFileWork(int failAt = int.MaxValue, bool dead = fals
     {
         Step("move");
         _disk.Move(from, to);
+    }
+
+    public void MoveOver(string from, string to)
+    {
+        Step("move over");
+        _disk.MoveOver(from, to);
     }
 
     public bool TryExchange(string one, string other)

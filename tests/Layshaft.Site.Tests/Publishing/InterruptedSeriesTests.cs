@@ -3,8 +3,8 @@ using Layshaft.Site.Publishing;
 namespace Layshaft.Site.Tests.Publishing;
 
 /// <summary>
-/// Publishes one after the other, each over the spare of the one before, with files that change, come, go and are restored, and
-/// with strangers' files and links: whichever step of whichever publish is the last, the site is the old or the new one.
+/// Publishes one after the other, with files that change, come, go and are restored, and with files and links of others: whichever step of
+/// whichever publish is the last, the next command finds or finishes the old or the new site.
 /// </summary>
 public sealed class InterruptedSeriesTests : IDisposable
 {
@@ -100,7 +100,7 @@ public sealed class InterruptedSeriesTests : IDisposable
     [InlineData(3, false, true)]
     [InlineData(2, true, false)]
     [InlineData(3, false, false)]
-    public void Whatever_step_of_a_publish_over_a_spare_is_the_last_the_site_is_whole_and_the_next_publishes_are_right(int faulty, bool dead, bool exchange)
+    public void Whatever_step_of_a_publish_is_the_last_the_next_command_makes_the_site_whole_and_the_next_publishes_are_right(int faulty, bool dead, bool exchange)
     {
         var (_, before, after, steps) = Whole();
         var (sawOld, sawNew) = (0, 0);
@@ -113,9 +113,9 @@ public sealed class InterruptedSeriesTests : IDisposable
                 if (turn == faulty)
                 {
                     var result = new Publisher(Sites.Options, new FaultyFileWork(failAt, dead, exchange)).Publish(Plans[turn], _temp.At(site));
+                    Sites.OpenAgain(_temp.At(site));
                     var shown = Sites.Show(_temp.At(site));
-                    Assert.Contains(shown, exchange || !dead ? [before[turn], after[turn]] : new[] { before[turn], after[turn], "(none)" });
-                    Assert.Equal(result.Outcome == PublishOutcome.Published, shown == after[turn]);
+                    Assert.Equal(result.IsCutOff || result.Outcome == PublishOutcome.Published ? after[turn] : before[turn], shown);
                     sawOld += shown == before[turn] ? 1 : 0;
                     sawNew += shown == after[turn] ? 1 : 0;
                 }

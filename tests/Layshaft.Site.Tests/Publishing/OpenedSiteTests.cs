@@ -48,11 +48,11 @@ public sealed class OpenedSiteTests : IDisposable
     }
 
     [Fact]
-    public void What_a_killed_publish_left_is_mended_first()
+    public void What_a_killed_publish_left_is_finished_first()
     {
         Publisher().Publish(First, Out);
 
-        // Dead at its last step: the new site is in place, with the mark that says so.
+        // Dead while the site is brought up to date.
         var files = new FaultyFileWork();
         Publisher(files).Publish(Second, Out);
         Publisher().Publish(First, Out);
@@ -60,7 +60,7 @@ public sealed class OpenedSiteTests : IDisposable
         for (var at = files.Steps; at > 0 && dead == 0; at--)
         {
             Publisher(new FaultyFileWork(at, dead: true)).Publish(Second, Out);
-            dead = File.Exists(new StateFolder(Out).OutputMark) ? at : 0;
+            dead = Publisher().IsCutOff(Out) ? at : 0;
             if (dead == 0)
             {
                 Publisher().Publish(First, Out);
@@ -69,7 +69,7 @@ public sealed class OpenedSiteTests : IDisposable
 
         Assert.True(dead > 0);
         using var opened = Publisher().Open(Out)!;
-        Assert.False(File.Exists(new StateFolder(Out).OutputMark));
+        Assert.False(Publisher().IsCutOff(Out));
         Assert.Equal(PublishOutcome.Unchanged, Publisher().Publish(Second, opened).Outcome);
     }
 

@@ -30,16 +30,14 @@ public sealed class SiteTreeTests : IDisposable
     }
 
     [Fact]
-    public void Links_are_seen_and_not_followed_and_the_mark_counts_only_deeper()
+    public void Links_are_seen_and_not_followed()
     {
         _temp.Write("one/two/x", "1");
-        _temp.Write(StateFolder.MarkName, "");
-        _temp.Write($"one/{StateFolder.MarkName}", "");
         Directory.CreateSymbolicLink(_temp.At("link"), _temp.At("one"));
         Directory.CreateSymbolicLink(_temp.At("one/link"), _temp.At("one"));
         Directory.CreateSymbolicLink(_temp.At("one/two/link"), _temp.At("one"));
         Assert.Equal(
-            [("link", TreeKind.Link), ("one", TreeKind.Folder), ($"one/{StateFolder.MarkName}", TreeKind.File), ("one/link", TreeKind.Link),
+            [("link", TreeKind.Link), ("one", TreeKind.Folder), ("one/link", TreeKind.Link),
                 ("one/two", TreeKind.Folder), ("one/two/link", TreeKind.Link), ("one/two/x", TreeKind.File)],
             SiteTree.Walk(_temp.Path).Entries.Select(e => (e.Path, e.Kind)));
         Assert.Empty(SiteTree.Walk(_temp.At("none")).Entries);

@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using System.Text;
 using Layshaft.Site.Publishing;
 
@@ -15,30 +14,16 @@ internal static class Sites
     internal static SitePlan Plan(params (string Path, string Content)[] files) => SitePlan.Of(files.Select(f =>
         PlannedOutput.OfText(f.Path, [new("content", f.Content)], () => f.Content)));
 
-    /// <summary>
-    /// Holds that a publish left no tree of its work but a spare, and in that nothing but files that the site's list names, as it
-    /// names them.
-    /// </summary>
+    /// <summary>Finishes what was cut off, as the next command does.</summary>
+    internal static void OpenAgain(string folder, FaultyFileWork? files = null) => new Publisher(Options, files ?? new()).Open(folder)?.Dispose();
+
+    /// <summary>Checks that nothing of a publish's work is left, in the site or beside it.</summary>
     internal static void AssertNothingLeft(string folder)
     {
         var state = new StateFolder(folder);
-        Assert.Empty(Directory.EnumerateDirectories(state.Root).Except([state.Spare, state.Kept]));
-        Assert.False(Path.Exists(state.OutputMark));
-        Assert.False(Path.Exists(Path.Combine(state.Spare, StateFolder.MarkName)));
-        if (!Directory.Exists(state.Spare))
-        {
-            return;
-        }
-
-        var list = File.ReadAllBytes(StateFolder.Place(folder, Manifest));
-        Assert.NotNull(SpareChanges.Read(state.SpareChanges, ContentHash.Of(SHA256.HashData(list))));
-        var named = SiteManifest.Parse(list)!;
-        foreach (var entry in SiteTree.Walk(state.Spare).Entries.Where(e => e.Kind != TreeKind.Folder))
-        {
-            var place = StateFolder.Place(state.Spare, entry.Path);
-            Assert.Equal(TreeKind.File, entry.Kind);
-            Assert.Equal(entry.Path == Manifest ? ContentHash.Of(SHA256.HashData(list)) : named.Find(entry.Path)?.Sha256, OldSite.HashOf(place));
-        }
+        Assert.Empty(Directory.EnumerateDirectories(state.Root).Except([state.Kept]));
+        Assert.False(Path.Exists(state.NextManifest) || Path.Exists(state.NextChanges));
+        Assert.False(new Publisher(Options).IsCutOff(folder));
     }
 
     /// <summary>Everything in a folder, one line a file, with its content.</summary>

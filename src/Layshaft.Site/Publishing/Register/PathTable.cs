@@ -162,14 +162,6 @@ internal sealed class PathTable
         }
     }
 
-    /// <summary>Those that lie in a folder and in none below it.</summary>
-    /// <param name="folder">The folder; empty for the uppermost.</param>
-    internal IEnumerable<int> In(string folder)
-    {
-        var length = folder.Length == 0 ? 0 : Encoding.UTF8.GetByteCount(folder) + 1;
-        return (length == 0 ? Enumerable.Range(0, Count) : Below(folder)).Where(i => this[i][length..].IndexOf((byte)'/') < 0);
-    }
-
     /// <summary>Every folder that a path lies in, those above before those below; each once.</summary>
     internal IEnumerable<string> Folders()
     {
