@@ -86,6 +86,18 @@ public class BookReaderTests
     }
 
     [Theory]
+    [InlineData("gear: 0, side: coast", null)]
+    [InlineData("gear: 12", "no-such-gear")]
+    [InlineData("side: left", "unknown-word")]
+    public void A_measure_of_dogs_names_a_gear_of_the_gearbox_and_a_side(string written, string? code)
+    {
+        var box = Directory.GetFiles(Books.Folder("Small/gearboxes"))[0];
+        var read = Books.SmallWith($"gearboxes/{Path.GetFileName(box)}", t => t.Replace("wear_makes_it: larger}", $"wear_makes_it: larger, {written}}}", StringComparison.Ordinal));
+
+        Assert.Equal(code is null ? [] : [code], read.Problems.Select(p => p.Code).Distinct());
+    }
+
+    [Theory]
     [InlineData("customer/x.yaml", "unknown-folder")]
     [InlineData("customers/x.yml", "wrong-ending")]
     [InlineData("customers/Big Name.yaml", "bad-name")]

@@ -86,9 +86,9 @@ internal static class GearboxChecks
         }
 
         var most = box.RatioSets.Max(r => r.Gears.Count);
-        if (part.Gear > most)
+        foreach (var (gear, place) in part.Measures.Select(m => (m.Gear, m.Origin.At("gear"))).Prepend((part.Gear, part.Origin.At("gear"))).Where(g => g.Item1 > most))
         {
-            check.Problems.Add("no-such-gear", part.Origin.At("gear"), $"This gearbox has no gear {part.Gear}.", $"Write a gear from 1 to {most}, or 0 for reverse.");
+            check.Problems.Add("no-such-gear", place, $"This gearbox has no gear {gear}.", $"Write a gear from 1 to {most}, or 0 for reverse.");
         }
     }
 

@@ -3,25 +3,28 @@ using Layshaft.Book.Shapes;
 
 namespace Layshaft.Book.Records;
 
-/// <summary>What the wear can say about the driving.</summary>
+/// <summary>What the wear of the dogs can say about how they engage.</summary>
 public enum WearPattern
 {
-    /// <summary>The low gears are worst.</summary>
-    LowGearsWorst,
+    /// <summary>Reverse or first is worn: engaged at rest.</summary>
+    AtRest,
 
-    /// <summary>One gear stands out.</summary>
+    /// <summary>One gear that is engaged on the move stands out.</summary>
     OneGear,
 
-    /// <summary>All gears alike.</summary>
-    AllAlike,
+    /// <summary>Gears that are engaged on the move are worn, on no clear side.</summary>
+    SeveralGears,
 
-    /// <summary>The coast side is worst: it lets go on the overrun.</summary>
-    CoastSide,
-
-    /// <summary>The drive side is worst.</summary>
+    /// <summary>Their drive side is worn.</summary>
     DriveSide,
 
-    /// <summary>Nothing to renew.</summary>
+    /// <summary>Their coast side is worn.</summary>
+    CoastSide,
+
+    /// <summary>A back-cut is worn.</summary>
+    BackCutWorn,
+
+    /// <summary>No gear has reached the watch level.</summary>
     NothingWorn,
 }
 
@@ -32,17 +35,18 @@ public enum WearPattern
 public sealed record Advice(Origin Origin, WearPattern When, string Words) : IPlaced
 {
     /// <summary>How it is written.</summary>
-    public static RecordShape<Advice> Shape { get; } = new("a piece of advice", "Driving advice, printed when its condition applies.", f => new Advice(
+    public static RecordShape<Advice> Shape { get; } = new("a piece of advice", "Driving advice, printed in place of the built-in words when its condition applies.", f => new Advice(
         f.Origin,
         f.Required(
             "when",
             new ChoiceShape<WearPattern>(
                 "a wear pattern",
-                ("low gears worst", WearPattern.LowGearsWorst),
+                ("at rest", WearPattern.AtRest),
                 ("one gear", WearPattern.OneGear),
-                ("all alike", WearPattern.AllAlike),
-                ("coast side", WearPattern.CoastSide),
+                ("several gears", WearPattern.SeveralGears),
                 ("drive side", WearPattern.DriveSide),
+                ("coast side", WearPattern.CoastSide),
+                ("back-cut worn", WearPattern.BackCutWorn),
                 ("nothing worn", WearPattern.NothingWorn)),
             "Wear pattern for which the advice is printed."),
         f.Required("words", Scalars.Text, "The advice (Markdown).")));

@@ -46,11 +46,14 @@ public sealed record Finding(
     IReadOnlyList<string> Photos,
     string? InternalNote) : IPlaced
 {
+    /// <summary>A side of the tooth or dog.</summary>
+    public static ChoiceShape<Flank> SideShape { get; } = new("a side", ("drive", Records.Flank.Drive), ("coast", Records.Flank.Coast));
+
     /// <summary>How it is written.</summary>
     public static RecordShape<Finding> Shape { get; } = new("a finding", "What was seen or measured on one part.", f => new Finding(
         f.Origin,
         f.Required("part", Scalars.Id, "Inspected part: its id in the gearbox file."),
-        f.OptionalValue("side", new ChoiceShape<Flank>("a side", ("drive", Records.Flank.Drive), ("coast", Records.Flank.Coast)), "Side of the tooth or dog: drive or coast."),
+        f.OptionalValue("side", SideShape, "Side of the tooth or dog: drive or coast."),
         f.Optional("position", Scalars.Text, "Position on the part."),
         f.List("measurements", Measurement.Shape, "Measurements of the part."),
         f.List("conditions", DamageTerms.Shape, "Damage seen, as terms of the glossary."),

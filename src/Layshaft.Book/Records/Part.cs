@@ -145,7 +145,10 @@ public enum WearSense
 /// <param name="Wear">Whether wear makes it larger or smaller; null to take it from new and limit.</param>
 /// <param name="Span">Over how many teeth the span is taken, where this is a span; null otherwise.</param>
 /// <param name="Pin">Pin diameter, where this is a size over pins; null otherwise.</param>
-public sealed record Measure(Origin Origin, string Id, string Name, IQuantity New, IQuantity Limit, WearSense? Wear, int? Span, Length? Pin) : IPlaced
+/// <param name="Gear">The gear whose dogs it is taken on (1 is first, 0 is reverse); null if it is not taken on dogs.</param>
+/// <param name="Side">The side it is always taken on; null for the side of the finding.</param>
+public sealed record Measure(
+    Origin Origin, string Id, string Name, IQuantity New, IQuantity Limit, WearSense? Wear, int? Span, Length? Pin, int? Gear, Flank? Side) : IPlaced
 {
     /// <summary>How it is written.</summary>
     public static RecordShape<Measure> Shape { get; } = new("a measure", "A size that is measured on a part.", f => new Measure(
@@ -156,7 +159,9 @@ public sealed record Measure(Origin Origin, string Id, string Name, IQuantity Ne
         f.Required("limit", Quantities.Measured.Like("3.70 mm"), "Wear limit: below the new size if wear makes it smaller, above if larger."),
         f.OptionalValue("wear_makes_it", new ChoiceShape<WearSense>("an effect of wear", ("larger", WearSense.Larger), ("smaller", WearSense.Smaller)), "Whether wear makes it larger or smaller; checked against new and limit."),
         f.OptionalValue("span", Scalars.Count.Like("3"), "For a span (base tangent) measure: number of teeth spanned."),
-        f.OptionalValue("pin", Quantities.Length.Like("5 mm"), "For a size over two pins: pin diameter.")));
+        f.OptionalValue("pin", Quantities.Length.Like("5 mm"), "For a size over two pins: pin diameter."),
+        f.OptionalValue("gear", Scalars.CountOrNone.Like("2"), "For a measure of dogs: the gear they engage; 1 is first, 0 is reverse. Driving advice needs it."),
+        f.OptionalValue("side", Finding.SideShape, "Side it is always taken on. Default: the side of the finding.")));
 }
 
 /// <summary>When a part is watched and when it is renewed, as shares of its wear allowance.</summary>

@@ -53,6 +53,7 @@ internal static class FieldAudiences
             gearboxes: manual input_inertia dog_inertia parts[].id parts[].name parts[].kind parts[].gear parts[].shaft
                 parts[].along parts[].width parts[].teeth parts[].measures[].id parts[].measures[].name parts[].measures[].new
                 parts[].measures[].limit parts[].measures[].wear_makes_it parts[].measures[].span parts[].measures[].pin
+                parts[].measures[].gear parts[].measures[].side
                 parts[].grading.watch_from parts[].grading.renew_from parts[].price parts[].service_life settings[].id
                 settings[].name settings[].kind settings[].target settings[].shims settings[].more_shim settings[].condition
                 settings[].required strip[].id strip[].do strip[].caution build[].id build[].do build[].caution cautions[]

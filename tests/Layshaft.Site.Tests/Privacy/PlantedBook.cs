@@ -39,8 +39,8 @@ internal static class PlantedBook
               - { id: "W:scope", name: W, resolution: 0.01 mm, error_limit: 0.01 mm, repeatability: 0.01 mm, calibrated: 2022-12-01, calibrate_every: 10 years }
               - { id: "W:wrench", name: W, resolution: 1 N·m, class: 4 %, calibrated: 2022-12-01, calibrate_every: 10 years }
             advice:
-              - { when: low gears worst, words: W }
-              - { when: all alike, words: W }
+              - { when: at rest, words: W }
+              - { when: several gears, words: W }
               - { when: one gear, words: W }
             """,
         ["W:logo.png"] = "no picture of ours is read for it",
@@ -72,8 +72,8 @@ internal static class PlantedBook
                 along: 57 mm
                 width: 18 mm
                 measures:
-                  - { id: "W:r1", name: W, new: 0.30 mm, limit: 1.20 mm, wear_makes_it: larger }
-                  - { id: "W:r2", name: W, new: 0.30 mm, limit: 1.20 mm }
+                  - { id: "W:r1", name: W, new: 0.30 mm, limit: 1.20 mm, wear_makes_it: larger, gear: 1, side: drive }
+                  - { id: "W:r2", name: W, new: 0.30 mm, limit: 1.20 mm, gear: 2, side: coast }
                 grading: { watch_from: 60 %, renew_from: 100 % }
                 price: M
                 cost: M

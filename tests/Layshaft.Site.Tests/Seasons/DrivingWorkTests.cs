@@ -21,7 +21,7 @@ public sealed class DrivingWorkTests
     }
 
     [Fact]
-    public void Every_report_says_what_the_comparison_says_and_no_more()
+    public void A_report_compares_wear_with_work_only_where_dogs_are_worn()
     {
         var said = 0;
         foreach (var job in s_demo.Book.Jobs.Where(j => j.Finished is not null))
@@ -29,21 +29,12 @@ public sealed class DrivingWorkTests
             var view = OwnerView.Of(s_demo.Book, s_demo.Book.Units[job.Unit]).First(v => v.IsOwn(job));
             var section = (DrivingSection?)DrivingSection.Compose(new ReportContext(s_demo, view, s_demo.Assessment.Jobs[job.Number]))?.Model;
             var about = section?.Facts.Count(f => f.Contains("work ", StringComparison.Ordinal)) ?? 0;
-            Assert.Equal(Against(job.Number)?.Verdict is null or WearAgainstWorkVerdict.TooFewToSay or WearAgainstWorkVerdict.NoWear ? 0 : 1, about);
+            Assert.InRange(about, 0, Against(job.Number)?.Verdict is null or WearAgainstWorkVerdict.TooFewToSay or WearAgainstWorkVerdict.NoWear ? 0 : 1);
+            Assert.True(about == 0 || DrivingAssessment.Of(s_demo.Assessment.Jobs[job.Number]).Signs is { AtRest.Count: > 0 } or { Moving.Count: > 0 }, job.Number);
             said += about;
         }
 
         Assert.True(said > 2);
-    }
-
-    [Fact]
-    public void A_gear_that_stands_out_calls_for_the_advice_on_one_gear_unless_it_is_first()
-    {
-        var job = s_demo.Assessment.Jobs["0411"];
-        WearAgainstWork Work(int gear) => new(WearAgainstWorkVerdict.OneGearStandsOut, gear, [], RankCorrelation.Of([1, 2], [1, 2]));
-        Assert.DoesNotContain(Book.Records.WearPattern.OneGear, DrivingAssessment.Of(job).Rules);
-        Assert.DoesNotContain(Book.Records.WearPattern.OneGear, DrivingAssessment.Of(job, Work(1)).Rules);
-        Assert.Equal(DrivingSigns.Of(DrivingAssessment.Of(job).Wear).Pattern == WearPattern.NoPattern, DrivingAssessment.Of(job, Work(3)).Rules.Contains(Book.Records.WearPattern.OneGear));
     }
 
     [Fact]
@@ -55,7 +46,7 @@ public sealed class DrivingWorkTests
         var section = (DrivingSection)DrivingSection.Compose(new ReportContext(s_demo, views.First(v => v.IsOwn(job)), assessed))!.Model;
 
         Assert.Contains("Count <em>two</em> before second.", section.Words[0].ToString(), StringComparison.Ordinal);
-        Assert.True(section.Words.Count > 1, "the shop's advice should follow");
+        Assert.NotEmpty(section.Signs);
     }
 
     private static WearAgainstWork? Against(string job) =>

@@ -23,7 +23,7 @@ internal static class SmallBook
         instruments:
           - { id: scope, name: Microscope, resolution: 0.01 mm, error_limit: 0.01 mm, repeatability: 0.01 mm, calibrated: 2022-12-01, calibrate_every: 10 years }
         advice:
-          - { when: low gears worst, words: "ADVICE-LOW move it quickly." }
+          - { when: several gears, words: "ADVICE-SEVERAL move it quickly." }
           - { when: nothing worn, words: "ADVICE-NONE carry on." }
         """;
 
@@ -38,8 +38,8 @@ internal static class SmallBook
             kind: dog ring
             gear: 1
             measures:
-              - { id: radius-1, name: Radius on first, new: 0.30 mm, limit: 1.20 mm }
-              - { id: radius-2, name: Radius on second, new: 0.30 mm, limit: 1.20 mm }
+              - { id: radius-1, name: Radius on first, new: 0.30 mm, limit: 1.20 mm, gear: 1 }
+              - { id: radius-2, name: Radius on second, new: 0.30 mm, limit: 1.20 mm, gear: 2 }
             price: 100
             cost: 77.31
             stock: 0
@@ -48,8 +48,8 @@ internal static class SmallBook
             kind: dog ring
             gear: 3
             measures:
-              - { id: radius-3, name: Radius on third, new: 0.30 mm, limit: 1.20 mm }
-              - { id: radius-4, name: Radius on fourth, new: 0.30 mm, limit: 1.20 mm }
+              - { id: radius-3, name: Radius on third, new: 0.30 mm, limit: 1.20 mm, gear: 3 }
+              - { id: radius-4, name: Radius on fourth, new: 0.30 mm, limit: 1.20 mm, gear: 4 }
             service_life: 60 h
           - { id: front, name: Front bearing, kind: bearing }
           - { id: seal, name: Seal, kind: seal }

@@ -1,115 +1,106 @@
 namespace Layshaft.Engineering.Life;
 
 /// <summary>
-/// What the wear of the dogs says about the driving: facts for advice, with the gears concerned. The thresholds are common
-/// practice, no source: they keep the report silent where a difference is smaller than grades can be told apart.
+/// What the wear of the dogs says about how they engage. Only wear that has reached the watch level beyond its uncertainty
+/// counts. The rules are common practice of the trade, no source: reverse and first are engaged at rest, the other gears on the move.
 /// </summary>
-/// <param name="Pattern">Which gears are worn most.</param>
-/// <param name="Gears">The gears that make the pattern, worst first; empty when there is none.</param>
-/// <param name="Side">Which flanks are worn most.</param>
-/// <param name="DriveShare">Drive-side wear as a share of both sides' wear over the gears with both measured; <c>null</c> without such gears.</param>
-public sealed record DrivingSigns(WearPattern Pattern, IReadOnlyList<int> Gears, WornSide Side, double? DriveShare)
+/// <param name="AtRest">Worn gears that are engaged at rest, worst first.</param>
+/// <param name="Moving">Worn gears that are engaged on the move, lowest first.</param>
+/// <param name="OneStandsOut">Whether one gear engaged on the move is far more worn than the others, which are sound.</param>
+/// <param name="Side">Which flanks of the gears in <paramref name="Moving"/> are worn.</param>
+/// <param name="Better">Higher gears that are sound and whose steps are smaller than those of every gear in <paramref name="Moving"/>, lowest first.</param>
+/// <param name="IsNothingWorn">Whether every gear that was measured is sound.</param>
+public sealed record DrivingSigns(
+    IReadOnlyList<int> AtRest, IReadOnlyList<int> Moving, bool OneStandsOut, WornSide Side, IReadOnlyList<int> Better, bool IsNothingWorn)
 {
-    /// <summary>Gears below which no pattern is read: with two, one is always the worse.</summary>
+    /// <summary>Gears engaged on the move below which none can stand out: with two, one is always the worse.</summary>
     public const int LeastGears = 3;
-
-    /// <summary>Share of the allowance below which wear is not read.</summary>
-    public const double LeastWear = 0.2;
 
     /// <summary>How many times worse a gear must be to stand out.</summary>
     public const double StandsOut = 2.0;
-
-    /// <summary>Largest ratio of worst to least worn gear at which all count as alike.</summary>
-    public const double Alike = 1.5;
 
     /// <summary>Share of both sides' wear from which one side counts as the worse.</summary>
     public const double SideShare = 0.6;
 
     /// <summary>Reads the signs.</summary>
-    /// <param name="gears">Wear by gear, each gear once.</param>
+    /// <param name="gears">Wear by gear, each gear once, each with a side measured.</param>
+    /// <param name="ratios">Ratios of the forward gears, first gear first; empty if they are not known.</param>
     /// <returns>What they say.</returns>
-    /// <exception cref="ArgumentException">A gear is named twice or a wear is negative or not finite.</exception>
-    public static DrivingSigns Of(IReadOnlyList<GearWear> gears)
+    /// <exception cref="ArgumentException">A gear is named twice or has no wear, or a number is not finite.</exception>
+    public static DrivingSigns Of(IReadOnlyList<GearWear> gears, IReadOnlyList<double> ratios)
     {
         ArgumentNullException.ThrowIfNull(gears);
+        ArgumentNullException.ThrowIfNull(ratios);
         if (gears.Select(gear => gear.Gear).Distinct().Count() != gears.Count)
         {
             throw new ArgumentException("Each gear is named once.", nameof(gears));
         }
 
-        if (gears.SelectMany(gear => new[] { gear.DriveSide, gear.CoastSide }).Any(wear => wear is not null && !(wear >= 0 && double.IsFinite(wear.Value))))
+        if (gears.Any(gear => gear is { Drive: null, Coast: null, Either: null } || !double.IsFinite(gear.Worst.Share) || !(gear.Worst.Uncertainty >= 0)))
         {
-            throw new ArgumentException("Wear is a finite share of 0 or more.", nameof(gears));
+            throw new ArgumentException("Wear is a finite share with an uncertainty of 0 or more.", nameof(gears));
         }
 
-        var measured = gears.Where(gear => gear.Worse is not null).OrderByDescending(gear => gear.Worse).ThenBy(gear => gear.Gear).ToArray();
-        var (pattern, concerned) = PatternOf(measured);
-        var (side, share) = SideOf(gears);
-        return new DrivingSigns(pattern, concerned, side, share);
+        GearWear[] moving = [.. gears.Where(gear => gear.Gear > 1).OrderBy(gear => gear.Gear)];
+        GearWear[] worn = [.. moving.Where(gear => gear.IsWorn)];
+        var alone = worn.Length == 1 && moving.Length >= LeastGears
+            && moving.Where(gear => gear != worn[0]).All(gear => gear.IsSound && worn[0].Worst.Share - worn[0].Worst.Uncertainty >= StandsOut * gear.Worst.Share);
+        return new DrivingSigns(
+            [.. gears.Where(gear => gear.Gear <= 1 && gear.IsWorn).OrderByDescending(gear => gear.Worst.Share).Select(gear => gear.Gear)],
+            [.. worn.Select(gear => gear.Gear)],
+            alone,
+            SideOf(worn),
+            alone || worn.Length == 0 ? [] : [.. BetterThan(worn, moving, ratios)],
+            gears.Count > 0 && gears.All(gear => gear.IsSound));
     }
 
-    private static (WearPattern Pattern, IReadOnlyList<int> Gears) PatternOf(GearWear[] worstFirst)
+    // The smaller the step, the smaller the speed difference at the dogs.
+    private static IEnumerable<int> BetterThan(GearWear[] worn, GearWear[] moving, IReadOnlyList<double> ratios)
     {
-        if (worstFirst.Length < LeastGears)
+        var highest = worn[^1].Gear;
+        if (moving[^1].Gear > ratios.Count)
         {
-            return (WearPattern.TooFewToSay, []);
+            return [];
         }
 
-        double[] wear = [.. worstFirst.Select(gear => gear.Worse!.Value)];
-        if (wear[0] < LeastWear)
-        {
-            return (WearPattern.HardlyWorn, []);
-        }
-
-        if (wear[0] >= StandsOut * wear[1])
-        {
-            return (WearPattern.OneGearOnly, [worstFirst[0].Gear]);
-        }
-
-        if (wear[0] <= Alike * wear[^1])
-        {
-            return (WearPattern.AllAlike, [.. worstFirst.Select(gear => gear.Gear)]);
-        }
-
-        return LowGearsWorst(worstFirst);
+        double Step(int gear) => ratios[gear - 2] / ratios[gear - 1];
+        var least = worn.Min(gear => Step(gear.Gear));
+        GearWear[] above = [.. moving.Where(gear => gear.Gear > highest)];
+        return above.All(gear => gear.IsSound && Step(gear.Gear) < least) ? above.Select(gear => gear.Gear) : [];
     }
 
-    private static (WearPattern Pattern, IReadOnlyList<int> Gears) LowGearsWorst(GearWear[] worstFirst)
+    private static WornSide SideOf(GearWear[] worn)
     {
-        // Second may or may not be among them: it is selected at low speed too. Those above must be clearly less worn.
-        var low = worstFirst.Where(gear => gear.Gear is GearWear.Reverse or 1).ToArray();
-        var high = worstFirst.Where(gear => gear.Gear > 2).ToArray();
-        if (low.Length < 2 || high.Length < 2 || low[^1].Worse < LeastWear || low[^1].Worse < Alike * high[0].Worse)
+        if (worn.Length == 0 || worn.Any(gear => gear.Either is { IsWorn: true }))
         {
-            return (WearPattern.NoPattern, []);
+            return WornSide.NotKnown;
         }
 
-        return (WearPattern.LowGearsAndReverseWorst,
-            [.. worstFirst.Where(gear => gear.Gear <= 2 && gear.Worse >= Alike * high[0].Worse).Select(gear => gear.Gear)]);
-    }
-
-    private static (WornSide Side, double? DriveShare) SideOf(IReadOnlyList<GearWear> gears)
-    {
-        var both = gears.Where(gear => gear.DriveSide is not null && gear.CoastSide is not null).ToArray();
-        var drive = both.Sum(gear => gear.DriveSide!.Value);
-        var total = drive + both.Sum(gear => gear.CoastSide!.Value);
-        if (!(total > 0))
+        // The technician records the side that is worn: where only one was, that is the side.
+        if (worn.All(gear => gear is { Drive: not null, Coast: null }))
         {
-            return (WornSide.TooFewToSay, null);
+            return WornSide.Drive;
         }
 
-        var share = drive / total;
-        if (both.Length < LeastGears || both.Max(gear => gear.Worse) < LeastWear)
+        if (worn.All(gear => gear is { Drive: null, Coast: not null }))
         {
-            return (WornSide.TooFewToSay, share);
+            return WornSide.Coast;
         }
 
-        // The sum may be one bad gear: most gears must lean the same way as well.
-        var leaningToDrive = both.Count(gear => gear.DriveSide > gear.CoastSide);
-        var leaningToCoast = both.Count(gear => gear.DriveSide < gear.CoastSide);
-        var side = share >= SideShare && 3 * leaningToDrive >= 2 * both.Length ? WornSide.DriveSide
-            : share <= 1 - SideShare && 3 * leaningToCoast >= 2 * both.Length ? WornSide.CoastSide
+        if (worn.Any(gear => gear.Drive is null || gear.Coast is null))
+        {
+            return WornSide.NotKnown;
+        }
+
+        // The sum may be one bad gear: most gears must lean the same way as well, beyond their uncertainty.
+        var share = worn.Sum(gear => Positive(gear.Drive!)) / worn.Sum(gear => Positive(gear.Drive!) + Positive(gear.Coast!));
+        return share >= SideShare && 3 * worn.Count(gear => Exceeds(gear.Drive!, gear.Coast!)) >= 2 * worn.Length ? WornSide.Drive
+            : share <= 1 - SideShare && 3 * worn.Count(gear => Exceeds(gear.Coast!, gear.Drive!)) >= 2 * worn.Length ? WornSide.Coast
             : WornSide.BothAlike;
-        return (side, share);
     }
+
+    private static double Positive(DogWear wear) => Math.Max(0, wear.Share);
+
+    private static bool Exceeds(DogWear one, DogWear other) =>
+        one.Share - other.Share > Math.Sqrt((one.Uncertainty * one.Uncertainty) + (other.Uncertainty * other.Uncertainty));
 }

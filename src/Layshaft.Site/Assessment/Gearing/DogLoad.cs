@@ -29,34 +29,19 @@ public sealed record DogLoad(GearingCase Case, FittedGears Gears, bool IsFromLas
         return work.Value is { Engagements.Count: > 0 } done ? new DogLoad(made, gears, isFromLastEvent, done.Rings) : null;
     }
 
-    /// <summary>
-    /// The greatest share of its wear allowance that a dog ring's side has used, by gear. A measure belongs to the gear
-    /// whose number ends its id (<c>radius-2</c>); on a ring whose measures name no gear all belong to the ring's own.
-    /// </summary>
+    /// <summary>The greatest share of its wear allowance that a dog ring's side has used, by the gear its measures name.</summary>
     public static IReadOnlyDictionary<int, double> WearByGear(IEnumerable<FindingAssessment> findings)
     {
         ArgumentNullException.ThrowIfNull(findings);
         var wear = new SortedDictionary<int, double>();
-        foreach (var finding in findings.Where(f => f.Part is { Kind: PartKind.DogRing, Gear: > 0 }))
+        foreach (var measure in findings.Where(f => f.Part.Kind == PartKind.DogRing).SelectMany(f => f.Measures))
         {
-            var first = finding.Part.Gear!.Value;
-            var named = finding.Part.Measures.Any(m => GearOf(m.Id, first) is not null);
-            foreach (var measure in finding.Measures)
+            if (measure.Measure.Gear is > 0 and { } gear)
             {
-                if ((named ? GearOf(measure.Measure.Id, first) : first) is { } gear)
-                {
-                    var used = Math.Max(0, measure.Wear.ShareUsed.Value);
-                    wear[gear] = Math.Max(used, wear.GetValueOrDefault(gear));
-                }
+                wear[gear] = Math.Max(Math.Max(0, measure.Wear.ShareUsed.Value), wear.GetValueOrDefault(gear));
             }
         }
 
         return wear;
     }
-
-    // A ring serves its own gear and the next one.
-    private static int? GearOf(string id, int first) =>
-        int.TryParse(id.AsSpan(id.LastIndexOf('-') + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var gear) && (gear == first || gear == first + 1)
-            ? gear
-            : null;
 }

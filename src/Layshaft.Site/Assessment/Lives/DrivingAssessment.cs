@@ -1,84 +1,68 @@
-using System.Globalization;
 using Layshaft.Book.Records;
 using Layshaft.Engineering.Life;
 using Layshaft.Engineering.Measurement;
-using Pattern = Layshaft.Engineering.Life.WearPattern;
-using Rule = Layshaft.Book.Records.WearPattern;
+using UnitsNet;
 
 namespace Layshaft.Site.Assessment.Lives;
 
-/// <summary>What the dog rings of a job say about the driving.</summary>
-/// <param name="Wear">Wear by gear, lowest gear first.</param>
-/// <param name="Rules">The rules of the shop's advice that hold.</param>
-public sealed record DrivingAssessment(IReadOnlyList<GearWear> Wear, IReadOnlyList<Rule> Rules)
+/// <summary>What the dogs of a job say about how they engage: from the gear and side of each measure, whatever its name.</summary>
+/// <param name="Wear">Wear by gear, reverse first, then lowest gear first.</param>
+/// <param name="Signs">What it says.</param>
+/// <param name="BackCuts">Back-cuts that have reached the watch level, by gear.</param>
+/// <param name="WornSelectors">Forks, rails and detents that did not pass as serviceable.</param>
+/// <param name="SoundGears">Gears whose wheels were inspected and are all serviceable.</param>
+public sealed record DrivingAssessment(
+    IReadOnlyList<GearWear> Wear,
+    DrivingSigns Signs,
+    IReadOnlyList<(int Gear, MeasureAssessment Measure)> BackCuts,
+    IReadOnlyList<Part> WornSelectors,
+    IReadOnlyCollection<int> SoundGears)
 {
-    /// <summary>Reads a job's findings on dog rings.</summary>
+    /// <summary>Reads a job's findings.</summary>
     /// <param name="job">The job.</param>
-    /// <param name="work">Their wear against the work of the dogs; null when that is not known.</param>
-    public static DrivingAssessment Of(JobAssessment job, WearAgainstWork? work = null)
+    public static DrivingAssessment Of(JobAssessment job)
     {
         ArgumentNullException.ThrowIfNull(job);
-        FindingAssessment[] rings = [.. job.Findings.Where(f => f.Part.Kind == PartKind.DogRing)];
+        (int Gear, Flank? Side, MeasureAssessment Measure, DogWear Wear)[] dogs =
+        [
+            .. job.Findings.SelectMany(f => f.Measures.Where(m => m.Measure.Gear is not null).Select(m => (
+                m.Measure.Gear is 0 ? GearWear.Reverse : m.Measure.Gear!.Value,
+                m.Measure.Side ?? f.Finding.Flank,
+                m,
+                new DogWear(m.Wear.ShareUsed.Value, m.Wear.ShareUsed.ExpandedUncertainty, f.Part.Grading.WatchFrom)))),
+        ];
+
+        // A back-cut is the angle of a flank: it holds a gear in, and says nothing of how the gear went in.
         GearWear[] wear =
         [
-            .. rings.SelectMany(f => f.Measures.Select(m => (Gear: GearOf(m.Measure, f.Part), f.Finding.Flank, Share: Math.Max(0, m.Wear.ShareUsed.Value))))
-                .Where(w => w.Gear is not null)
-                .GroupBy(w => w.Gear!.Value)
+            .. dogs.Where(d => d.Measure.Measure.New is not Angle)
+                .GroupBy(d => d.Gear)
                 .OrderBy(g => g.Key)
-                .Select(g => new GearWear(g.Key, Worst(g.Where(w => w.Flank != Flank.Coast).Select(w => w.Share)), Worst(g.Where(w => w.Flank == Flank.Coast).Select(w => w.Share)))),
+                .Select(g => new GearWear(g.Key, Worst(g, Flank.Drive), Worst(g, Flank.Coast), Worst(g, null))),
         ];
-        return new DrivingAssessment(wear, [.. RulesOf(wear, rings, work)]);
+        return new DrivingAssessment(
+            wear,
+            DrivingSigns.Of(wear, [.. (job.Gearbox.RatioSetOf(job.Unit.RatioSet)?.Gears ?? []).Select(g => (double)g.Driven / g.Driver)]),
+            [
+                .. dogs.Where(d => d.Measure.Measure.New is Angle && d.Wear.IsWorn)
+                    .GroupBy(d => d.Gear)
+                    .OrderBy(g => g.Key)
+                    .Select(g => (g.Key, g.MaxBy(d => d.Wear.Share).Measure)),
+            ],
+            [.. job.Findings.Where(f => f.Part.Kind == PartKind.Selector && f.Grade != Grade.Reuse).Select(f => f.Part).DistinctBy(p => p.Id)],
+            [
+                .. job.Findings.Where(f => f.Part is { Kind: PartKind.Gear, Gear: not null })
+                    .GroupBy(f => f.Part.Gear is 0 ? GearWear.Reverse : f.Part.Gear!.Value)
+                    .Where(g => g.All(f => f.Grade == Grade.Reuse))
+                    .Select(g => g.Key),
+            ]);
     }
 
-    /// <summary>
-    /// The gear whose dogs a measure is taken on: a ring serves two gears, so the number at the end of the measure's id says
-    /// which (radius-2), 0 for reverse. A measure without one (the fork's groove) tells of no gear.
-    /// </summary>
-    public static int? GearOf(Measure measure, Part part)
-    {
-        ArgumentNullException.ThrowIfNull(measure);
-        ArgumentNullException.ThrowIfNull(part);
-        var at = measure.Id.LastIndexOf('-') + 1;
-        return at > 0 && int.TryParse(measure.Id.AsSpan(at), NumberStyles.None, CultureInfo.InvariantCulture, out var gear)
-            ? gear == 0 ? GearWear.Reverse : gear
-            : null;
-    }
+    /// <summary>Worn selector parts that serve one of some gears: a fork serves its own gear and the next one, a part without a gear all.</summary>
+    /// <param name="gears">The gears.</param>
+    public IEnumerable<Part> WornSelectorsOf(IReadOnlyCollection<int> gears) =>
+        WornSelectors.Where(p => p.Gear is not { } gear || gears.Contains(gear is 0 ? GearWear.Reverse : gear) || gears.Contains(gear + 1));
 
-    private static IEnumerable<Rule> RulesOf(GearWear[] wear, FindingAssessment[] rings, WearAgainstWork? work)
-    {
-        var signs = DrivingSigns.Of(wear);
-        var pattern = signs.Pattern is Pattern.LowGearsAndReverseWorst || (signs.Pattern is Pattern.NoPattern && LowGears.AreWorst(wear))
-            ? Rule.LowGearsWorst
-            : signs.Pattern switch
-            {
-                Pattern.OneGearOnly => Rule.OneGear,
-                Pattern.AllAlike => Rule.AllAlike,
-                Pattern.HardlyWorn => Rule.NothingWorn,
-                Pattern.NoPattern when StandsOut(work) => Rule.OneGear,
-                _ => (Rule?)null,
-            };
-        if (pattern is { } found)
-        {
-            yield return found;
-        }
-
-        // Where too few gears were measured on both sides, the side on which the technician found the worn rings says it.
-        var sides = rings.Where(f => f.Grade != Grade.Reuse).Select(f => f.Finding.Flank).Distinct().ToArray();
-        var side = signs.Side switch
-        {
-            WornSide.DriveSide => Flank.Drive,
-            WornSide.CoastSide => Flank.Coast,
-            WornSide.TooFewToSay => sides is [{ } one] ? one : (Flank?)null,
-            _ => null,
-        };
-        if (side is { } worn)
-        {
-            yield return worn == Flank.Drive ? Rule.DriveSide : Rule.CoastSide;
-        }
-    }
-
-    // Starts and the paddock are not in the work, so first gear always does more than was reckoned.
-    private static bool StandsOut(WearAgainstWork? work) => work is { Verdict: WearAgainstWorkVerdict.OneGearStandsOut, Gear: > 1 };
-
-    private static double? Worst(IEnumerable<double> shares) => shares.Select(s => (double?)s).Max();
+    private static DogWear? Worst(IEnumerable<(int Gear, Flank? Side, MeasureAssessment Measure, DogWear Wear)> dogs, Flank? side) =>
+        dogs.Where(d => d.Side == side).Select(d => d.Wear).MaxBy(w => w.Share);
 }

@@ -1,18 +1,18 @@
-using Layshaft.Book.Records;
 using Layshaft.Engineering.Life;
 using Layshaft.Site.Assessment.Lives;
+using Layshaft.Site.Html;
 using Layshaft.Site.Notes;
 using Layshaft.Site.Pages.Shared;
-using Rule = Layshaft.Book.Records.WearPattern;
 
 namespace Layshaft.Site.Pages.Report;
 
-/// <summary>How to drive it: the technician's words to this driver, then the shop's own advice where the wear of the dog rings calls for it.</summary>
-/// <param name="Facts">What the rings showed.</param>
-/// <param name="Words">The technician's and the shop's words.</param>
-public sealed record DrivingSection(IReadOnlyList<string> Facts, IReadOnlyList<Html.RawHtml> Words)
+/// <summary>How to drive it: the technician's words to this driver, then what the wear of the dogs calls for.</summary>
+/// <param name="Words">The technician's words.</param>
+/// <param name="Signs">What the wear says, engagement at rest first.</param>
+/// <param name="Facts">How the wear compares with the work of the dogs.</param>
+public sealed record DrivingSection(IReadOnlyList<RawHtml> Words, IReadOnlyList<DrivingSignView> Signs, IReadOnlyList<string> Facts)
 {
-    /// <summary>Composes the section; null for an earlier owner's job (his driving is his), or when no advice applies.</summary>
+    /// <summary>Composes the section; null for an earlier owner's job (their driving is theirs), or when no advice applies.</summary>
     public static SectionView? Compose(ReportContext report)
     {
         ArgumentNullException.ThrowIfNull(report);
@@ -22,30 +22,29 @@ public sealed record DrivingSection(IReadOnlyList<string> Facts, IReadOnlyList<H
         }
 
         var (composition, job) = (report.Composition, report.Job);
-        var dogs = composition.Assessment.Gearing.For(job)?.Dogs;
-        var work = RingWear.Against(report.Assessment, composition.Assessment.Lives, dogs);
-        var driving = DrivingAssessment.Of(report.Assessment, work);
-        string[] compared = [.. WorkFacts(work, composition)];
-        Advice[] advice = [.. driving.Rules.SelectMany(r => composition.Shop.Advice.Where(a => a.When == r))];
-        string[] words = [.. job.Driving is { } own ? [own] : Array.Empty<string>(), .. advice.Select(a => a.Words)];
-        return words.Length == 0 && compared.Length == 0
+        var driving = DrivingAssessment.Of(report.Assessment);
+        var work = RingWear.Against(report.Assessment, composition.Assessment.Lives, composition.Assessment.Gearing.For(job)?.Dogs);
+        DrivingSignView[] signs = [.. new DrivingSignWords(driving, composition).Views()];
+        string[] facts = [.. WorkFacts(work, driving.Signs, composition)];
+        return job.Driving is null && signs.Length == 0
             ? null
             : new SectionView(
                 "driving",
                 composition.Say("advice.heading"),
                 "sections/driving.html",
-                new DrivingSection([.. FactsOf(driving, composition), .. compared], [.. words.Select(w => NoteRenderer.Render(w, 3).Html)]));
+                new DrivingSection(job.Driving is { } own ? [NoteRenderer.Render(own, 3).Html] : [], signs, facts));
     }
 
-    // Does the wear follow the work? Silence where too little was measured to say.
-    private static IEnumerable<string> WorkFacts(WearAgainstWork? work, Composition composition)
+    // Only of worn gears: the work says nothing about one that is sound.
+    private static IEnumerable<string> WorkFacts(WearAgainstWork? work, DrivingSigns signs, Composition composition)
     {
+        int[] worn = [.. signs.AtRest, .. signs.Moving];
         switch (work?.Verdict)
         {
-            case WearAgainstWorkVerdict.Agrees:
+            case WearAgainstWorkVerdict.Agrees when signs.Moving.Count > 0:
                 yield return composition.Say("advice.work.agrees");
                 break;
-            case WearAgainstWorkVerdict.OneGearStandsOut:
+            case WearAgainstWorkVerdict.OneGearStandsOut when worn.Contains(work.Gear!.Value):
                 var one = work.Shares.Single(s => s.Gear == work.Gear);
                 yield return composition.Say(
                     one.Gear == 1 ? "advice.work.first" : "advice.work.one",
@@ -53,30 +52,20 @@ public sealed record DrivingSection(IReadOnlyList<string> Facts, IReadOnlyList<H
                     ("times", composition.Figures.Number(one.Excess, 1).Text));
                 break;
             case WearAgainstWorkVerdict.Differs:
-                string[] beyond = [.. work.Shares.Where(s => s.Excess >= WearAgainstWork.StandsOut).OrderByDescending(s => s.Excess).Select(s => GearWords.Of(s.Gear, composition))];
-                yield return beyond.Length > 0
-                    ? composition.Say("advice.work.differs", ("gears", string.Join(", ", beyond)))
-                    : composition.Say("advice.work.differs_none");
+                string[] beyond = [.. work.Shares.Where(s => s.Excess >= WearAgainstWork.StandsOut && worn.Contains(s.Gear)).OrderByDescending(s => s.Excess).Select(s => GearWords.Of(s.Gear, composition))];
+                if (beyond.Length > 0)
+                {
+                    yield return composition.Say("advice.work.differs", ("gears", string.Join(", ", beyond)));
+                }
+
                 break;
         }
     }
-
-    private static IEnumerable<string> FactsOf(DrivingAssessment driving, Composition composition)
-    {
-        GearWear[] measured = [.. driving.Wear.Where(w => w.Worse is not null).OrderByDescending(w => w.Worse)];
-        if (measured.Length >= 2)
-        {
-            yield return composition.Say(
-                "advice.range",
-                ("worst", GearWords.Of(measured[0].Gear, composition)),
-                ("most", composition.Figures.Percent(measured[0].Worse!.Value).Text),
-                ("best", GearWords.Of(measured[^1].Gear, composition)),
-                ("least", composition.Figures.Percent(measured[^1].Worse!.Value).Text));
-        }
-
-        foreach (var rule in driving.Rules.Where(r => r is Rule.DriveSide or Rule.CoastSide))
-        {
-            yield return composition.Say(rule == Rule.DriveSide ? "advice.drive_side" : "advice.coast_side");
-        }
-    }
 }
+
+/// <summary>One thing that the wear says about the shifting.</summary>
+/// <param name="Heading">How the gears are engaged, and which.</param>
+/// <param name="Evidence">What was measured.</param>
+/// <param name="Words">What to do: the shop's own words, or the built-in ones.</param>
+/// <param name="Causes">Causes beyond the driver's hands, and who checks them; null for none.</param>
+public sealed record DrivingSignView(string Heading, IReadOnlyList<string> Evidence, IReadOnlyList<RawHtml> Words, string? Causes);

@@ -1,3 +1,4 @@
+using CsCheck;
 using Layshaft.Engineering.Life;
 
 namespace Layshaft.Engineering.Tests.Life.Driving;
@@ -5,69 +6,100 @@ namespace Layshaft.Engineering.Tests.Life.Driving;
 /// <summary>The rules themselves are common practice of the trade, no source.</summary>
 public class DrivingSignsTests
 {
+    private static readonly double[] Ratios = [2.9, 2.1, 1.6, 1.25, 1.05, 0.92];
+
     [Fact]
-    public void First_and_reverse_worst_are_told_with_second_only_if_it_is_as_bad()
+    public void Gears_engaged_at_rest_are_told_apart_from_those_engaged_on_the_move()
     {
-        var signs = Signs((-1, 0.9), (1, 0.8), (2, 0.3), (3, 0.3), (4, 0.25));
-        Assert.Equal(WearPattern.LowGearsAndReverseWorst, signs.Pattern);
-        Assert.Equal([-1, 1], signs.Gears);
-        Assert.Equal([-1, 1, 2], Signs((-1, 0.9), (1, 0.8), (2, 0.7), (3, 0.3), (4, 0.25)).Gears);
+        var signs = Signs((-1, 1.06), (1, 0.28), (2, 0.72), (3, 0.71), (4, 0.73), (5, 0.10), (6, 0.10));
+
+        Assert.Equal([-1], signs.AtRest);
+        Assert.Equal([2, 3, 4], signs.Moving);
+        Assert.False(signs.OneStandsOut);
+        Assert.Equal([5, 6], signs.Better);
+        Assert.False(signs.IsNothingWorn);
     }
 
     [Fact]
-    public void One_gear_only_is_named()
+    public void First_gear_counts_as_engaged_at_rest_and_the_worst_comes_first()
     {
-        var signs = Signs((1, 0.2), (2, 0.2), (3, 0.7), (4, 0.1));
-        Assert.Equal(WearPattern.OneGearOnly, signs.Pattern);
-        Assert.Equal([3], signs.Gears);
+        Assert.Equal([1, -1], Signs((-1, 0.7), (1, 0.9), (2, 0.2)).AtRest);
+        Assert.Empty(Signs((-1, 0.7), (1, 0.9), (2, 0.2)).Moving);
     }
 
     [Fact]
-    public void All_gears_alike_are_told()
+    public void One_gear_stands_out_beside_good_ones_only()
     {
-        Assert.Equal(WearPattern.AllAlike, Signs((1, 0.5), (2, 0.45), (3, 0.4), (4, 0.42)).Pattern);
+        Assert.True(Signs((2, 0.2), (3, 0.7), (4, 0.1)).OneStandsOut);
+        Assert.False(Signs((2, 0.2), (3, 0.7), (4, 0.4)).OneStandsOut);
+        Assert.False(Signs((2, 0.2), (3, 0.7)).OneStandsOut);
     }
 
     [Fact]
-    public void A_gradual_spread_makes_no_pattern()
+    public void Below_the_watch_level_or_within_the_uncertainty_no_gear_is_worn()
     {
-        Assert.Equal(WearPattern.NoPattern, Signs((2, 0.8), (3, 0.6), (4, 0.4), (5, 0.2)).Pattern);
+        var below = Signs((2, 0.5), (3, 0.1), (4, 0.1));
+        Assert.Empty(below.Moving);
+        Assert.True(below.IsNothingWorn);
+
+        var close = DrivingSigns.Of([new(2, null, null, new(0.62, 0.05, 0.6)), new(3, null, null, new(0.58, 0.05, 0.6))], Ratios);
+        Assert.Empty(close.Moving);
+        Assert.False(close.IsNothingWorn);
     }
 
     [Fact]
-    public void Little_wear_and_few_gears_say_nothing()
+    public void Higher_gears_are_better_because_of_their_steps_only_if_these_are_smaller()
     {
-        Assert.Equal(WearPattern.HardlyWorn, Signs((1, 0.15), (2, 0.01), (3, 0.02)).Pattern);
-        Assert.Equal(WearPattern.TooFewToSay, Signs((1, 0.9), (2, 0.1)).Pattern);
-        Assert.Equal(WearPattern.TooFewToSay, DrivingSigns.Of([]).Pattern);
+        Assert.Empty(DrivingSigns.Of(Wear((2, 0.7), (3, 0.7), (4, 0.1)), [2.9, 2.1, 1.6, 1.1]).Better);
+        Assert.Empty(DrivingSigns.Of(Wear((2, 0.7), (3, 0.7), (4, 0.1)), []).Better);
+        Assert.Empty(Signs((2, 0.7), (3, 0.1), (4, 0.7)).Better);
     }
 
     [Theory]
-    [InlineData(0.6, 0.2, WornSide.DriveSide)]
-    [InlineData(0.2, 0.6, WornSide.CoastSide)]
-    [InlineData(0.5, 0.45, WornSide.BothAlike)]
-    [InlineData(0.1, 0.0, WornSide.TooFewToSay)]
-    public void The_side_worn_most_over_the_gears_is_told(double drive, double coast, WornSide expected)
+    [InlineData(0.9, 0.2, WornSide.Drive)]
+    [InlineData(0.2, 0.9, WornSide.Coast)]
+    [InlineData(0.8, 0.75, WornSide.BothAlike)]
+    [InlineData(0.8, null, WornSide.Drive)]
+    [InlineData(null, 0.8, WornSide.Coast)]
+    public void The_side_worn_most_over_the_worn_gears_is_told(double? drive, double? coast, WornSide expected)
     {
-        Assert.Equal(expected, DrivingSigns.Of([new(2, drive, coast), new(3, drive, coast), new(4, drive, coast)]).Side);
+        GearWear Gear(int gear) => new(gear, Of(drive), Of(coast), null);
+        Assert.Equal(expected, DrivingSigns.Of([Gear(2), Gear(3), Gear(4)], Ratios).Side);
     }
 
     [Fact]
-    public void One_bad_gear_does_not_make_a_side()
+    public void A_side_that_was_not_recorded_is_not_guessed()
     {
-        var signs = DrivingSigns.Of([new(2, 1.0, 0.1), new(3, 0.2, 0.22), new(4, 0.2, 0.22)]);
-        Assert.True(signs.DriveShare > DrivingSigns.SideShare);
-        Assert.Equal(WornSide.BothAlike, signs.Side);
+        Assert.Equal(WornSide.NotKnown, Signs((2, 0.7), (3, 0.7)).Side);
+        Assert.Equal(WornSide.NotKnown, DrivingSigns.Of([new(2, Of(0.7), null, null), new(3, null, Of(0.7), null)], Ratios).Side);
     }
+
+    [Fact]
+    public void One_bad_gear_does_not_make_a_side() => Assert.Equal(
+        WornSide.BothAlike,
+        DrivingSigns.Of([new(2, Of(1.9), Of(0.1), null), new(3, Of(0.7), Of(0.72), null), new(4, Of(0.7), Of(0.72), null)], Ratios).Side);
+
+    [Fact]
+    public void Nobody_is_blamed_below_the_watch_level() =>
+        Gen.Select(Gen.Double[0, 1], Gen.Double[0, 0.3], Gen.Double[0.4, 0.9]).Array[1, 6].Sample(wear =>
+        {
+            var signs = DrivingSigns.Of([.. wear.Select((w, i) => new GearWear(i == 0 ? -1 : i, new DogWear(w.Item1, w.Item2, w.Item3), null, null))], Ratios);
+            var worn = wear.Count(w => w.Item1 - w.Item2 >= w.Item3);
+            Assert.Equal(worn, signs.AtRest.Count + signs.Moving.Count);
+            Assert.True(worn == 0 || !signs.IsNothingWorn);
+        });
 
     [Fact]
     public void Wrong_input_is_refused()
     {
-        Assert.Throws<ArgumentException>(() => DrivingSigns.Of([new(2, 1, 1), new(2, 1, 1)]));
-        Assert.Throws<ArgumentException>(() => DrivingSigns.Of([new(2, double.NaN, 1)]));
-        Assert.Throws<ArgumentException>(() => DrivingSigns.Of([new(2, null, -0.1)]));
+        Assert.Throws<ArgumentException>(() => DrivingSigns.Of([.. Wear((2, 1)), .. Wear((2, 1))], []));
+        Assert.Throws<ArgumentException>(() => DrivingSigns.Of(Wear((2, double.NaN)), []));
+        Assert.Throws<ArgumentException>(() => DrivingSigns.Of([new(2, null, null, null)], []));
     }
 
-    private static DrivingSigns Signs(params (int Gear, double Wear)[] gears) =>
-        DrivingSigns.Of([.. gears.Select(gear => new GearWear(gear.Gear, gear.Wear, null))]);
+    private static DogWear? Of(double? share) => share is { } s ? new DogWear(s, 0.02, 0.6) : null;
+
+    private static GearWear[] Wear(params (int Gear, double Wear)[] gears) => [.. gears.Select(gear => new GearWear(gear.Gear, null, null, Of(gear.Wear)))];
+
+    private static DrivingSigns Signs(params (int Gear, double Wear)[] gears) => DrivingSigns.Of(Wear(gears), Ratios);
 }
