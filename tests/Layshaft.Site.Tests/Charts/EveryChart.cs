@@ -1,4 +1,5 @@
 using Layshaft.Site.Charts;
+using Layshaft.Site.Charts.Dogs;
 using Layshaft.Site.Charts.Gearing;
 using Layshaft.Site.Charts.Life;
 using Layshaft.Site.Charts.Photos;
@@ -23,6 +24,7 @@ internal static class EveryChart
         ["survival"] = size => SurvivalChart.Draw(Samples.Survival(), size),
         ["season-line"] = size => SeasonLine.Draw(Samples.Seasons(), size),
         ["photo-callouts"] = size => PhotoCallouts.Draw(Samples.Photo(), size),
+        ["dog-engagement"] = size => DogEngagementDrawing.Draw(Samples.Dogs(), size),
         ["gear-stack"] = size => GearStackDrawing.Draw(Samples.Stack(), size),
     };
 

@@ -9,8 +9,9 @@ namespace Layshaft.Site.Pages.Report;
 /// <summary>How to drive it: the technician's words to this driver, then what the wear of the dogs calls for.</summary>
 /// <param name="Words">The technician's words.</param>
 /// <param name="Signs">What the wear says, engagement at rest first.</param>
+/// <param name="Drawing">The positions of the dogs that the words speak of; null for none.</param>
 /// <param name="Facts">How the wear compares with the work of the dogs.</param>
-public sealed record DrivingSection(IReadOnlyList<RawHtml> Words, IReadOnlyList<DrivingSignView> Signs, IReadOnlyList<string> Facts)
+public sealed record DrivingSection(IReadOnlyList<RawHtml> Words, IReadOnlyList<DrivingSignView> Signs, RawHtml? Drawing, IReadOnlyList<string> Facts)
 {
     /// <summary>Composes the section; null for an earlier owner's job (their driving is theirs), or when no advice applies.</summary>
     public static SectionView? Compose(ReportContext report)
@@ -32,7 +33,7 @@ public sealed record DrivingSection(IReadOnlyList<RawHtml> Words, IReadOnlyList<
                 "driving",
                 composition.Say("advice.heading"),
                 "sections/driving.html",
-                new DrivingSection(job.Driving is { } own ? [NoteRenderer.Render(own, 3).Html] : [], signs, facts));
+                new DrivingSection(job.Driving is { } own ? [NoteRenderer.Render(own, 3).Html] : [], signs, DogPictures.Of(driving, composition), facts));
     }
 
     // Only of worn gears: the work says nothing about one that is sound.
