@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json;
-using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.History;
 using Layshaft.Site.Pages.ShopPages;
