@@ -12,7 +12,6 @@ internal static class RenamedKeys
         ["gearing.head.lands"] = "gearing.head.drops_to",
         ["gearing.head.never"] = "gearing.head.maximum_speed",
         ["history.look_by"] = "history.inspect_by",
-        ["history.look_by_latest"] = "history.inspect_by_latest",
         ["history.look_within"] = "history.inspect_within",
         ["history.trend.look"] = "history.trend.inspect",
         ["history.trend.look_now"] = "history.trend.inspect_now",

@@ -26,6 +26,9 @@ public enum WearTrendUnsaidReason
 
     /// <summary>The readings bend more than wear by any power of usage from 0.5 to 3.</summary>
     Bent,
+
+    /// <summary>The part is well below its limit, yet the bounds of the forecast begin today: it says nothing.</summary>
+    Vague,
 }
 
 /// <summary>No trend, and why.</summary>
@@ -42,6 +45,8 @@ public sealed record WearTrendUnsaid(WearTrendUnsaidReason Reason, int Readings,
         WearTrendUnsaidReason.TwoReadings => "No trend: two readings give a line without its uncertainty; a third is needed.",
         WearTrendUnsaidReason.OneUse => "No trend: all readings were taken at the same usage.",
         WearTrendUnsaidReason.Flat => "No trend: the readings show no wear beyond their scatter.",
+        WearTrendUnsaidReason.Bent => "No trend: the readings bend more than wear does.",
+        WearTrendUnsaidReason.Vague => "No trend: the readings are too few or too scattered for a forecast.",
         _ => "No trend: the readings return towards new. Check that it is the same part, measured in the same way.",
     };
 }

@@ -1,6 +1,7 @@
 using Layshaft.Book.Records;
 using Layshaft.Book.Values;
 using Layshaft.Engineering.Life;
+using Layshaft.Engineering.Measurement;
 
 namespace Layshaft.Site.Assessment.Lives;
 
@@ -45,11 +46,17 @@ public static class UnitTrends
 
         var result = life.IsDoubtful
             ? null
-            : Fit(readings, measure, life, now.Amount);
+            : Useful(Fit(readings, measure, life, now.Amount), readings);
         return new TrendAssessment(
             part, measure, life, readings, now, known.Date, result,
             result is WearTrendLine line ? LookAgain.Of(line, lives.UseOf(unit), known.Date) : null);
     }
+
+    // A part that was measured as serviceable is not called in by bounds that only say how little is known.
+    private static WearTrendResult Useful(WearTrendResult result, TrendReading[] readings) =>
+        result is WearTrendLine { LimitReached: false, LookAgainWithin: < 1 } && readings[^1].Measured.Grade.Standing == Grade.Reuse
+            ? new WearTrendUnsaid(WearTrendUnsaidReason.Vague, readings.Length, null)
+            : result;
 
     // Two readings of a part that was fitted new are enough with its new size as a third; that size is nominal, so the line
     // is held to it only when there is no other way.

@@ -8,6 +8,9 @@ namespace Layshaft.Site.Charts.Life;
 /// </summary>
 public static class TrendChart
 {
+    // So far beyond readings, new size and limit the axis goes, in parts of their range: a wide band must not flatten the readings.
+    private const double MostBeyond = 0.7;
+
     /// <summary>Draws the chart.</summary>
     /// <param name="input">What to draw.</param>
     /// <param name="size">For which width.</param>
@@ -36,7 +39,7 @@ public static class TrendChart
             DrawNew(svg, plot, input.AsNew);
             if (input.Fit is not null)
             {
-                svg.Path("line run", plot.Path(input.Fit.Points));
+                svg.Path("line run", PathData.Through(Within(plot, input.Fit.Points)));
             }
 
             foreach (var point in input.Points)
@@ -51,11 +54,9 @@ public static class TrendChart
     private static PlotRequest Request(TrendInput input, List<ChartPoint> lines, ChartSize size, double height)
     {
         double[] xs = [0, .. lines.Select(p => p.X), .. input.Points.Select(p => p.X), input.Crossing?.Value ?? 0, input.Crossing?.Upper ?? 0];
-        double[] ys =
-        [
-            .. lines.Select(p => p.Y), .. input.Points.SelectMany(p => new[] { p.Y - p.Uncertainty, p.Y + p.Uncertainty }),
-            input.Limit.Value, input.AsNew?.Value ?? input.Limit.Value,
-        ];
+        double[] sizes = [.. input.Points.SelectMany(p => new[] { p.Y - p.Uncertainty, p.Y + p.Uncertainty }), input.Limit.Value, input.AsNew?.Value ?? input.Limit.Value];
+        var beyond = (sizes.Max() - sizes.Min()) * MostBeyond;
+        double[] ys = [.. sizes, .. lines.Select(p => Math.Clamp(p.Y, sizes.Min() - beyond, sizes.Max() + beyond))];
         var (low, high) = (ys.Min(), ys.Max());
         var room = high > low ? (high - low) * 0.12 : 1;
         // No room below a size of none.
@@ -70,11 +71,14 @@ public static class TrendChart
             return;
         }
 
-        var outline = band.Upper.Concat(band.Lower.Reverse()).Select(plot.At);
-        svg.Path("band", PathData.Through(outline) + "Z");
-        svg.Path("band-edge", plot.Path(band.Upper));
-        svg.Path("band-edge", plot.Path(band.Lower));
+        svg.Path("band", PathData.Through(Within(plot, band.Upper).Concat(Within(plot, band.Lower).Reverse())) + "Z");
+        svg.Path("band-edge", PathData.Through(Within(plot, band.Upper)));
+        svg.Path("band-edge", PathData.Through(Within(plot, band.Lower)));
     }
+
+    // What leaves the field runs along its edge.
+    private static IEnumerable<ChartPoint> Within(Plot plot, IEnumerable<ChartPoint> line) =>
+        line.Select(plot.At).Select(p => p with { Y = Math.Clamp(p.Y, plot.Top, plot.Bottom) });
 
     /// <summary>Named at the left: a part starts far from its limit, so nothing else is there.</summary>
     private static void DrawLimit(SvgWriter svg, Plot plot, LevelMark limit)

@@ -62,7 +62,7 @@ internal sealed class TrendSection(HistoryContext history)
         composition.Say("history.trends.caption"),
         [
             composition.Say("history.part"), composition.Say("history.measure"), composition.Say("history.inspect_within"), composition.Say("history.inspect_by"),
-            composition.Say("history.inspect_by_latest"), composition.Say("history.limit_in"), composition.Say("history.last_share"),
+            composition.Say("history.limit_in"), composition.Say("history.last_share"),
         ],
         trends.Where(t => t.Line is not null).Select(t => (IReadOnlyList<Cell>)
         [
@@ -70,7 +70,6 @@ internal sealed class TrendSection(HistoryContext history)
             Cell.Of(t.Measure.Name),
             Cell.Use(t.UseNow with { Amount = Math.Floor(t.Line!.LookAgainWithin) }, composition),
             Cell.Day(t.LookAgain!.EarliestBy ?? t.LookAgain.By, composition),
-            Cell.Day(t.LookAgain!.LatestBy, composition),
             Cell.Use(t.UseNow with { Amount = Math.Floor(t.Line!.Remaining) }, composition),
             Cell.Percent(t.Readings[^1].Measured.Wear.ShareUsed.Value, composition),
         ]));
@@ -134,6 +133,7 @@ internal sealed class TrendSection(HistoryContext history)
     {
         WearTrendUnsaidReason.Flat => "history.no_trend.flat",
         WearTrendUnsaidReason.Shrinking => "history.no_trend.shrinking",
+        WearTrendUnsaidReason.Vague => "history.no_trend.vague",
         WearTrendUnsaidReason.Bent => "history.no_trend.bent",
         WearTrendUnsaidReason.OneUse => "history.no_trend.one_use",
         WearTrendUnsaidReason.TwoReadings => "history.no_trend.two",

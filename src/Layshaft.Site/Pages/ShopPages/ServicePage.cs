@@ -63,7 +63,7 @@ public static class ServicePage
     private static TableView Looks(ShopContext shop) => TableView.Of(
         "looks",
         shop.Say("shop.wear_due.caption"),
-        [shop.Say("shop.unit"), shop.Say("shop.part"), shop.Say("history.measure"), shop.Say("history.inspect_within"), shop.Say("history.inspect_by"), shop.Say("history.inspect_by_latest"), shop.Say("history.limit_in")],
+        [shop.Say("shop.unit"), shop.Say("shop.part"), shop.Say("history.measure"), shop.Say("history.inspect_within"), shop.Say("history.inspect_by"), shop.Say("history.limit_in")],
         shop.Tally.Units.Where(t => t.Look is not null).OrderBy(t => t.Look!.By ?? DateOnly.MaxValue)
             .Select(t => (Unit: shop.Book.Units[t.Unit], Look: t.Look!))
             .Select(t => (t.Unit, t.Look, Part: shop.Book.GearboxOf(t.Unit).PartOf(t.Look.Part)!))
@@ -74,7 +74,6 @@ public static class ServicePage
                 Cell.Of(t.Part.Measures.First(m => m.Id == t.Look.Measure).Name),
                 Cell.Use(Whole(t.Look.Within), shop.Composition),
                 Cell.Day(t.Look.By, shop.Composition),
-                Cell.Day(t.Look.ByLatest, shop.Composition),
                 Cell.Use(Whole(t.Look.Limit), shop.Composition),
             ]));
 

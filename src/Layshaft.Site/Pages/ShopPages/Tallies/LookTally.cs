@@ -11,8 +11,7 @@ namespace Layshaft.Site.Pages.ShopPages.Tallies;
 /// <param name="Within">Use of the unit within which to look again.</param>
 /// <param name="Limit">Use of the unit after which the trend reaches the limit.</param>
 /// <param name="By">The day by which to look; null where the unit's use over time is not known.</param>
-/// <param name="ByLatest">The same for a unit used as in its quietest season.</param>
-public sealed record LookTally(string Part, string Measure, EngineUse Within, EngineUse Limit, DateOnly? By, DateOnly? ByLatest)
+public sealed record LookTally(string Part, string Measure, EngineUse Within, EngineUse Limit, DateOnly? By)
 {
     /// <summary>The first part to look at; null where no wear says it.</summary>
     /// <param name="assessment">The book, or a part of it that holds all that may touch the unit.</param>
@@ -26,8 +25,7 @@ public sealed record LookTally(string Part, string Measure, EngineUse Within, En
                 first.Measure.Id,
                 first.UseNow with { Amount = first.Line!.LookAgainWithin },
                 first.UseNow with { Amount = first.Line.Remaining },
-                first.LookAgain!.EarliestBy ?? first.LookAgain.By,
-                first.LookAgain.LatestBy)
+                first.LookAgain!.EarliestBy ?? first.LookAgain.By)
             : null;
     }
 }
