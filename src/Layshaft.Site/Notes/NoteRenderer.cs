@@ -1,3 +1,4 @@
+using System.Globalization;
 using Layshaft.Site.Html;
 using Markdig;
 using Markdig.Extensions.EmphasisExtras;
@@ -39,7 +40,7 @@ public static class NoteRenderer
 
         if (markdown.Length > LongestNote)
         {
-            return Unusable($"This note is longer than {LongestNote / 1024} Ki characters. Shorten it.");
+            return Unusable(string.Create(CultureInfo.InvariantCulture, $"This note has more than {LongestNote:#,0} characters. Shorten it, or put part of it into another note."));
         }
 
         if (NestsTooDeeply(markdown))

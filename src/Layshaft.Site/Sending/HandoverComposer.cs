@@ -87,7 +87,7 @@ public static class HandoverComposer
         if (accounts.Length > 1)
         {
             var all = Account.Of(offer.Lines, gearbox, composition.Shop);
-            yield return composition.Say("mail.amount", ("what", composition.Say("money.total")), ("amount", MoneyTable.Amount(all.Gross, composition)));
+            yield return composition.Say("mail.amount", ("what", composition.Say("money.gross")), ("amount", MoneyTable.Amount(all.Gross, composition)));
         }
 
         if (OfferAnswers.Refused(offer, composition) is { } refused)

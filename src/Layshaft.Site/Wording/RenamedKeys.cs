@@ -25,6 +25,7 @@ internal static class RenamedKeys
         ["history.unsaid.part"] = "history.no_trend.part",
         ["history.unsaid.shrinking"] = "history.no_trend.shrinking",
         ["history.unsaid.two"] = "history.no_trend.two",
+        ["money.total"] = "money.gross",
         ["reference.head.lands"] = "reference.head.next_gear",
         ["shop.looks"] = "shop.wear_due",
         ["shop.looks.caption"] = "shop.wear_due.caption",

@@ -42,7 +42,7 @@ internal static class OfferTables
         return new TableDraft(
             "totals",
             composition.Say("offer.totals"),
-            [composition.Say("offer.what"), composition.Say("money.net"), composition.Say("offer.tax"), composition.Say("money.total")],
+            [composition.Say("offer.what"), composition.Say("money.net"), composition.Say("offer.tax"), composition.Say("money.gross")],
             rows);
     }
 
