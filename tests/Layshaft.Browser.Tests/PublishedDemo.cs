@@ -81,7 +81,7 @@ public sealed class PublishedDemo : IAsyncLifetime
         return parts[0] != "customers" ? $"{parts[0]}/{parts[^1].Split('-')[0]}"
             : parts[1].Length != CustomerKeys.Length ? Empty
             : parts.Length == 3 ? "history"
-            : File.ReadAllText(Path.Combine(Site, page)).Contains("id=\"answer\"", StringComparison.Ordinal) ? "estimate"
+            : File.ReadAllText(Path.Combine(Site, page)).Contains("class=\"answer\"", StringComparison.Ordinal) ? "estimate"
             : "report";
     }
 

@@ -39,13 +39,13 @@ public sealed class OwnHandTests : IDisposable
         .Select(File.ReadAllText).Where(t => t.Contains("class=\"verdict\"", StringComparison.Ordinal))];
 
     [Fact]
-    public void Closing_words_and_cautions_stand_on_every_report()
+    public void Closing_words_are_on_every_page_and_cautions_on_every_report()
     {
         InShopFile("closing_words: Ring us *before* you strip it yourself.\ncautions: [Wait until it has cooled.]");
         Publish();
         Assert.NotEmpty(Reports);
         Assert.All(Reports, r => Assert.Contains("Ring us <em>before</em> you strip it yourself.", r, StringComparison.Ordinal));
-        Assert.All(Reports.Where(r => r.Contains("id=\"cautions\"", StringComparison.Ordinal)), r => Assert.Contains("<li>Wait until it has cooled.</li>", r, StringComparison.Ordinal));
+        Assert.All(Reports.Where(r => r.Contains("id=\"cautions\"", StringComparison.Ordinal) && !r.Contains("class=\"answer\"", StringComparison.Ordinal)), r => Assert.Contains("<li>Wait until it has cooled.</li>", r, StringComparison.Ordinal));
         Assert.Contains(Reports, r => r.Contains("id=\"cautions\"", StringComparison.Ordinal));
     }
 

@@ -2,7 +2,7 @@ using Layshaft.Site.Pages.Shared;
 
 namespace Layshaft.Site.Pages.Report;
 
-/// <summary>The cautions of every customer page in their order, then the shop's and the gearbox's own.</summary>
+/// <summary>The cautions of every customer page in their order, then the shop's and the gearbox's own, which speak of a unit that goes back.</summary>
 internal static class CautionSection
 {
     private static readonly string[] Always = ["caution.manual", "caution.work", "caution.stands", "caution.lift", "caution.hot", "caution.road"];
@@ -11,5 +11,5 @@ internal static class CautionSection
         "cautions",
         report.Composition.Say("report.cautions"),
         "sections/cautions.html",
-        new LinesView([.. Always.Select(key => report.Composition.Say(key)), .. report.Composition.Shop.Cautions, .. report.Gearbox.Cautions]));
+        new LinesView([.. Always.Select(key => report.Composition.Say(key)), .. report.Job.Finished is null ? Array.Empty<string>() : [.. report.Composition.Shop.Cautions, .. report.Gearbox.Cautions]]));
 }
