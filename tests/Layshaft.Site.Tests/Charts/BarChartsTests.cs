@@ -7,62 +7,6 @@ namespace Layshaft.Site.Tests.Charts;
 
 public class BarChartsTests
 {
-    [Theory]
-    [InlineData(ChartSize.Wide)]
-    [InlineData(ChartSize.Compact)]
-    public void A_wear_bar_ends_at_its_share_as_read_on_the_axis(ChartSize size)
-    {
-        Drawing drawing = new(WearBars.Draw(Samples.Wear(), size));
-        var share = drawing.Across("share of allowance used");
-        var bars = drawing.Elements("bar").Select(Right).ToList();
-
-        Assert.Equal([0.18, 0.74, 1, 1], bars.Select(share), Within(0.005));
-    }
-
-    [Fact]
-    public void What_lies_beyond_the_limit_is_drawn_apart_and_a_far_value_is_cut_with_an_arrow()
-    {
-        Drawing drawing = new(WearBars.Draw(Samples.Wear(), ChartSize.Wide));
-        var share = drawing.Across("share of allowance used");
-        var over = drawing.Elements("bar-over").ToList();
-
-        Assert.Equal([1.08, 1.6], over.Select(Right).Select(share), Within(0.005));
-        Assert.All(over, o => Assert.Equal(1, share(DrawnText.Number(o, "x")), 0.005));
-        Assert.Single(drawing.Elements("mark-cut"));
-    }
-
-    [Fact]
-    public void A_whisker_spans_the_uncertainty_of_the_measurement()
-    {
-        Drawing drawing = new(WearBars.Draw(Samples.Wear(), ChartSize.Wide));
-        var share = drawing.Across("share of allowance used");
-        var first = drawing.Paths("whisker")[0];
-
-        Assert.Equal(0.12, share(first[0].X), 0.005);
-        Assert.Equal(0.24, share(first[1].X), 0.005);
-    }
-
-    [Fact]
-    public void A_part_that_was_not_measured_has_words_but_no_bar()
-    {
-        Drawing drawing = new(WearBars.Draw(Samples.Wear(), ChartSize.Wide));
-
-        Assert.NotNull(drawing.Text("not measured"));
-        Assert.Equal(Samples.Wear().Parts.Count - 1, drawing.Elements("bar").Count());
-    }
-
-    [Fact]
-    public void Each_grade_has_a_shape_of_its_own_besides_its_letter()
-    {
-        Drawing drawing = new(WearBars.Draw(Samples.Wear(), ChartSize.Compact));
-
-        Assert.Equal("circle", Assert.Single(drawing.Elements("grade grade-circle")).Name.LocalName);
-        Assert.Equal("path", Assert.Single(drawing.Elements("grade grade-triangle")).Name.LocalName);
-        Assert.All(drawing.Elements("grade grade-square"), e => Assert.Equal("rect", e.Name.LocalName));
-        Assert.Equal(["U", "W"], drawing.Elements("grade-letter").Select(e => e.Value));
-        Assert.Equal(["N", "N"], drawing.Elements("grade-letter grade-letter-solid").Select(e => e.Value));
-    }
-
     [Fact]
     public void Work_and_wear_share_one_scale()
     {

@@ -16,7 +16,6 @@ internal static class EveryChart
     {
         ["speed-per-gear"] = size => SpeedPerGearChart.Draw(Samples.SpeedPerGear(), size),
         ["wheel-force"] = size => WheelForceChart.Draw(Samples.WheelForce(), size),
-        ["wear-bars"] = size => WearBars.Draw(Samples.Wear(), size),
         ["gear-work"] = size => GearWorkBars.Draw(Samples.GearWork(), size),
         ["ranking"] = size => RankingBars.Draw(Samples.Ranking(), size),
         ["life-bars"] = size => LifeBars.Draw(Samples.Life(), size),

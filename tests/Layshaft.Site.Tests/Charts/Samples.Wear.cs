@@ -12,18 +12,8 @@ internal static partial class Samples
     public static readonly GradeMark Watch = new(GradeShape.Triangle, "W", "watch");
     public static readonly GradeMark Renew = new(GradeShape.Square, "N", "renew");
 
-    public static WearBarsInput Wear() => new(
-        Frame("wear", "Share of the wear allowance used"),
-        [
-            new WearBar("1st driven gear, span over 4 teeth", 0.18, 0.12, 0.24, Reuse, "30.96 mm, 18 %"),
-            new WearBar("2nd / 3rd dog ring, dog width", 0.74, 0.66, 0.82, Watch, "8.26 mm, 74 %"),
-            new WearBar("4th / 5th dog ring, dog width", 1.08, 1.0, 1.16, Renew, "7.92 mm, 108 %"),
-            new WearBar("selector fork 2 / 3, pad thickness", 2.3, 2.2, 2.4, Renew, "4.1 mm, 230 %"),
-            new WearBar("layshaft spline, backlash", null, null, null, null, "not measured"),
-        ],
-        new Axis("share of allowance used", Percent),
-        new LevelMark(0.7, "watch 70 %"),
-        new LevelMark(1, "renew 100 %"));
+    public static WearGaugeInput Gauge(double share = 1.05, double? lower = 1.0, double? upper = 1.1) => new(
+        share, lower, upper, new LevelMark(0, "new 8.50 mm"), new LevelMark(0.6, "monitor"), 0.9, new LevelMark(1, "limit 8.00 mm"));
 
     public static GearWorkInput GearWork() => new(
         Frame("work", "Work of the dogs and wear found"),

@@ -102,37 +102,55 @@ public class BenchSectionTests
 
     private static string Plain(string text) => text.Replace('\u202F', ' ').Replace('\u00A0', ' ');
 
-    [Fact]
-    public void The_wear_summary_has_what_was_measured_worst_first_and_leads_to_the_findings()
-    {
-        var report = Report();
-        var wear = Model<WearSection>(WearSection.Compose(report));
-        var ids = Model<FindingsSection>(FindingsSection.Compose(report)).Findings.ToDictionary(f => "#" + f.Id, f => f.Part);
+    private static FindingsSection Findings(ReportContext report) => Model<FindingsSection>(FindingsSection.Compose(report));
 
-        Assert.Equal(["Dog ring", "Second on the layshaft"], wear.Parts.Select(p => p.Name));
-        Assert.All(wear.Parts, p => Assert.Equal(p.Name, ids[p.Finding]));
-        Assert.Equal(["110 %", "50 %"], wear.Parts.Select(p => Plain(p.Rows.Single().Share)));
-        Assert.Contains("110 %", Plain(wear.Charts.Single().Markup), StringComparison.Ordinal);
+    private static FindingView Finding(ReportContext report, string part) => Findings(report) is var all ? all.Findings.Concat(all.Sound).Single(f => f.Part == part) : null!;
+
+    [Fact]
+    public void Findings_are_worst_first_and_sound_parts_are_folded_away_and_named()
+    {
+        var findings = Findings(Report());
+
+        Assert.Equal("Dog ring", findings.Findings[0].Part);
+        Assert.Single(findings.Findings);
+        Assert.Equal(["Fork", "Second on the layshaft"], findings.Sound.Select(f => f.Part).Order());
+        Assert.Equal("2 serviceable parts", findings.SoundHeading);
+        Assert.Equal(findings.SoundNames.Split(", "), findings.Sound.Select(f => f.Part));
+        Assert.Equal(["110 %", "50 %"], new[] { findings.Findings[0], Finding(Report(), "Second on the layshaft") }.Select(f => Plain(f.Evidence.Single().Share)));
+        Assert.NotNull(findings.Key);
     }
 
     [Fact]
     public void A_measure_without_an_instrument_says_that_its_uncertainty_is_not_known()
     {
-        var rows = Model<WearSection>(WearSection.Compose(Report())).Parts.Select(p => p.Rows.Single()).ToList();
+        var (ring, gear) = (Finding(Report(), "Dog ring").Evidence.Single(), Finding(Report(), "Second on the layshaft").Evidence.Single());
 
-        Assert.Equal("uncertainty unknown", rows[0].Remark);
-        Assert.DoesNotContain("±", rows[0].Value, StringComparison.Ordinal);
-        Assert.Null(rows[1].Remark);
-        Assert.Contains("±", rows[1].Value, StringComparison.Ordinal);
+        Assert.Contains("uncertainty unknown", ring.Remarks);
+        Assert.DoesNotContain("±", ring.Value, StringComparison.Ordinal);
+        Assert.DoesNotContain("uncertainty unknown", gear.Remarks);
+        Assert.Contains("±", gear.Value, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_span_is_told_as_tooth_thickness_lost()
     {
         // 0.05 mm of span over cos 20° is 0.053 mm of tooth.
-        var finding = Model<FindingsSection>(FindingsSection.Compose(Report())).Findings.Single(f => f.Part == "Second on the layshaft");
+        Assert.Contains(
+            Finding(Report(), "Second on the layshaft").Evidence.Single().Remarks,
+            line => Plain(line).StartsWith("Tooth thickness at the pitch circle is down by 0.053 ± 0.005 mm", StringComparison.Ordinal));
+    }
 
-        Assert.Contains(finding.Evidence, line => Plain(line).StartsWith("Tooth thickness at the pitch circle is down by 0.053 ± 0.005 mm", StringComparison.Ordinal));
+    [Theory]
+    [InlineData("", "", true)]
+    [InlineData("renewed: [{part: ring}]\n", "", false)]
+    [InlineData("", "estimate: {sent: 2026-03-05, lines: [{part: ring, price: 90.00, need: should, if_left: It jumps out.}, {work: Strip, hours: 2, need: must}]}\ngo_ahead: {answer: must only, on: 2026-03-06}\n", false)]
+    public void What_a_part_does_if_left_is_said_while_it_matters_and_once(string renewed, string offered, bool said)
+    {
+        var job = Job.Replace("finished: 2026-03-10\n", "finished: 2026-03-10\n" + renewed + offered, StringComparison.Ordinal);
+        job = job.Replace("{part: ring, measurements", "{part: ring, if_left: It jumps out., measurements", StringComparison.Ordinal);
+        Assert.Contains("if_left", job, StringComparison.Ordinal);
+
+        Assert.Equal(said, Finding(Report(job: job), "Dog ring").IfLeft is not null);
     }
 
     [Fact]
@@ -205,11 +223,15 @@ public class BenchSectionTests
     public void A_reading_too_close_to_call_says_what_was_done_or_will_be(string finished, string renewed, string said)
     {
         var job = Job.Replace("22.750", "22.702", StringComparison.Ordinal).Replace("finished: 2026-03-10\n", finished + renewed, StringComparison.Ordinal);
-        var report = Report(job: job);
-        var finding = Model<FindingsSection>(FindingsSection.Compose(report)).Findings.Single(f => f.Part == "Second on the layshaft");
+        var remarks = Finding(Report(job: job), "Second on the layshaft").Evidence.Single().Remarks;
 
-        Assert.EndsWith(said, Assert.Single(finding.Evidence, l => l.Contains("which side of the limit", StringComparison.Ordinal)), StringComparison.Ordinal);
-        Assert.Contains(Model<WearSection>(WearSection.Compose(report)).Notes, n => n.Contains(said, StringComparison.Ordinal));
+        Assert.Contains(remarks, l => l.Contains("which side of the limit", StringComparison.Ordinal));
+        Assert.Contains(said, remarks);
+
+        // A decision that was written down says it already.
+        var decided = job.Replace("{part: lay-2, measurements", "{part: lay-2, action: renew, measurements", StringComparison.Ordinal);
+        Assert.Contains("action: renew", decided, StringComparison.Ordinal);
+        Assert.DoesNotContain(said, Finding(Report(job: decided), "Second on the layshaft").Evidence.Single().Remarks);
     }
 
     [Fact]

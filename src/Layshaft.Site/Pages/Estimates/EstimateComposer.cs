@@ -72,7 +72,7 @@ public static class EstimateComposer
         return new OfferView(
             offer.Number == 0 ? "cost" : FormattableString.Invariant($"cost-{offer.Number}"),
             OfferWords.Name(offer, composition),
-            composition.Say("estimate.valid_until", ("date", composition.Figures.Date(ValidUntil(offer, composition.Shop)))),
+            composition.Say("estimate.total", ("amount", MoneyTable.Amount(money.Offered.Gross, composition)), ("date", composition.Figures.Date(ValidUntil(offer, composition.Shop)))),
             offer.Note,
             Table(report, money),
             composition.Say("estimate.answer"),

@@ -25,7 +25,7 @@ public sealed record EstimatePage(
 /// <summary>An offer that waits for an answer.</summary>
 /// <param name="Id">Anchor.</param>
 /// <param name="Name">Its name with its day.</param>
-/// <param name="ValidUntil">Until when it is valid.</param>
+/// <param name="ValidUntil">Its total, and until when it is valid.</param>
 /// <param name="Note">The shop's words to go with it; null for none.</param>
 /// <param name="Money">Its lines by urgency, with totals.</param>
 /// <param name="AnswerHeading">Heading of the ways to answer.</param>

@@ -1,54 +1,73 @@
 using Layshaft.Book.Records;
 using Layshaft.Engineering.Measurement;
 using Layshaft.Site.Assessment;
+using Layshaft.Site.Charts;
+using Layshaft.Site.Charts.Wear;
+using Layshaft.Site.Html;
 using Layshaft.Site.Pages.Shared;
 
 namespace Layshaft.Site.Pages.Report;
 
-/// <summary>Says a measurement in words: measured against new and limit, how much of the allowance is used, how sure that is.</summary>
-internal static class Evidence
+/// <summary>A measurement as a finding shows it: the reading, and a gauge from new to the wear limit.</summary>
+/// <param name="Name">What was measured.</param>
+/// <param name="Value">The reading with its uncertainty.</param>
+/// <param name="Share">Share of the wear allowance used.</param>
+/// <param name="Gauge">The gauge.</param>
+/// <param name="Remarks">What to bear in mind with the reading.</param>
+internal sealed record Evidence(string Name, string Value, string Share, RawHtml Gauge, IReadOnlyList<string> Remarks)
 {
-    public static IEnumerable<string> Lines(MeasureAssessment measure, Part part, ReportContext report)
+    public static Evidence Of(MeasureAssessment measure, FindingAssessment finding, ReportContext report)
+    {
+        var (composition, asked, share) = (report.Composition, measure.Measure, measure.Wear.ShareUsed);
+        var decimals = Measured.DecimalsOf(measure.Instrument?.Resolution, asked.New, asked.Limit);
+        var written = Measured.DecimalsWritten(asked.New, asked.Limit);
+        var grading = finding.Part.Grading;
+        return new Evidence(
+            asked.Name,
+            Measured.WithUncertainty(measure.Wear.Measured, decimals, composition.Figures),
+            composition.Figures.Percent(share.Value).Text,
+            WearGauge.Draw(new WearGaugeInput(
+                share.Value,
+                share.UncertaintyIsKnown ? share.Lower : null,
+                share.UncertaintyIsKnown ? share.Upper : null,
+                new LevelMark(0, composition.Say("gauge.new", ("size", Measured.Figure(asked.New, written, composition.Figures).Text))),
+                new LevelMark(grading.WatchFrom, composition.Say("gauge.watch")),
+                grading.RenewFrom,
+                new LevelMark(1, composition.Say("gauge.limit", ("size", Measured.Figure(asked.Limit, written, composition.Figures).Text))))),
+            [.. RemarksOn(measure, finding, report)]);
+    }
+
+    private static IEnumerable<string> RemarksOn(MeasureAssessment measure, FindingAssessment finding, ReportContext report)
     {
         var composition = report.Composition;
-        var decimals = Measured.DecimalsOf(measure.Instrument?.Resolution, measure.Measure.New, measure.Measure.Limit);
-        var written = Measured.DecimalsWritten(measure.Measure.New, measure.Measure.Limit);
-        yield return composition.Say(
-            "finding.evidence",
-            ("measure", measure.Measure.Name),
-            ("value", Measured.WithUncertainty(measure.Wear.Measured, decimals, composition.Figures)),
-            ("new", Measured.Figure(measure.Measure.New, written, composition.Figures).Text),
-            ("limit", Measured.Figure(measure.Measure.Limit, written, composition.Figures).Text),
-            ("share", composition.Figures.Percent(measure.Wear.ShareUsed.Value).Text));
-        if (ToothLoss.Of(measure, part, report.Gearbox, report.Fitted) is { Number.Value: > 0 } loss)
+        if (!measure.Wear.Measured.Number.UncertaintyIsKnown)
         {
+            yield return composition.Say("wear.no_uncertainty");
+        }
+
+        if (ToothLoss.Of(measure, finding.Part, report.Gearbox, report.Fitted) is { Number.Value: > 0 } loss)
+        {
+            var decimals = Measured.DecimalsOf(measure.Instrument?.Resolution, measure.Measure.New, measure.Measure.Limit);
             yield return composition.Say("wear.tooth_loss", ("loss", Measured.WithUncertainty(loss, decimals, composition.Figures)));
         }
 
-        // A reading that stands apart changes nothing that the customer has to decide; it is told with the wear.
-        foreach (var flag in Flags(measure, part, report).Where(f => f.Touches))
-        {
-            yield return flag.Words;
-        }
-    }
-
-    /// <summary>What to bear in mind with a figure, and whether it touches the decision on the part.</summary>
-    public static IEnumerable<(string Words, bool Touches)> Flags(MeasureAssessment measure, Part part, ReportContext report)
-    {
-        var composition = report.Composition;
         if (measure.Wear.Decision.Conformity == Conformity.TooCloseToCall)
         {
-            yield return (composition.Say("finding.too_close", ("next", composition.Say(Next(part, report.Job)))), true);
+            yield return composition.Say("finding.too_close");
+            if (finding.Finding.Action is null)
+            {
+                yield return composition.Say(Next(finding.Part, report.Job));
+            }
         }
 
-        if (measure.Wear.Measured.Number.Outlier.IsSuspect)
+        if (measure.Wear.Measured.Number.Outlier.Status == OutlierStatus.Outlier)
         {
-            yield return (composition.Say("finding.suspect_reading"), false);
+            yield return composition.Say("finding.suspect_reading");
         }
 
         if (measure is { CalibrationOverdue: true, Instrument: { } instrument })
         {
-            yield return (composition.Say("finding.calibration_overdue", ("instrument", instrument.Name), ("due", composition.Figures.Date(instrument.Due))), true);
+            yield return composition.Say("finding.calibration_overdue", ("instrument", instrument.Name), ("due", composition.Figures.Date(instrument.Due)));
         }
     }
 

@@ -1,4 +1,5 @@
 using Layshaft.Book.Records;
+using Layshaft.Engineering.Measurement;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Pages.Reference;
 using Layshaft.Site.Pages.Shared;
@@ -6,12 +7,16 @@ using Layshaft.Site.Pages.Shared;
 namespace Layshaft.Site.Pages.Report;
 
 /// <summary>What was found: each part with its picture, one sentence, the evidence, the decision. Worst first.</summary>
-/// <param name="Findings">The findings.</param>
+/// <param name="Key">How to read the gauges; null if nothing was measured.</param>
+/// <param name="Findings">What calls for attention; every finding if nothing does.</param>
+/// <param name="SoundHeading">How many sound parts are folded away; null for none.</param>
+/// <param name="SoundNames">Their names, for paper.</param>
+/// <param name="Sound">Sound parts.</param>
 /// <param name="Words">The words for damage in them, each once: on paper nothing can be unfolded.</param>
 /// <param name="Others">Pictures that belong to no finding.</param>
 /// <param name="Remark">The shop's remark on its pictures; null for none.</param>
-public sealed record FindingsSection(
-    IReadOnlyList<FindingView> Findings, IReadOnlyList<TermView> Words, IReadOnlyList<PictureView> Others, string? Remark)
+internal sealed record FindingsSection(
+    string? Key, IReadOnlyList<FindingView> Findings, string? SoundHeading, string SoundNames, IReadOnlyList<FindingView> Sound, IReadOnlyList<TermView> Words, IReadOnlyList<PictureView> Others, string? Remark)
 {
     /// <summary>Composes the section; null when there is nothing to show.</summary>
     public static SectionView? Compose(ReportContext report)
@@ -20,13 +25,27 @@ public sealed record FindingsSection(
         var pictures = new ReportPictures(report);
         FindingView[] findings = [.. report.InOrder.Select((f, i) => View(f, i + 1, report, pictures))];
         var others = pictures.Others();
-        return findings.Length == 0 && others.Count == 0
-            ? null
-            : new SectionView(
-                "findings",
-                report.Composition.Say("report.findings"),
-                "sections/findings.html",
-                new FindingsSection(findings, [.. findings.SelectMany(f => f.Conditions).DistinctBy(t => t.Word)], others, pictures.Any ? report.Composition.Shop.PhotoRemark : null));
+        if (findings.Length == 0 && others.Count == 0)
+        {
+            return null;
+        }
+
+        var composition = report.Composition;
+        FindingView[] sound = [.. findings.Where((_, i) => report.InOrder[i].Grade == Grade.Reuse)];
+        sound = sound.Length == findings.Length ? [] : sound;
+        return new SectionView(
+            "findings",
+            composition.Say("report.findings"),
+            "sections/findings.html",
+            new FindingsSection(
+                findings.Any(f => f.Evidence.Count > 0) ? composition.Say("gauge.key") : null,
+                [.. findings.Except(sound)],
+                sound.Length > 0 ? composition.Say("finding.sound", ("count", sound.Length)) : null,
+                string.Join(", ", sound.Select(f => f.Part)),
+                sound,
+                [.. findings.SelectMany(f => f.Conditions).DistinctBy(t => t.Word)],
+                others,
+                pictures.Any ? composition.Shop.PhotoRemark : null));
     }
 
     private static FindingView View(FindingAssessment assessed, int number, ReportContext report, ReportPictures pictures)
@@ -40,16 +59,20 @@ public sealed record FindingsSection(
             where.Length > 0 ? where : null,
             GradeViews.Of(assessed.Grade, composition),
             finding.Sentence,
-            [.. assessed.Measures.SelectMany(m => Evidence.Lines(m, assessed.Part, report))],
+            [.. assessed.Measures.Select(m => Evidence.Of(m, assessed, report))],
             [.. finding.Conditions.Select(c => DamageTerms.All.FirstOrDefault(t => t.Word == c)).OfType<DamageTerm>().Select(t => TermView.Of(t, composition))],
             finding.Action is { } action ? composition.Say("finding.decision", ("action", action)) : null,
             finding.LeftIn is { } reason && !report.Job.Renewed.Any(r => r.Part == finding.Part) ? composition.Say("finding.left_in", ("reason", reason)) : null,
             assessed is { Overruled: true, ByPolicy: { } policy }
                 ? composition.Say("finding.overruled", ("policy", GradeViews.Of(policy, composition).Name), ("given", GradeViews.Of(assessed.Grade, composition).Name), ("reason", finding.Reason ?? string.Empty))
                 : null,
-            finding.IfLeft is { } ifLeft ? composition.Say("finding.if_left", ("what", ifLeft)) : null,
+            IfLeftMatters(finding, report.Job) && finding.IfLeft is { } ifLeft ? composition.Say("finding.if_left", ("what", ifLeft)) : null,
             pictures.Of(finding));
     }
+
+    // What a part would do if left is history once it is renewed, and an offer says it beside its price.
+    private static bool IfLeftMatters(Finding finding, Job job) =>
+        !job.Renewed.Any(r => r.Part == finding.Part) && !job.Offers.SelectMany(o => o.Lines).Any(l => l.Part == finding.Part);
 
     private static string? FlankWords(Finding finding, Composition composition) => finding.Flank switch
     {
@@ -66,21 +89,21 @@ public sealed record FindingsSection(
 /// <param name="Where">Side and position; null when not said.</param>
 /// <param name="Grade">The grade that stands.</param>
 /// <param name="Sentence">One sentence for the customer; null for none.</param>
-/// <param name="Evidence">Measured against new and limit.</param>
+/// <param name="Evidence">Its measurements.</param>
 /// <param name="Conditions">The damage seen.</param>
 /// <param name="Decision">What was decided; null when not said.</param>
 /// <param name="LeftIn">Why it went back in though graded renew; null when not said.</param>
 /// <param name="Overruled">Both grades and the reason; null when they agree.</param>
 /// <param name="IfLeft">What happens if it is left; null when not said.</param>
 /// <param name="Pictures">Its pictures.</param>
-public sealed record FindingView(
+internal sealed record FindingView(
     string Id,
     string Number,
     string Part,
     string? Where,
     GradeView Grade,
     string? Sentence,
-    IReadOnlyList<string> Evidence,
+    IReadOnlyList<Evidence> Evidence,
     IReadOnlyList<TermView> Conditions,
     string? Decision,
     string? LeftIn,

@@ -1,5 +1,6 @@
 using Layshaft.Book.Records;
 using Layshaft.Engineering.Measurement;
+using Layshaft.Site.Assessment;
 using Layshaft.Site.Look;
 using Layshaft.Site.Pages.Shared;
 
@@ -34,7 +35,7 @@ public static class ReportComposer
             heading,
             TitleBlockOf(report),
             job.Verdict ?? string.Empty,
-            ReturnWords.Sentence(job, composition),
+            ReturnWords.WithReason(job, composition),
             Tally(report),
             [.. ReportSections.All(report)],
             PageFrame.Foot(composition));
@@ -62,6 +63,13 @@ public static class ReportComposer
         if (report.IsOwn)
         {
             cells.Add(new(composition.Say("block.customer"), composition.Book.Customers[report.View.Unit.OwnerOn(job.Received).Customer].Name));
+        }
+
+        if (report is { IsOwn: true, Job.Charged.Count: > 0 } && job.Finished is not null && composition.Shop.ShowPrices)
+        {
+            cells.Add(new(
+                composition.Say(composition.Shop.Tax is null ? "money.sum" : "money.gross"),
+                MoneyTable.Amount(JobMoney.Of(job, report.Gearbox, composition.Shop).Invoiced.Gross, composition)));
         }
 
         if (report.Gearbox.Manual is { } manual)

@@ -3,23 +3,21 @@ using Layshaft.Site.Pages.Shared;
 namespace Layshaft.Site.Pages.Report;
 
 /// <summary>
-/// The sections of a report in their order: what was wrong, show me, what did you do, what does it cost, how do I drive
-/// it, which gears, when do I come back. A section that has nothing to say is left out.
+/// The sections of a report in their order: what was wrong, how do I drive it, show me, what did you do, which gears, what does it
+/// cost. A section that has nothing to say is left out.
 /// </summary>
 internal static class ReportSections
 {
     private static readonly Func<ReportContext, SectionView?>[] InOrder =
     [
         ComplaintSection.Compose,
-        StackSection.Compose,
+        DrivingSection.Compose,
         FindingsSection.Compose,
-        WearSection.Compose,
+        StackSection.Compose,
         WorkSection.Compose,
         SettingsSection.Compose,
-        MoneySection.Compose,
-        DrivingSection.Compose,
         GearingSection.Compose,
-        ReturnSection.Compose,
+        MoneySection.Compose,
         CautionSection.Compose,
         ReportTables.Section,
     ];

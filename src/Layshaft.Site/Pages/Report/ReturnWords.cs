@@ -3,18 +3,6 @@ using Layshaft.Site.Pages.Shared;
 
 namespace Layshaft.Site.Pages.Report;
 
-/// <summary>When to come back.</summary>
-internal static class ReturnSection
-{
-    public static SectionView? Compose(ReportContext report) => ReturnWords.Sentence(report.Job, report.Composition) is { } sentence
-        ? new SectionView(
-            "return",
-            report.Composition.Say("report.return"),
-            "sections/lines.html",
-            new LinesView([.. new[] { sentence, report.Job.ComeBack?.Reason }.OfType<string>()]))
-        : null;
-}
-
 /// <summary>Says when a unit should be looked at again.</summary>
 public static class ReturnWords
 {
@@ -31,6 +19,10 @@ public static class ReturnWords
             _ => null,
         };
     }
+
+    /// <summary>The sentence and the shop's reason; null when the job does not say.</summary>
+    public static string? WithReason(Job job, Composition composition) =>
+        Sentence(job, composition) is { } sentence ? string.Join(' ', new[] { sentence, job.ComeBack?.Reason }.OfType<string>()) : null;
 
     private static string Total(Job job, Book.Values.Use after, Composition composition) =>
         UseWords.Of(job.Use with { Amount = job.Use.Amount + after.Amount }, composition);
