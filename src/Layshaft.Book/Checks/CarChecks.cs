@@ -12,7 +12,18 @@ internal static class CarChecks
             check.Refers(earlier, check.Draft.Customers, car.Origin.At("earlier_customers"), "customer");
         }
 
+        foreach (var corner in car.Corners)
+        {
+            check.Refers(corner.Venue, check.Draft.Venues, corner.Origin.At("venue"), "venue");
+        }
+
+        CornerChecks.Run(check, car.Corners, null);
         var engine = car.Engine;
+        if (engine.Launch is { } launch && launch >= engine.Limit)
+        {
+            check.Problems.Add("range-out-of-order", engine.Origin.At("launch"), "The engine's launch speed is not below its rev limit.", "Correct 'launch' or 'limit'.");
+        }
+
         if (engine.CurveFile is { } file)
         {
             var path = $"cars/{file}";

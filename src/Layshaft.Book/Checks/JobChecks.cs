@@ -130,6 +130,11 @@ internal static class JobChecks
                 check.Refers(plan.Venue, check.Draft.Venues, plan.Origin.At("venue"), "venue");
                 UnitChecks.DropPair(check, box, plan.DropPair, plan.Origin.At("drop_pair"));
                 UnitChecks.FinalDrive(check, box, plan.FinalDrive, plan.Origin.At("final_drive"));
+                if (check.Draft.Venues.Get(plan.Venue) is { } venue)
+                {
+                    CornerChecks.Run(check, plan.Corners, venue);
+                    CornerChecks.Wind(check, plan, venue);
+                }
             }
         }
     }

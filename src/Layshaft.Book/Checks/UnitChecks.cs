@@ -25,11 +25,27 @@ internal static class UnitChecks
             check.Names(unit.RatioSet, box.RatioSets.Select(r => r.Id), unit.Origin.At("ratio_set"), "ratio set", box.Name);
             DropPair(check, box, unit.DropPair, unit.Origin.At("drop_pair"));
             FinalDrive(check, box, unit.FinalDrive, unit.Origin.At("final_drive"));
+            Efficiencies(check, unit, box);
             check.Unique(unit.Fitted, p => p.Part, "fitted parts", "part");
             foreach (var fitted in unit.Fitted)
             {
                 check.Names(fitted.Part, box.Parts.Select(p => p.Id), fitted.Origin.At("part"), "part", box.Name);
             }
+        }
+    }
+
+    // One of the two says nothing without the other.
+    private static void Efficiencies(Checker check, Unit unit, Gearbox box)
+    {
+        if (check.Draft.Cars.Get(unit.Car) is { } car && car.AxleEfficiency is null != box.MeshEfficiency is null)
+        {
+            check.Problems.Note(
+                "half-efficiency",
+                unit.Origin.At("car"),
+                box.MeshEfficiency is null
+                    ? $"The axle_efficiency of {car.Name} is not used: the {box.Name} has no mesh_efficiency."
+                    : $"The mesh_efficiency of the {box.Name} is not used: {car.Name} has no axle_efficiency.",
+                "Give both, or neither.");
         }
     }
 

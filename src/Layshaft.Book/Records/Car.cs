@@ -34,14 +34,17 @@ public sealed record Car(
     Area FrontalArea,
     double? LiftCoefficient,
     double RollingResistance,
+    Speed? RollingResistanceDoublesAt,
     double Grip,
     Acceleration Braking,
     Tyre Tyre,
     Engine Engine,
     double DrivelineEfficiency,
+    double? AxleEfficiency,
     Duration ShiftTime,
     MassMomentOfInertia? WheelInertia,
     RotationalSpeed? PropshaftLimit,
+    IReadOnlyList<CornerSpeeds> Corners,
     bool Public) : IPlaced
 {
     /// <summary>How it is written.</summary>
@@ -61,14 +64,17 @@ public sealed record Car(
         f.Required("frontal_area", Quantities.Area.Like("2.04 m²"), "Frontal area."),
         f.OptionalValue("lift_coefficient", Scalars.Number.Like("-0.15"), "Lift coefficient, relative to the frontal area. Negative is downforce."),
         f.Or("rolling_resistance", Scalars.PositiveNumber.Like("0.015"), 0.015, "Rolling resistance coefficient. Default: 0.015."),
+        f.OptionalValue("rolling_resistance_doubles_at", Quantities.Speed.Like("160 km/h"), "Speed at which the rolling resistance is twice that at walking pace; it grows in proportion. Default: the same at every speed."),
         f.Required("grip", Scalars.PositiveNumber.Like("1.25"), "Friction coefficient of the driven tyres."),
         f.Required("braking", Quantities.Acceleration.Like("10.8 m/s²"), "Mean deceleration under braking."),
         f.Required("tyre", Tyre.Shape, "The driven tyres."),
         f.Required("engine", Engine.Shape, "The engine."),
         f.Required("driveline_efficiency", Scalars.Part.Like("89 %"), "Driveline efficiency: share of the engine torque that reaches the wheels. Pages state it as an assumption."),
+        f.OptionalValue("axle_efficiency", Scalars.Part.Like("96 %"), "Efficiency of the final drive alone. With the gearbox's mesh_efficiency it replaces driveline_efficiency."),
         f.Required("shift_time", Quantities.Duration.Like("90 ms"), "Shift time: time without drive during an upshift."),
         f.OptionalValue("wheel_inertia", Quantities.Inertia.Like("4.6 kg·m²"), "Moment of inertia of all wheels with tyres and brakes."),
         f.OptionalValue("propshaft_limit", Quantities.Rotation.Like("8400 rpm"), "Maximum speed of the propshaft."),
+        f.List("corners", CornerSpeeds.OfCar, "Measured corner speeds of this car, venue by venue. The venue's own speeds apply to the other corners."),
         f.Or("public", Scalars.YesNo, false, "Whether the owner agrees to a public page of its speeds. The page shows nothing else about the car. Default: no.")));
 
     private static ChoiceShape<DrivenAxle> AxleWords => new("a driven axle", ("rear", DrivenAxle.Rear), ("front", DrivenAxle.Front), ("all", DrivenAxle.All));
@@ -100,6 +106,7 @@ public sealed record Tyre(Origin Origin, string Size, Length? Circumference, dou
 /// <param name="CurveFile">A CSV file with columns rpm and torque in N·m.</param>
 /// <param name="Limit">The rev limiter.</param>
 /// <param name="LowestUseful">Below this the engine does not pull cleanly.</param>
+/// <param name="Launch">Engine speed held with the clutch at a standing start.</param>
 /// <param name="Inertia">Crankshaft, flywheel and clutch.</param>
 /// <param name="Corrected">Whether the curve was corrected to standard air (ISO 1585).</param>
 public sealed record Engine(
@@ -109,6 +116,7 @@ public sealed record Engine(
     string? CurveFile,
     RotationalSpeed Limit,
     RotationalSpeed? LowestUseful,
+    RotationalSpeed? Launch,
     MassMomentOfInertia? Inertia,
     bool Corrected) : IPlaced
 {
@@ -120,6 +128,7 @@ public sealed record Engine(
         f.Optional("curve_file", Scalars.FileName.Like("dyno-run.csv"), "Instead of curve: a CSV file of a dyno run with the columns rpm and torque."),
         f.Required("limit", Quantities.Rotation.Like("8200 rpm"), "Rev limiter."),
         f.OptionalValue("lowest_useful", Quantities.Rotation.Like("4500 rpm"), "Lowest engine speed at which the engine pulls cleanly."),
+        f.OptionalValue("launch", Quantities.Rotation.Like("6200 rpm"), "Engine speed held with the clutch at a standing start. Default: lowest_useful, else the speed of maximum torque."),
         f.OptionalValue("inertia", Quantities.Inertia.Like("0.095 kg·m²"), "Moment of inertia of crankshaft, flywheel and clutch."),
         f.Or("corrected", Scalars.YesNo, true, "Whether the curve was corrected to standard air (ISO 1585). Default: yes.")));
 }

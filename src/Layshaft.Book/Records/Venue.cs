@@ -42,8 +42,10 @@ public sealed record Venue(string Id, Origin Origin, string Name, VenueKind Kind
 /// <param name="Length">From there to the slowest point of the next corner.</param>
 /// <param name="Corner">The corner at its end.</param>
 /// <param name="CornerSpeed">Slowest speed in that corner; null when the run ends at a finish line.</param>
+/// <param name="CornerRadius">Radius of the line through that corner; null if it is not known.</param>
 /// <param name="Grade">Mean gradient as a fraction, uphill positive.</param>
-public sealed record Straight(Origin Origin, string Name, Speed? ExitSpeed, Length Length, string Corner, Speed? CornerSpeed, double Grade) : IPlaced
+/// <param name="Heading">Compass direction of travel; null if it is not known.</param>
+public sealed record Straight(Origin Origin, string Name, Speed? ExitSpeed, Length Length, string Corner, Speed? CornerSpeed, Length? CornerRadius, double Grade, Angle? Heading) : IPlaced
 {
     /// <summary>How it is written.</summary>
     public static RecordShape<Straight> Shape { get; } = new("a straight", "From the exit of one corner to the slowest point of the next.", f => new Straight(
@@ -53,5 +55,7 @@ public sealed record Straight(Origin Origin, string Name, Speed? ExitSpeed, Leng
         f.Required("length", Quantities.Length.Like("640 m"), "Length from there to the slowest point of the next corner."),
         f.Required("corner", Scalars.Text, "Name of the corner at its end, or 'finish'."),
         f.OptionalValue("corner_speed", Quantities.Speed.Like("78 km/h"), "Slowest speed in that corner. Omit it at a finish line."),
-        f.Or("grade", Scalars.Share.Like("-1.5 %"), 0.0, "Mean gradient, uphill positive. Default: 0 %.")));
+        f.OptionalValue("corner_radius", Quantities.Length.Like("42 m"), "Radius of the line through that corner. The slowest speed then follows from each car's grip and downforce, its exit speed in proportion."),
+        f.Or("grade", Scalars.Share.Like("-1.5 %"), 0.0, "Mean gradient, uphill positive. Default: 0 %."),
+        f.OptionalValue("heading", Quantities.Compass.Like("85°"), "Compass direction of travel, for the wind.")));
 }

@@ -56,6 +56,9 @@ public static class Quantities
     /// <summary>An angle.</summary>
     public static Shape<Angle> Angle { get; } = Positive(UnitWords.Angle, v => v.Radians);
 
+    /// <summary>A compass direction, clockwise from north; north is 360°.</summary>
+    public static Shape<Angle> Compass { get; } = Angle.Demand("bad-direction", v => v.Degrees <= 360, _ => "A compass direction is from 1° to 360°.");
+
     /// <summary>A measured value of any kind, any sign.</summary>
     public static Shape<IQuantity> Measured { get; } = Of(UnitWords.Measured);
 

@@ -68,9 +68,12 @@ internal sealed class GearingLines(SpeedUnit speed)
         }
 
         var car = answer.Case.Setup.Car;
+        var efficiency = answer.Case.Car.Vehicle.Spec is { MeshEfficiency: { } mesh, AxleEfficiency: { } axle }
+            ? string.Create(CultureInfo.InvariantCulture, $"efficiency of gears {mesh:0.0 %} (25 teeth each) and final drive {axle:0.0 %}")
+            : string.Create(CultureInfo.InvariantCulture, $"driveline efficiency {car.DrivelineEfficiency:0.0 %}");
         yield return string.Create(
             CultureInfo.InvariantCulture,
-            $"Assumed: driveline efficiency {car.DrivelineEfficiency:0.0 %}, tyre friction coefficient {car.Grip:0.00}, drag coefficient {car.DragCoefficient:0.00}, frontal area {car.FrontalArea.SquareMeters:0.00} m².");
+            $"Assumed: {efficiency}, tyre friction coefficient {car.Grip:0.00}, drag coefficient {car.DragCoefficient:0.00}, frontal area {car.FrontalArea.SquareMeters:0.00} m².");
         yield return "The makers' manuals and the event's regulations take precedence.";
     }
 

@@ -17,7 +17,7 @@ public class DemoLaunchTests
             var points = made.Setup.Engine.Points;
             var first = points[0];
             Eng.TorquePoint[] longer = [new(first.EngineSpeed * 0.3, first.Torque * 0.2), new(first.EngineSpeed * 0.7, first.Torque * 0.6), .. points];
-            Eng.TorquePoint[] shorter = [.. points.Where((point, i) => i == points.Count - 1 || points[i + 1].EngineSpeed > made.Setup.Engine.LaunchAt)];
+            Eng.TorquePoint[] shorter = [.. points.Where((_, i) => i == points.Count - 1 || points[i + 1].EngineSpeed > made.Setup.Engine.UsableFrom)];
             var asWritten = Times(made, [.. points]);
             foreach (var times in new[] { Times(made, longer), Times(made, shorter) })
             {
@@ -28,8 +28,8 @@ public class DemoLaunchTests
 
     private static Dictionary<string, double> Times(GearingCase made, Eng.TorquePoint[] points)
     {
-        var engine = Eng.EngineCurve.Create(points, made.Setup.Car.Engine.Limit, made.Setup.Car.Engine.LowestUseful).Require();
-        var car = Eng.Car.Create(made.Setup.Vehicle, engine, made.Box.Drivetrain, made.Setup.Tyre, made.Car.Conditions).Require();
+        var engine = Eng.EngineCurve.Create(points, made.Setup.Car.Engine.Limit, made.Setup.Car.Engine.LowestUseful, made.Setup.Car.Engine.Launch).Require();
+        var car = Eng.Car.Create(made.Car.Vehicle, engine, made.Box.Drivetrain, made.Setup.Tyre, made.Car.Conditions).Require();
         return (made with { Car = car }).Rank().Require().Candidates.ToDictionary(c => $"{c.DropPair} {c.FinalDrive}", c => c.StraightsTime.Seconds, StringComparer.Ordinal);
     }
 }

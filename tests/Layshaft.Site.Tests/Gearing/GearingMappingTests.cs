@@ -76,7 +76,44 @@ public class GearingMappingTests
     {
         var course = MadeFor("0518").Course; // Brackwater, a lap: the last corner comes before the first straight
         Assert.Equal(90, course.Straights[0].CornerMinimum!.Value.KilometersPerHour, 5e-7);
-        Assert.Equal(74, course.Straights[1].CornerMinimum!.Value.KilometersPerHour, 5e-7);
+        Assert.Equal(76, course.Straights[1].CornerMinimum!.Value.KilometersPerHour, 5e-7);
+    }
+
+    [Fact]
+    public void Corner_speeds_are_the_events_then_the_cars_then_those_of_the_radius_then_the_venues()
+    {
+        var saloon = CornerTaken.All(MadeFor("0518").Venue, MadeFor("0518").Setup, null); // Brackwater, measured in two corners
+        Assert.Equal(CornerSource.Car, saloon.Single(c => c.Corner == "Capstan").Source);
+        Assert.Equal(89, saloon.Single(c => c.Corner == "Capstan").Exit!.Value.KilometersPerHour, 1e-9);
+        Assert.Equal(89, MadeFor("0518").Course.Straights[1].StartSpeed.KilometersPerHour, 1e-9);
+        Assert.Equal((CornerSource.Venue, 92), (saloon.Single(c => c.Corner == "Lock Gates").Source, saloon.Single(c => c.Corner == "Lock Gates").Slowest!.Value.KilometersPerHour));
+        var damp = CornerTaken.All(MadeFor("0628").Venue, MadeFor("0628").Setup, MadeFor("0628").Plan);
+        Assert.Equal((CornerSource.Event, 64), (damp.Single(c => c.Corner == "Lighthouse").Source, damp.Single(c => c.Corner == "Lighthouse").Slowest!.Value.KilometersPerHour));
+        Assert.Equal(64, MadeFor("0628").Course.Straights[4].EndSpeed.KilometersPerHour, 1e-9);
+        var tower = CornerTaken.All(MadeFor("0411").Venue, MadeFor("0411").Setup, null).Single(c => c.Corner == "Tower");
+        Assert.Equal(CornerSource.Radius, tower.Source);
+        Assert.Equal(104.0 / 88, tower.Exit!.Value / tower.Slowest!.Value, 1e-9); // in proportion to the venue's
+        var slower = CornerTaken.All(MadeFor("0411").Venue, s_book.Gearing.Cars["saloon-8"], null).Single(c => c.Corner == "Tower");
+        Assert.True(slower.Slowest < tower.Slowest);
+    }
+
+    [Fact]
+    public void Wind_blows_against_the_straights_that_head_into_it()
+    {
+        var made = MadeFor("0628");
+        Assert.Equal(22, made.Car.Conditions.Wind!.Speed.KilometersPerHour, 1e-9);
+        Assert.Equal(240, made.Car.Conditions.Wind.From!.Value.Degrees, 1e-9);
+        Assert.True(made.Car.Conditions.Wind.Against(made.Course.Straights[2].Heading) > Speed.Zero); // 250°
+        Assert.True(made.Car.Conditions.Wind.Against(made.Course.Straights[0].Heading) < Speed.Zero); // 75°
+    }
+
+    [Fact]
+    public void Efficiencies_are_taken_mesh_by_mesh_where_gearbox_and_car_give_them()
+    {
+        Assert.Equal(0.988, MadeFor("0438").Car.Vehicle.Spec.MeshEfficiency);
+        Assert.Null(MadeFor("0518").Car.Vehicle.Spec.MeshEfficiency);
+        Assert.Equal(6500, MadeFor("0438").Setup.Engine.LaunchAt.RevolutionsPerMinute, 1e-9);
+        Assert.Equal(190, MadeFor("0438").Setup.Vehicle.Spec.RollingDoublesAt!.Value.KilometersPerHour, 1e-9);
     }
 
     [Fact]

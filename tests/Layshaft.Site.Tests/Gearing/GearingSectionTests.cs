@@ -51,7 +51,7 @@ public class GearingSectionTests
         // Common practice, no source: near the end of the fastest straight the engine is past its best torque and not long on its limiter.
         var limit = gearing.Case.Setup.Car.Engine.Limit;
         Assert.InRange(gearing.Best.EngineSpeedAtTop / limit, 0.85, 1.0001);
-        Assert.True(gearing.Best.OnLimiter.Seconds < 1.6);
+        Assert.True(gearing.Best.OnLimiter.Seconds < 1.5);
         Assert.True(gearing.Best.IsFinished);
         Assert.True(gearing.Best.LossToIdeal > UnitsNet.Duration.Zero);
 

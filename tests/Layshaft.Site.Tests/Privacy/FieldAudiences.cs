@@ -50,7 +50,8 @@ internal static class FieldAudiences
                 technicians[].id technicians[].name instruments[].id instruments[].name instruments[].resolution
                 instruments[].error_limit instruments[].class instruments[].repeatability instruments[].calibrated instruments[].calibrate_every
                 advice[].when advice[].words
-            gearboxes: manual input_inertia dog_inertia parts[].id parts[].name parts[].kind parts[].gear parts[].shaft
+            cars: corners[].corner
+            gearboxes: manual mesh_efficiency input_inertia dog_inertia parts[].id parts[].name parts[].kind parts[].gear parts[].shaft
                 parts[].along parts[].width parts[].teeth parts[].measures[].id parts[].measures[].name parts[].measures[].new
                 parts[].measures[].limit parts[].measures[].wear_makes_it parts[].measures[].span parts[].measures[].pin
                 parts[].measures[].gear parts[].measures[].side
@@ -80,11 +81,12 @@ internal static class FieldAudiences
         (Audience.Own, """
             customers: name greeting email[] telephone
             cars: customer description mass weight_on_driven_axle driven_axle wheelbase centre_of_gravity_height
-                drag_coefficient frontal_area lift_coefficient rolling_resistance grip braking tyre.slip engine.name
-                engine.curve[].at engine.curve[].torque engine.curve_file engine.lowest_useful engine.inertia engine.corrected
-                driveline_efficiency shift_time wheel_inertia propshaft_limit
+                drag_coefficient frontal_area lift_coefficient rolling_resistance rolling_resistance_doubles_at grip braking tyre.slip engine.name
+                engine.curve[].at engine.curve[].torque engine.curve_file engine.lowest_useful engine.launch engine.inertia engine.corrected
+                driveline_efficiency axle_efficiency shift_time wheel_inertia propshaft_limit
+                corners[].venue corners[].corner_speed corners[].exit_speed
             venues: name kind length altitude straights[].name straights[].exit_speed straights[].length straights[].corner
-                straights[].corner_speed straights[].grade
+                straights[].corner_speed straights[].corner_radius straights[].grade straights[].heading
             units: owners[].from car
             jobs: complaint driver driving estimate.sent estimate.valid_until estimate.lines[].part estimate.lines[].work
                 estimate.lines[].quantity estimate.lines[].price estimate.lines[].hours estimate.lines[].need
@@ -95,9 +97,11 @@ internal static class FieldAudiences
                 supplements[].lines[].reason supplements[].lines[].id supplements[].reason supplements[].go_ahead.answer supplements[].go_ahead.on
                 supplements[].go_ahead.approved[] renewed[].unapproved settings[].note final[].part final[].work
                 final[].quantity final[].price final[].hours final[].need final[].if_left final[].reason final[].id last_event.venue last_event.on last_event.name last_event.laps
-                last_event.temperature last_event.pressure last_event.humidity last_event.drop_pair last_event.final_drive
+                last_event.temperature last_event.pressure last_event.humidity last_event.wind last_event.wind_from
+                last_event.corners[].corner last_event.corners[].corner_speed last_event.corners[].exit_speed last_event.drop_pair last_event.final_drive
                 last_event.note next_event.venue next_event.on next_event.name next_event.laps next_event.temperature
-                next_event.pressure next_event.humidity next_event.drop_pair next_event.final_drive next_event.note notes
+                next_event.pressure next_event.humidity next_event.wind next_event.wind_from
+                next_event.corners[].corner next_event.corners[].corner_speed next_event.corners[].exit_speed next_event.drop_pair next_event.final_drive next_event.note notes
                 photos[private].file photos[private].caption photos[private].moment photos[private].paired_with
                 photos[private].private photos[private].internal photos[private].callouts[].mark photos[private].callouts[].x
                 photos[private].callouts[].y photos[private].callouts[].radius photos[private].callouts[].from_x

@@ -61,6 +61,7 @@ internal static class PlantedBook
               place: output
             main_gears: { module: 3 mm, pressure_angle: 20°, centre_distance: 82 mm, face_width: 16 mm }
             output_limit: 9000 rpm
+            mesh_efficiency: 98.9 %
             input_inertia: 0.0062 kg·m²
             dog_inertia: 0.0011 kg·m²
             parts:
@@ -158,8 +159,8 @@ internal static class PlantedBook
         length: 1000 m
         altitude: 40 m
         straights:
-          - { name: W, length: 400 m, corner: W, corner_speed: 60 km/h, grade: 2 % }
-          - { name: W, exit_speed: 66 km/h, length: 300 m, corner: finish }
+          - { name: W, length: 400 m, corner: "W:bend", corner_speed: 60 km/h, corner_radius: 21 m, grade: 2 %, heading: 45° }
+          - { name: W, exit_speed: 66 km/h, length: 300 m, corner: finish, heading: 90° }
         """;
 
     private static string Car(string customer, string isPublic) => $$"""
@@ -176,14 +177,17 @@ internal static class PlantedBook
         frontal_area: 1.06 m²
         lift_coefficient: -1.9
         rolling_resistance: 0.017
+        rolling_resistance_doubles_at: 170 km/h
         grip: 1.5
         braking: 14 m/s²
         tyre: { size: 10.0/20.0-13, circumference: 1.566 m, growth: 1 %, slip: 4 %, wear: 2 mm }
-        engine: { name: W, limit: 9000 rpm, lowest_useful: 5000 rpm, inertia: 0.06 kg·m², corrected: yes, curve: [ { at: 4000 rpm, torque: 112 N·m }, { at: 7000 rpm, torque: 157 N·m }, { at: 9000 rpm, torque: 158 N·m } ] }
+        engine: { name: W, limit: 9000 rpm, lowest_useful: 5000 rpm, launch: 5600 rpm, inertia: 0.06 kg·m², corrected: yes, curve: [ { at: 4000 rpm, torque: 112 N·m }, { at: 7000 rpm, torque: 157 N·m }, { at: 9000 rpm, torque: 158 N·m } ] }
         driveline_efficiency: 91 %
+        axle_efficiency: 95 %
         shift_time: 80 ms
         wheel_inertia: 2.1 kg·m²
         propshaft_limit: 9000 rpm
+        corners: [ { venue: "W:hill", corner: "W:bend", corner_speed: 58 km/h, exit_speed: 64 km/h } ]
         public: {{isPublic}}
         """;
 
@@ -247,8 +251,8 @@ internal static class PlantedBook
           - { work: W, quantity: 1, hours: M, need: should, reason: W }
         drop_pair: 28/25
         final_drive: 37/11
-        last_event: { venue: "{{venue}}", on: {{year}}-10-01, name: W, laps: 4, temperature: 12 °C, pressure: 1010 hPa, humidity: 50 %, drop_pair: 29/23, final_drive: 34/11, note: W }
-        next_event: { venue: "{{venue}}", on: {{year}}-12-01, name: W, laps: 5, temperature: 12 °C, pressure: 1010 hPa, humidity: 50 %, drop_pair: 28/25, final_drive: 37/11, note: W }
+        last_event: { venue: "{{venue}}", on: {{year}}-10-01, name: W, laps: 4, temperature: 12 °C, pressure: 1010 hPa, humidity: 50 %, wind: 9 km/h, wind_from: 200°, corners: [ { corner: "W:bend", corner_speed: 57 km/h, exit_speed: 63 km/h } ], drop_pair: 29/23, final_drive: 34/11, note: W }
+        next_event: { venue: "{{venue}}", on: {{year}}-12-01, name: W, laps: 5, temperature: 12 °C, pressure: 1010 hPa, humidity: 50 %, wind: 8 km/h, wind_from: 210°, corners: [ { corner: "W:bend", corner_speed: 59 km/h, exit_speed: 65 km/h } ], drop_pair: 28/25, final_drive: 37/11, note: W }
         come_back: { after: 20 h, by: {{year + 1}}-10-01, reason: W }
         finished: {{year}}-11-10
         collected: {{year}}-11-12

@@ -11,7 +11,7 @@ internal sealed class CarModel
         Car = car;
         Spline = car.Engine.Spline;
         MassKg = spec.Mass.Kilograms;
-        Efficiency = spec.DrivelineEfficiency;
+        Efficiency = spec is { MeshEfficiency: { } mesh, AxleEfficiency: { } axle } ? axle * mesh * mesh : spec.DrivelineEfficiency;
         WheelInertiaKgM2 = spec.WheelInertia.KilogramSquareMeters;
         EngineInertiaKgM2 = spec.EngineInertia.KilogramSquareMeters;
         UndrivenInertiaKgM2 = spec.DrivenAxle == DrivenAxle.Both ? 0 : WheelInertiaKgM2 / 2;
@@ -49,6 +49,7 @@ internal sealed class CarModel
 
     internal double MassKg { get; }
 
+    /// <summary>Efficiency of the driveline as a whole; that of each gear is <see cref="EfficiencyIn"/>.</summary>
     internal double Efficiency { get; }
 
     internal double WheelInertiaKgM2 { get; }
@@ -90,6 +91,9 @@ internal sealed class CarModel
     internal double Grip { get; }
 
     internal double GripScale { get; }
+
+    /// <summary>Efficiency of the driveline in a gear, numbered from 1.</summary>
+    internal double EfficiencyIn(Drivetrain train, int gear) => MeshLoss.Efficiency(Car.Vehicle.Spec, train, gear);
 
     /// <summary>Engine speed at a road speed, in rpm, for an overall ratio.</summary>
     internal double EngineRpm(double speedMps, double overallRatio) =>

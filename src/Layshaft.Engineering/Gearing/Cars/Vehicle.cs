@@ -26,6 +26,8 @@ public sealed class Vehicle
         }
 
         faults.Range("driveline_efficiency", spec.DrivelineEfficiency, 0.3, 1);
+        faults.Range("mesh_efficiency", spec.MeshEfficiency ?? 1, 0.9, 1);
+        faults.Range("axle_efficiency", spec.AxleEfficiency ?? 1, 0.5, 1);
         faults.Range("wheel_inertia", spec.WheelInertia.KilogramSquareMeters, 0, 200, "kg·m²");
         faults.Range("engine_inertia", spec.EngineInertia.KilogramSquareMeters, 0, 20, "kg·m²");
         faults.Range("driven_share", spec.DrivenShare, 0.1, 0.9);

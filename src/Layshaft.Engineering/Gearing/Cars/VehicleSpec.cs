@@ -29,6 +29,15 @@ public sealed record VehicleSpec
     /// <summary>Share of the engine's power that comes to the wheels, 0.3 to 1. An assumption unless measured: print it.</summary>
     public required double DrivelineEfficiency { get; init; }
 
+    /// <summary>
+    /// Efficiency of a pair of straight-cut gears of 25 teeth each, 0.9 to 1; null if it is not known. With <see cref="AxleEfficiency"/>
+    /// it replaces <see cref="DrivelineEfficiency"/>.
+    /// </summary>
+    public double? MeshEfficiency { get; init; }
+
+    /// <summary>Efficiency of the final drive alone, 0.5 to 1; null if it is not known.</summary>
+    public double? AxleEfficiency { get; init; }
+
     /// <summary>Moment of inertia of all wheels, hubs and drive shafts about their axles, 0 to 200 kg·m².</summary>
     public MassMomentOfInertia WheelInertia { get; init; }
 

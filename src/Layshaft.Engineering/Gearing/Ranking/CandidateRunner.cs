@@ -15,7 +15,7 @@ internal sealed class CandidateRunner
     private readonly double[] _idealS;
     private readonly GearingGuards _guards;
 
-    internal CandidateRunner(Car car, Venue venue, RatioRange ratios, GearingGuards guards)
+    internal CandidateRunner(Car car, Venue venue, GearingStock stock, GearingGuards guards)
     {
         _car = car;
         _venue = venue;
@@ -23,7 +23,8 @@ internal sealed class CandidateRunner
         _model = new CarModel(car);
         _tasks = venue.Straights.Select(straight => new StraightTask(straight, _model)).ToArray();
         _shiftRpm = GearLimits.ShiftRpm(car.Drivetrain, car.Engine);
-        StraightFigures[] ideal = Array.ConvertAll(_tasks, task => StraightRunner.RunIdeal(_model, ratios, task));
+        var gearings = IdealGearing.Of(_model, stock.DropPairs.SelectMany(pair => stock.FinalDrives, car.Drivetrain.With));
+        StraightFigures[] ideal = Array.ConvertAll(_tasks, task => StraightRunner.RunIdeal(_model, gearings, task));
         _idealS = Array.ConvertAll(ideal, figures => figures.TimeS);
         IdealTime = Duration.FromSeconds(_idealS.Sum());
         int stuck = Array.FindIndex(ideal, figures => !figures.IsFinished);

@@ -71,12 +71,7 @@ public sealed class GearingRanking
             return faults.Finish<GearingRanking>(() => null!);
         }
 
-        var ratios = new RatioRange(
-            question.Car.Drivetrain.Gears[^1].Ratio
-                * stock.DropPairs.Min(pair => pair?.Ratio ?? 1) * stock.FinalDrives.Min(final => final.Ratio),
-            question.Car.Drivetrain.Gears[0].Ratio
-                * stock.DropPairs.Max(pair => pair?.Ratio ?? 1) * stock.FinalDrives.Max(final => final.Ratio));
-        Day planned = DayOf(question, question.Car, ratios);
+        Day planned = DayOf(question, question.Car);
         if (planned.IdealFault is { } stuck)
         {
             faults.Add(stuck);
@@ -86,7 +81,7 @@ public sealed class GearingRanking
             faults.AddRange(planned.InOrder[0].Faults);
         }
 
-        return faults.Finish(() => Compose(question, planned, Array.ConvertAll(changed, car => DayOf(question, car.Value!, ratios))));
+        return faults.Finish(() => Compose(question, planned, Array.ConvertAll(changed, car => DayOf(question, car.Value!))));
     }
 
     private static GearingRanking Compose(RankingQuestion question, Day planned, Day[] changedDays)
@@ -118,9 +113,9 @@ public sealed class GearingRanking
         return new GearingRanking(planned.Ranked, planned.IdealTime, changes, planned.Ranked[place], Duration.FromSeconds(worst));
     }
 
-    private static Day DayOf(RankingQuestion question, Car car, RatioRange ratios)
+    private static Day DayOf(RankingQuestion question, Car car)
     {
-        var runner = new CandidateRunner(car, question.Venue, ratios, question.Guards);
+        var runner = new CandidateRunner(car, question.Venue, question.Stock, question.Guards);
         var candidates = new List<GearingCandidate>();
         foreach (ToothPair? pair in question.Stock.DropPairs.Distinct())
         {

@@ -55,7 +55,7 @@ public sealed record TopSpeed(IReadOnlyList<GearTopSpeed> Gears)
     private static GearTopSpeed InGear(CarModel model, RoadLoad road, int gear)
     {
         double ratio = model.Car.Drivetrain.OverallRatio(gear);
-        var law = new DriveLaw(model, road, ratio, false);
+        var law = new DriveLaw(model, road, ratio, model.EfficiencyIn(model.Car.Drivetrain, gear));
         double limitMps = model.SpeedMps(model.Car.Engine.LimiterRpm, ratio);
         double lowMps = model.SpeedMps(model.Spline.FirstRpm, ratio);
         double Surplus(double speedMps) => law.WheelForceN(speedMps) - road.ResistanceN(speedMps, out _);

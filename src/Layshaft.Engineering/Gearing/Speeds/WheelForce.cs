@@ -18,7 +18,7 @@ public static class WheelForce
         var model = new CarModel(car);
         double ratio = car.Drivetrain.OverallRatio(gear);
         bool isAbove = model.EngineRpm(speed.MetersPerSecond, ratio) > car.Engine.LimiterRpm * (1 + 1e-12);
-        var law = new DriveLaw(model, new RoadLoad(model, 0, 0), ratio, false);
+        var law = new DriveLaw(model, new RoadLoad(model, 0, 0), ratio, model.EfficiencyIn(car.Drivetrain, gear));
         return Force.FromNewtons(isAbove ? 0 : law.WheelForceN(speed.MetersPerSecond));
     }
 
@@ -46,7 +46,7 @@ public static class WheelForce
         ArgumentNullException.ThrowIfNull(car);
         var model = new CarModel(car);
         double ratio = car.Drivetrain.OverallRatio(gear);
-        double rotating = model.WheelInertiaKgM2 + (model.EngineInertiaKgM2 * ratio * ratio * model.Efficiency);
+        double rotating = model.WheelInertiaKgM2 + (model.EngineInertiaKgM2 * ratio * ratio * model.EfficiencyIn(car.Drivetrain, gear));
         return 1 + (rotating / (model.MassKg * model.StaticRadiusM * model.StaticRadiusM));
     }
 }

@@ -16,16 +16,16 @@ internal readonly struct DriveLaw : IAccelerationLaw
     private readonly double _rotatingKgM2;
     private readonly double _launchRpm; // 0 once the clutch has closed
 
-    internal DriveLaw(CarModel car, RoadLoad road, double overallRatio, bool isClutchSlipping, double launchRpm = 0)
+    internal DriveLaw(CarModel car, RoadLoad road, double overallRatio, double efficiency, bool isClutchSlipping = false, double launchRpm = 0)
     {
         _launchRpm = launchRpm;
         _car = car;
         _road = road;
         _overallRatio = overallRatio;
         _rpmPerMps = 60 * overallRatio / (2 * Math.PI * car.StaticRadiusM * (1 - car.SlipIn(overallRatio)));
-        _forcePerTorque = car.TorqueFactor * overallRatio * car.Efficiency;
+        _forcePerTorque = car.TorqueFactor * overallRatio * efficiency;
         _rotatingKgM2 = car.WheelInertiaKgM2
-            + (isClutchSlipping ? 0 : car.EngineInertiaKgM2 * overallRatio * overallRatio * car.Efficiency);
+            + (isClutchSlipping ? 0 : car.EngineInertiaKgM2 * overallRatio * overallRatio * efficiency);
     }
 
     internal double OverallRatio => _overallRatio;

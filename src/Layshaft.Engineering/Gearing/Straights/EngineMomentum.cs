@@ -21,7 +21,7 @@ internal static class EngineMomentum
         double ratio = gears.OverallRatio[from + 1];
         double engineMps = car.SpeedMps(car.EngineRpm(beforeMps, gears.OverallRatio[from]), ratio);
         double radius = car.StaticRadiusM * (1 + (car.GrowthPerMps2 * afterMps * afterMps));
-        double engineKg = car.EngineInertiaKgM2 * ratio * ratio * car.Efficiency / (radius * radius);
+        double engineKg = car.EngineInertiaKgM2 * ratio * ratio * gears.Efficiency[from + 1] / (radius * radius);
         double carKg = car.MassKg + (car.WheelInertiaKgM2 / (radius * radius));
         return ((engineKg * engineMps) + (carKg * afterMps)) / (engineKg + carKg);
     }

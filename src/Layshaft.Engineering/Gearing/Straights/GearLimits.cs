@@ -7,12 +7,14 @@ internal sealed class GearLimits
     {
         Count = drivetrain.Gears.Count;
         OverallRatio = new double[Count];
+        Efficiency = new double[Count];
         ShiftMps = new double[Count];
         LimiterMps = new double[Count];
         ClutchMps = new double[Count];
         for (int i = 0; i < Count; i++)
         {
             OverallRatio[i] = drivetrain.OverallRatio(i + 1);
+            Efficiency[i] = car.EfficiencyIn(drivetrain, i + 1);
             LimiterMps[i] = car.SpeedMps(car.Car.Engine.LimiterRpm, OverallRatio[i]);
             ShiftMps[i] = i < Count - 1 ? car.SpeedMps(shiftRpm[i], OverallRatio[i]) : LimiterMps[i];
             ClutchMps[i] = car.SpeedMps(car.Spline.FirstRpm, OverallRatio[i]);
@@ -25,6 +27,8 @@ internal sealed class GearLimits
     internal int Count { get; }
 
     internal double[] OverallRatio { get; }
+
+    internal double[] Efficiency { get; }
 
     internal double[] ShiftMps { get; }
 

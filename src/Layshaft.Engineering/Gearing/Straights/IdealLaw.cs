@@ -6,14 +6,15 @@ namespace Layshaft.Engineering.Gearing;
 /// </summary>
 /// <remarks>
 /// The engine runs at one speed, so its inertia does not slow the car. Where the resistance is greater than the drive, the
-/// heaviest equivalent mass of the real gearings is taken instead, since that slows least. The slip is that of the longest gear.
+/// heaviest equivalent mass of the real gearings is taken instead, since that slows least. The slip is that of the longest
+/// gear, the efficiency that of the best.
 /// </remarks>
-internal readonly struct IdealLaw(CarModel car, RoadLoad road, RatioRange ratios) : IAccelerationLaw
+internal readonly struct IdealLaw(CarModel car, RoadLoad road, IdealGearing ideal) : IAccelerationLaw
 {
-    private readonly double _powerWatts = car.Car.Engine.PeakPowerWatts * car.TorqueFactor * car.Efficiency * (1 - car.SlipIn(ratios.Least));
+    private readonly double _powerWatts = car.Car.Engine.PeakPowerWatts * car.TorqueFactor * ideal.Efficiency * (1 - car.SlipIn(ideal.LeastRatio));
 
     private readonly double _heaviestKgM2 =
-        car.WheelInertiaKgM2 + (car.EngineInertiaKgM2 * ratios.Greatest * ratios.Greatest * car.Efficiency);
+        car.WheelInertiaKgM2 + (car.EngineInertiaKgM2 * ideal.GreatestRatio * ideal.GreatestRatio * ideal.Efficiency);
 
     public double At(double speedMps)
     {

@@ -27,8 +27,8 @@ internal static class LongerGear
     internal static LongerGearVerdict Weigh(CarModel car, GearLimits gears, in StraightTask task, int gear, double exitMps)
     {
         double shiftMps = gears.ShiftMps[gear];
-        var shorter = new DriveLaw(car, task.Road, gears.OverallRatio[gear], false);
-        var longer = new DriveLaw(car, task.Road, gears.OverallRatio[gear + 1], false);
+        var shorter = new DriveLaw(car, task.Road, gears.OverallRatio[gear], gears.Efficiency[gear]);
+        var longer = new DriveLaw(car, task.Road, gears.OverallRatio[gear + 1], gears.Efficiency[gear + 1]);
         double first = shorter.At(exitMps);
         double second = Math.Min(longer.At(exitMps), longer.At(shiftMps));
         if (first < LeastAcceleration || second < LeastAcceleration)

@@ -47,20 +47,20 @@ internal static class StraightRunner
     }
 
     /// <summary>The ideal: power-optimal at every speed.</summary>
-    internal static StraightFigures RunIdeal(CarModel car, RatioRange ratios, in StraightTask task, MotionTrace? trace = null)
+    internal static StraightFigures RunIdeal(CarModel car, IdealGearing ideal, in StraightTask task, MotionTrace? trace = null)
     {
         var figures = new StraightFigures { TopGear = -1 };
         var motion = new Motion { SpeedMps = task.StartMps };
         figures.See(motion, -1);
         trace?.Add(motion);
-        MotionEnd end = MotionIntegrator.Advance(new IdealLaw(car, task.Road, ratios), ref motion, task.Bounds, trace);
+        MotionEnd end = MotionIntegrator.Advance(new IdealLaw(car, task.Road, ideal), ref motion, task.Bounds, trace);
         figures.See(motion, -1);
         if (end == MotionEnd.Finished)
         {
             if (task.BrakingPointM is not null && motion.SpeedMps < task.EndMps && motion.PositionM < task.LengthM)
             {
                 MotionBounds rest = Braking.RestOf(task);
-                MotionIntegrator.Advance(new IdealLaw(car, task.Road, ratios), ref motion, rest, trace);
+                MotionIntegrator.Advance(new IdealLaw(car, task.Road, ideal), ref motion, rest, trace);
                 figures.See(motion, -1);
             }
 
@@ -126,7 +126,7 @@ internal static class StraightRunner
             double heldRpm = _gear > 0 ? 0 : _task.StartMps <= 0 ? car.Car.Engine.LaunchRpm : car.Car.Engine.UsableFromRpm;
             double clutchMps = _gear > 0 ? gears.ClutchMps[_gear] : _task.StartMps <= 0 ? gears.LaunchMps : gears.UsableMps;
             bool isSlipping = _motion.SpeedMps < clutchMps;
-            var law = new DriveLaw(car, _task.Road, gears.OverallRatio[_gear], isSlipping, isSlipping ? heldRpm : 0);
+            var law = new DriveLaw(car, _task.Road, gears.OverallRatio[_gear], gears.Efficiency[_gear], isSlipping, isSlipping ? heldRpm : 0);
             MotionBounds bounds = BoundsNow();
             bounds.RiseToMps = Math.Min(target, isSlipping ? clutchMps : double.PositiveInfinity);
             if (mayShift && _gear > 0 && law.At(_motion.SpeedMps) < 0)
@@ -202,7 +202,7 @@ internal static class StraightRunner
         }
 
         private readonly bool NextPulls() => _gear < gears.Count - 1
-            && new DriveLaw(car, _task.Road, gears.OverallRatio[_gear + 1], false).At(_motion.SpeedMps) > 0;
+            && new DriveLaw(car, _task.Road, gears.OverallRatio[_gear + 1], gears.Efficiency[_gear + 1]).At(_motion.SpeedMps) > 0;
 
         private readonly MotionBounds BoundsNow() => _isPastBrakingPoint ? Braking.RestOf(_task) : _task.Bounds;
 
@@ -211,7 +211,7 @@ internal static class StraightRunner
             // The next gear would not pull here: keep this one up to its limiter.
             MotionBounds bounds = BoundsNow();
             bounds.RiseToMps = gears.LimiterMps[_gear];
-            var law = new DriveLaw(car, _task.Road, gears.OverallRatio[_gear], false);
+            var law = new DriveLaw(car, _task.Road, gears.OverallRatio[_gear], gears.Efficiency[_gear]);
             MotionEnd end = MotionIntegrator.Advance(law, ref _motion, bounds, trace);
             Figures.See(_motion, _gear);
             if (end == MotionEnd.SpeedRisen)

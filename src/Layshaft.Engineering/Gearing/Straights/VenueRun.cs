@@ -63,13 +63,13 @@ public sealed class VenueRun
         ArgumentNullException.ThrowIfNull(car);
         ArgumentNullException.ThrowIfNull(venue);
         var model = new CarModel(car);
-        var ratios = new RatioRange(car.Drivetrain.OverallRatio(car.Drivetrain.Gears.Count), car.Drivetrain.OverallRatio(1));
+        var ideal = IdealGearing.Of(model, [car.Drivetrain]);
         var runs = new List<StraightRun>();
         foreach (Straight straight in venue.Straights)
         {
             var trace = new MotionTrace();
             StraightFigures figures = StraightRunner.RunIdeal(
-                model, ratios, new StraightTask(straight, model), trace);
+                model, ideal, new StraightTask(straight, model), trace);
             runs.Add(new StraightRun(straight, figures, trace, model, null));
         }
 

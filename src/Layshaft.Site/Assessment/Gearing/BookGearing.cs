@@ -124,19 +124,19 @@ public sealed class BookGearing
         ArgumentNullException.ThrowIfNull(venue);
         ArgumentNullException.ThrowIfNull(problems);
         return unit.Car is { } id && Cars.TryGetValue(id, out var setup) && Boxes.TryGetValue((unit.Gearbox, unit.RatioSet), out var box)
-            && CourseOf(venue, setup, problems) is { } course
+            && CourseOf(venue, setup, plan, problems) is { } course
                 ? GearingCase.Of(unit, box, setup, venue, plan, course, problems)
                 : null;
     }
 
-    private Eng.Venue? CourseOf(Venue venue, CarSetup setup, ProblemList problems)
+    private Eng.Venue? CourseOf(Venue venue, CarSetup setup, EventPlan? plan, ProblemList problems)
     {
-        if (courses.TryGetValue((venue.Id, setup.Car.Id), out var known))
+        if (plan is null or { Corners.Count: 0 } && courses.TryGetValue((venue.Id, setup.Car.Id), out var known))
         {
             return known;
         }
 
-        return Course.Of(venue, setup.Car, problems);
+        return Course.Of(venue, setup, plan, problems);
     }
 
     private void TakeEvents(ProblemList problems)
@@ -151,12 +151,12 @@ public sealed class BookGearing
             }
 
             var isFirst = looked.Add((venue.Id, car));
-            if (isFirst && Course.Of(venue, setup.Car, problems) is { } course)
+            if (isFirst && Course.Of(venue, setup, null, problems) is { } course)
             {
                 courses[(venue.Id, car)] = course;
             }
 
-            if (courses.ContainsKey((venue.Id, car)) && Case(unit, venue, job.NextEvent, problems) is { } made && IsReachable(made, isFirst, problems))
+            if (courses.ContainsKey((venue.Id, car)) && Case(unit, venue, job.NextEvent, problems) is { } made && IsReachable(made, isFirst || job.NextEvent.Corners.Count > 0, problems))
             {
                 cases[job.Number] = made;
             }
@@ -185,6 +185,6 @@ public sealed class BookGearing
     }
 
     private static string Words(GearingCase made, Straight straight, Eng.GearingFault fault) => fault.Kind == Eng.GearingFaultKind.CornerUnreachable
-        ? string.Create(CultureInfo.InvariantCulture, $"The corner speed of {straight.Corner} is {straight.CornerSpeed!.Value.KilometersPerHour:0} km/h, but {made.Setup.Car.Name} reaches only {fault.Figure * 3.6:0} km/h on {straight.Name} with any gearing.")
+        ? string.Create(CultureInfo.InvariantCulture, $"The corner speed of {straight.Corner} is {CornerTaken.All(made.Venue, made.Setup, made.Plan).First(c => c.Corner == straight.Corner).Slowest!.Value.KilometersPerHour:0} km/h, but {made.Setup.Car.Name} reaches only {fault.Figure * 3.6:0} km/h on {straight.Name} with any gearing.")
         : $"{made.Setup.Car.Name}: {fault.Message}";
 }

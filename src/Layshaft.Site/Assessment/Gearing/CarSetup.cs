@@ -45,6 +45,7 @@ public sealed record CarSetup(Car Car, Eng.Vehicle Vehicle, Eng.EngineCurve Engi
         DownforceArea = car.FrontalArea * Math.Max(0, -(car.LiftCoefficient ?? 0)),
         DownforceDrivenShare = car.WeightOnDrivenAxle,
         RollingCoefficient = car.RollingResistance,
+        RollingDoublesAt = car.RollingResistanceDoublesAt,
         DrivelineEfficiency = car.DrivelineEfficiency,
         WheelInertia = car.WheelInertia ?? default,
         EngineInertia = car.Engine.Inertia ?? default,
@@ -66,6 +67,7 @@ public sealed record CarSetup(Car Car, Eng.Vehicle Vehicle, Eng.EngineCurve Engi
         "drag_area" => car.Origin.At("drag_coefficient"),
         "downforce_area" => car.Origin.At("lift_coefficient"),
         "downforce_driven_share" or "driven_share" => car.Origin.At("weight_on_driven_axle"),
+        "rolling_doubles_at" => car.Origin.At("rolling_resistance_doubles_at"),
         "rolling_coefficient" => car.Origin.At("rolling_resistance"),
         "engine_inertia" => car.Engine.Origin.At("inertia"),
         _ => car.Origin.At(subject),
@@ -78,10 +80,11 @@ public sealed record CarSetup(Car Car, Eng.Vehicle Vehicle, Eng.EngineCurve Engi
             ? CurveFile.Read(files, $"cars/{file}", problems)
             : [.. engine.Curve.Select(p => new PlacedPoint(p.Origin.Place, p.At, p.Torque))];
         return points is null ? null : faults.Take(
-            Eng.EngineCurve.Create([.. points.Select(p => new Eng.TorquePoint(p.At, p.Torque))], engine.Limit, engine.LowestUseful),
+            Eng.EngineCurve.Create([.. points.Select(p => new Eng.TorquePoint(p.At, p.Torque))], engine.Limit, engine.LowestUseful, engine.Launch),
             subject => subject switch
             {
                 "limiter" => engine.Origin.At("limit"),
+                "launch" => engine.Origin.At("launch"),
                 "usable_from" => engine.Origin.At("lowest_useful"),
                 _ => FaultPlaces.Index(subject) is { } i && i <= points.Count ? points[i - 1].Place : engine.Origin.At(engine.CurveFile is null ? "curve" : "curve_file"),
             });

@@ -10,8 +10,12 @@ namespace Layshaft.Site.Assessment.Gearing;
 public static class Course
 {
     /// <summary>Takes a venue over; null when a figure cannot be used, which the problems then tell.</summary>
-    internal static Eng.Venue? Of(Venue venue, Car car, ProblemList problems) =>
-        new FaultPlaces(problems).Take(Eng.Venue.Create(venue.Name, [.. venue.Straights.Select((s, i) => StraightOf(venue, i, car.Braking))]), s => PlaceOf(venue, car, s));
+    internal static Eng.Venue? Of(Venue venue, CarSetup setup, EventPlan? plan, ProblemList problems)
+    {
+        var corners = CornerTaken.All(venue, setup, plan);
+        return new FaultPlaces(problems).Take(
+            Eng.Venue.Create(venue.Name, [.. venue.Straights.Select((s, i) => StraightOf(venue, i, setup.Car.Braking, corners))]), s => PlaceOf(venue, setup.Car, s));
+    }
 
     /// <summary>The corner before a straight; null before a standing start.</summary>
     public static string? CornerBefore(Venue venue, string straight)
@@ -45,23 +49,24 @@ public static class Course
         return venue.Origin.At("straights");
     }
 
-    private static Eng.Straight StraightOf(Venue venue, int index, Acceleration braking)
+    private static Eng.Straight StraightOf(Venue venue, int index, Acceleration braking, IReadOnlyList<CornerTaken> corners)
     {
         var straight = venue.Straights[index];
-        var before = index > 0 ? venue.Straights[index - 1] : venue.Kind == VenueKind.Circuit ? venue.Straights[^1] : null;
-        var start = straight.ExitSpeed ?? Speed.Zero;
+        var before = index > 0 ? corners[index - 1] : venue.Kind == VenueKind.Circuit ? corners[^1] : null;
+        var start = before?.Exit ?? straight.ExitSpeed ?? Speed.Zero;
         return new Eng.Straight
         {
             Name = straight.Name,
             Length = straight.Length,
             StartSpeed = start,
-            EndSpeed = straight.CornerSpeed ?? Speed.Zero,
+            EndSpeed = corners[index].Slowest ?? Speed.Zero,
             Braking = braking,
 
             // Over a finish line the throttle stays open.
             BrakingDistance = straight.CornerSpeed is null ? Length.Zero : null,
             Grade = straight.Grade,
-            CornerMinimum = before?.CornerSpeed is { } slowest ? UnitMath.Min(slowest, start) : null,
+            Heading = straight.Heading,
+            CornerMinimum = before?.Slowest is { } slowest ? UnitMath.Min(slowest, start) : null,
         };
     }
 }

@@ -57,11 +57,25 @@ public sealed record GearingCase(
         }
 
         var standard = setup.Car.Engine.Corrected ? Eng.PowerStandard.Iso1585 : Eng.PowerStandard.None;
-        var car = new FaultPlaces(problems).Take(
-            Eng.Car.Create(setup.Vehicle, setup.Engine, box.Drivetrain, setup.Tyre, new Eng.Conditions(air.Air, standard)),
-            _ => (plan?.Origin ?? venue.Origin).Place);
+        var faults = new FaultPlaces(problems);
+        var wind = plan?.Wind is { } speed ? new Eng.Wind(speed, plan.WindFrom) : null;
+        if (faults.Take(MeshByMesh(setup, box), subject => subject == "mesh_efficiency" ? box.Gearbox.Origin.At(subject) : setup.Car.Origin.At(subject)) is not { } vehicle)
+        {
+            return null;
+        }
+
+        var car = faults.Take(
+            Eng.Car.Create(vehicle, setup.Engine, box.Drivetrain, setup.Tyre, new Eng.Conditions(air.Air, standard, wind)),
+            subject => subject == "wind" && plan is not null ? plan.Origin.At(subject) : (plan?.Origin ?? venue.Origin).Place);
         return car is null ? null : new GearingCase(unit, box, setup, venue, plan, air, course, car);
     }
+
+    // Mesh by mesh only where the gearbox's and the car's figure are both known.
+    private static Eng.Outcome<Eng.Vehicle> MeshByMesh(CarSetup setup, GearboxStock box) => Eng.Vehicle.Create(setup.Vehicle.Spec with
+    {
+        MeshEfficiency = setup.Car.AxleEfficiency is null ? null : box.Gearbox.MeshEfficiency,
+        AxleEfficiency = box.Gearbox.MeshEfficiency is null ? null : setup.Car.AxleEfficiency,
+    });
 
     private Eng.RankingQuestion Question(Eng.GearingStock stock) => new(Car, Course, stock) { Guards = Guards, Changes = Changes };
 }
