@@ -3,21 +3,27 @@ using Layshaft.Cli.Commands;
 
 namespace Layshaft.Cli.Tests;
 
-public class GearCommandTests
+public sealed class GearCommandTests : IDisposable
 {
+    private readonly DirectoryInfo _temp = Directory.CreateTempSubdirectory("layshaft-gear-");
+
     private static readonly string s_demo = Path.Combine(AppContext.BaseDirectory, "demo-data");
 
     [Fact]
     public void It_ranks_what_is_in_stock_with_its_reasons()
     {
-        var (code, output, errors) = Run("--car", "prototype-27", "--venue", "thornhollow");
+        var (code, output, errors) = Run("--car", "saloon-44", "--venue", "brackwater");
         Assert.Equal((0, string.Empty), (code, errors));
         Assert.Contains("drop gears", output, StringComparison.Ordinal);
         Assert.Contains("drop gears (driven/driver)", output, StringComparison.Ordinal);
         Assert.DoesNotContain(" driving ", output, StringComparison.Ordinal);
         Assert.Matches(@"\d mph \(\d+ km/h\)", output); // the demo's shop has mph first
-        Assert.Contains("The best 12 of 68 choices in stock.", output, StringComparison.Ordinal);
-        Assert.Contains("With a tow:", output, StringComparison.Ordinal);
+        Assert.Contains("The first 12 of 68 combinations in stock.", output, StringComparison.Ordinal);
+        Assert.Contains("Fitted: 33/28 (1.179) with 41/10 (4.100).", output, StringComparison.Ordinal);
+        Assert.Contains("Fit: keep what is fitted, 33/28 (1.179) with 41/10 (4.100).", output, StringComparison.Ordinal);
+        Assert.Contains("a headwind", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("head wind", output, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\d\.\d{3} s\b", output); // no time in thousandths
         Assert.DoesNotContain("NaN", output, StringComparison.Ordinal);
     }
 
@@ -29,6 +35,7 @@ public class GearCommandTests
         var line = Assert.Single(output.Split('\n'), l => l.StartsWith("yours: ", StringComparison.Ordinal));
         Assert.Contains("23/29 (0.793, overdrive)", line, StringComparison.Ordinal);
         Assert.Contains("35/11 (3.182)", line, StringComparison.Ordinal);
+        Assert.Contains("Yours, 23/29 (0.793, overdrive) with 35/11 (3.182): ", output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -47,10 +54,40 @@ public class GearCommandTests
         using var json = JsonDocument.Parse(output);
         var choices = json.RootElement.GetProperty("choices");
         Assert.Equal(17 * 4, choices.GetArrayLength());
-        Assert.Equal(0, choices[0].GetProperty("loss_to_best").GetProperty("value").GetDouble());
+        var recommended = json.RootElement.GetProperty("recommended");
+        Assert.Equal("33/28", recommended.GetProperty("drop_pair").GetString());
+        Assert.Equal(0, choices.EnumerateArray().Single(c => c.GetProperty("drop_pair").GetProperty("driven").GetInt32() == 33 && c.GetProperty("drop_pair").GetProperty("driver").GetInt32() == 28 && c.GetProperty("final_drive").GetProperty("driven").GetInt32() == 41)
+            .GetProperty("difference_to_recommended").GetProperty("value").GetDouble());
+        Assert.Equal("headwind", json.RootElement.GetProperty("changes")[1].GetProperty("change").GetString());
+        Assert.Empty(json.RootElement.GetProperty("limits_exceeded").EnumerateArray());
         Assert.Equal("km/h", choices[0].GetProperty("top_speed").GetProperty("unit").GetString());
         Assert.Equal("kg/m³", json.RootElement.GetProperty("air_density").GetProperty("unit").GetString());
         Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("checked").ValueKind);
+    }
+
+    [Theory]
+    [InlineData("7000 rpm", "The fitted gears must not be used here: they exceed the propshaft limit.", false)]
+    [InlineData("5000 rpm", "68 exceed the propshaft limit of 5000 rpm", true)]
+    public void Gears_past_a_limit_are_not_recommended(string limit, string words, bool isNone)
+    {
+        var book = DemoWith("cars/saloon-44.yaml", t => t.Replace("propshaft_limit: 8400 rpm", $"propshaft_limit: {limit}", StringComparison.Ordinal));
+        string[] asked = ["gear", book, "--car", "saloon-44", "--venue", "brackwater"];
+        using var output = new StringWriter();
+        using var errors = new StringWriter();
+        Assert.Equal(0, Entry.Run(asked, output, errors));
+        Assert.Contains(words, output.ToString(), StringComparison.Ordinal);
+        Assert.Equal(isNone, output.ToString().Contains("Fit: none.", StringComparison.Ordinal));
+        using var json = new StringWriter();
+        Assert.Equal(0, Entry.Run([.. asked, "--json"], json, errors));
+        using var read = JsonDocument.Parse(json.ToString());
+        var root = read.RootElement;
+        Assert.Equal(isNone, root.GetProperty("recommended").ValueKind == JsonValueKind.Null);
+        Assert.Equal("PropshaftSpeed", root.GetProperty("limits_exceeded")[0].GetProperty("limit").GetString());
+        if (!isNone)
+        {
+            var chosen = root.GetProperty("choices").EnumerateArray().First(c => c.GetProperty("difference_to_recommended").GetProperty("expanded_uncertainty").GetDouble() == 0);
+            Assert.True(chosen.GetProperty("usable").GetBoolean());
+        }
     }
 
     [Theory]
@@ -75,6 +112,25 @@ public class GearCommandTests
         using var output = new StringWriter();
         using var errors = new StringWriter();
         Assert.Equal(2, Entry.Run(["gear", Path.Combine(s_demo, "nowhere"), "--car", "a", "--venue", "b"], output, errors));
+    }
+
+    public void Dispose() => _temp.Delete(recursive: true);
+
+    // The demo book with one file changed.
+    private string DemoWith(string path, Func<string, string> change)
+    {
+        foreach (var file in Directory.EnumerateFiles(s_demo, "*", SearchOption.AllDirectories))
+        {
+            var target = Path.Combine(_temp.FullName, Path.GetRelativePath(s_demo, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+            File.Copy(file, target, overwrite: true);
+        }
+
+        var changed = Path.Combine(_temp.FullName, path);
+        var before = File.ReadAllText(changed);
+        File.WriteAllText(changed, change(before));
+        Assert.NotEqual(before, File.ReadAllText(changed));
+        return _temp.FullName;
     }
 
     private static (int Code, string Output, string Errors) Run(params string[] arguments)

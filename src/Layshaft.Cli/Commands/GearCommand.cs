@@ -17,7 +17,7 @@ internal static class GearCommand
         var pair = new Option<string?>("--pair") { Description = "Drop pair to check, driven/driver, such as 29/23.", HelpName = "PAIR" };
         var final = new Option<string?>("--final") { Description = "Final drive to check, crown wheel/pinion (driven/driver), such as 35/11.", HelpName = "FINAL" };
         var json = new Option<bool>("--json") { Description = "Print the result as JSON." };
-        var command = new Command("gear", "Rank the gears in stock for a car at a venue. Example: layshaft gear demo-data --car saloon-44 --venue brackwater")
+        var command = new Command("gear", "Find which drop gears and final drive to fit for a car at a venue. Example: layshaft gear demo-data --car saloon-44 --venue brackwater")
         {
             book, car, venue, pair, final, json,
         };

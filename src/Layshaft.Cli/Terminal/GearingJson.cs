@@ -23,17 +23,25 @@ internal static class GearingJson
             axle_efficiency = answer.Case.Car.Vehicle.Spec.AxleEfficiency,
             grip = answer.Case.Setup.Car.Grip,
             drag_area = Figure(answer.Case.Setup.Vehicle.Spec.DragArea.SquareMeters, "m²"),
-            ideal_time = Figure(answer.Ranking.IdealTime.Seconds, "s"),
-            recommended = Name(answer.Recommended),
-            @checked = answer.Checked is { } asked ? Of(asked, answer) : null,
-            robust = Name(answer.Ranking.Robust),
-            worst_loss_of_robust = Figure(answer.Ranking.WorstRegretOfRobust.Seconds, "s"),
-            choices = answer.Ranking.Candidates.Select(c => Of(c, answer)),
-            changes = answer.Ranking.Changes.Select(c => new
+            ideal_time = Figure(answer.Ranking.IdealTime.Seconds, "s", 1),
+            recommended = answer.Advice.Recommended is { } best ? Name(best.Set) : null,
+            fitted = answer.Advice.Fitted is { } fitted ? Name(fitted.Set) : null,
+            keeps_fitted = answer.Advice.KeepsFitted,
+            gain = answer.Advice.Gain is { } gain ? Of(gain) : null,
+            as_good = answer.Advice.AsGood.Select(c => Name(c.Set)),
+            limits_exceeded = Eng.LimitShortfall.Of(answer.Ranking).Select(s => new
             {
-                change = c.Change.Name,
-                best = Name(c.Candidates[0]),
-                loss_of_first_choice = c.LossOfPick is { } lost ? Figure(lost.Seconds, "s") : null,
+                limit = s.Kind.ToString(),
+                combinations = s.Count,
+                final_drive_below = s.FinalDriveBelow is { } ratio ? Math.Round(ratio, 2) : (double?)null,
+            }),
+            @checked = answer.Checked is { } asked ? Of(asked, answer) : null,
+            choices = answer.Ranking.Candidates.Select(c => Of(c, answer)),
+            changes = answer.Ranking.Changes.Select(c => (c.Change, Better: answer.Advice.Better.FirstOrDefault(b => b.Change == c.Change))).Select(c => new
+            {
+                change = c.Change.Key,
+                better = c.Better is { } better ? Name(better.Set.Set) : null,
+                loss = c.Better?.Loss is { } loss ? Of(loss) : null,
             }),
         },
         s_options);
@@ -43,24 +51,34 @@ internal static class GearingJson
         drop_pair = c.DropPair is { } pair ? Mesh(pair, pair.Ratio) : null,
         final_drive = Mesh(c.FinalDrive.Teeth, c.FinalDrive.Ratio),
         finishes = c.IsFinished,
-        straights_time = Figure(c.StraightsTime.Seconds, "s"),
-        loss_to_best = c.IsFinished ? Figure(answer.LossSeconds(c), "s") : null,
-        loss_to_ideal = c.IsFinished ? Figure(c.LossToIdeal.Seconds, "s") : null,
+        in_stock = c.IsStocked,
+        usable = c.IsUsable,
+        difference_to_recommended = answer.Advice.Recommended is { } best && answer.Ranking.Difference(c, best) is { } difference ? Of(difference) : null,
+        loss_to_ideal = c.IsFinished ? Figure(c.LossToIdeal.Seconds, "s", 1) : null,
         top_speed = Figure(c.TopSpeed.KilometersPerHour, "km/h"),
         top_speed_straight = c.TopSpeedStraight,
         top_speed_gear = c.TopSpeedGear,
         engine_speed_at_top = Figure(c.EngineSpeedAtTop.RevolutionsPerMinute, "rpm"),
-        on_limiter = Figure(c.OnLimiter.Seconds, "s"),
+        on_limiter = Figure(c.OnLimiter.Seconds, "s", 1),
         shifts_under_power = c.ShiftsPerLap,
         corners_between_gears = c.CornersBetweenGears.Select(s => Course.CornerBefore(answer.Case.Venue, s)),
+        limits_exceeded = c.PassedLimits.Select(p => new { limit = p.Caution.Kind.ToString(), change = p.Change?.Key }),
         cautions = c.Cautions.Select(x => x.Kind.ToString()),
     };
 
-    private static object Name(Eng.GearingCandidate c) => new { drop_pair = c.DropPair?.ToString(), final_drive = c.FinalDrive.ToString() };
+    private static object Name(Eng.GearSet set) => new { drop_pair = set.DropPair?.ToString(), final_drive = set.FinalDrive.ToString() };
+
+    private static object Of(Eng.TimeDifference time) => new
+    {
+        value = Math.Round(time.Value.Seconds, time.Decimals),
+        expanded_uncertainty = Math.Round(time.Expanded.Seconds, time.Decimals),
+        resolved = time.IsResolved,
+        unit = "s",
+    };
 
     private static object Mesh(Eng.ToothPair? teeth, double ratio) => new { driven = teeth?.Driven, driver = teeth?.Driver, ratio = Rounded(ratio) };
 
-    private static object Figure(double value, string unit) => new { value = Rounded(value), unit };
+    private static object Figure(double value, string unit, int decimals = 6) => new { value = Math.Round(value, decimals), unit };
 
     private static double Rounded(double value) => Math.Round(value, 6);
 }

@@ -8,6 +8,7 @@ internal static class RenamedKeys
     /// <summary>The new name of each old one.</summary>
     public static IReadOnlyDictionary<string, string> NewNames { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
     {
+        ["gearing.change.head_wind"] = "gearing.change.headwind",
         ["gearing.chart.drag"] = "gearing.chart.resistance",
         ["gearing.head.lands"] = "gearing.head.drops_to",
         ["gearing.head.never"] = "gearing.head.maximum_speed",

@@ -27,21 +27,25 @@ public class BarChartsTests
     }
 
     [Fact]
-    public void A_ranking_bar_ends_at_its_loss_and_the_chosen_row_alone_is_pointed_out()
+    public void A_ranked_choice_lies_at_its_time_and_its_mark_says_what_it_is()
     {
-        Drawing drawing = new(RankingBars.Draw(Samples.Ranking(), ChartSize.Wide));
-        var loss = drawing.Across("seconds a lap lost to the best");
+        Drawing drawing = new(RankingChart.Draw(Samples.Ranking(), ChartSize.Wide));
+        var loss = drawing.Across("seconds a lap slower");
 
-        Assert.Equal([0.08, 0.21, 0.55, 0.97], drawing.Elements("bar").Select(Right).Select(loss), Within(0.003));
+        Assert.Equal([-0.02, 0.08], drawing.Elements("mark").Where(e => e.Name.LocalName == "circle").Select(e => DrawnText.Number(e, "cx")).Select(loss), Within(0.003));
+        Assert.Equal(0, loss(DrawnText.Number(Assert.Single(drawing.Elements("mark-solid")), "cx")), 3e-3);
+        Assert.Single(drawing.Elements("mark"), e => e.Name.LocalName == "rect");
+        Assert.Single(drawing.Elements("mark-open"));
         Assert.Single(drawing.Elements("pointer"));
+        Assert.Equal(4, drawing.Elements("whisker").Count());
     }
 
     [Fact]
     public void Choices_that_cost_nothing_draw_without_a_division_by_zero()
     {
-        var input = Samples.Ranking() with { Choices = [new RankedChoice("28/29", 0, "best", false), new RankedChoice("56/58", 0, "0.00 s", false)] };
+        var input = Samples.Ranking() with { Choices = [new RankedChoice("28/29", 0, 0, "0 s", ChoiceMark.Recommended), new RankedChoice("56/58", 0, 0, "0.00 s", ChoiceMark.Other)] };
 
-        Assert.NotEmpty(RankingBars.Draw(input, ChartSize.Compact).Markup);
+        Assert.NotEmpty(RankingChart.Draw(input, ChartSize.Compact).Markup);
     }
 
     [Fact]

@@ -17,7 +17,7 @@ internal static class EveryChart
         ["speed-per-gear"] = size => SpeedPerGearChart.Draw(Samples.SpeedPerGear(), size),
         ["wheel-force"] = size => WheelForceChart.Draw(Samples.WheelForce(), size),
         ["gear-work"] = size => GearWorkBars.Draw(Samples.GearWork(), size),
-        ["ranking"] = size => RankingBars.Draw(Samples.Ranking(), size),
+        ["ranking"] = size => RankingChart.Draw(Samples.Ranking(), size),
         ["life-bars"] = size => LifeBars.Draw(Samples.Life(), size),
         ["trend"] = size => TrendChart.Draw(Samples.Trend(), size),
         ["survival"] = size => SurvivalChart.Draw(Samples.Survival(), size),

@@ -29,15 +29,15 @@ internal static partial class Samples
         "wear allowance used");
 
     public static RankingInput Ranking() => new(
-        Frame("rank", "What each drop pair costs"),
+        Frame("rank", "What each combination costs"),
         [
-            new RankedChoice("28/29", 0, "best", true),
-            new RankedChoice("27/30", 0.08, "0.08 s", false),
-            new RankedChoice("29/28", 0.21, "0.21 s", false),
-            new RankedChoice("26/31", 0.55, "0.55 s", false),
-            new RankedChoice("30/27", 0.97, "0.97 s", false),
+            new RankedChoice("30/23 with 37/11, exceeds propshaft limit", -0.09, 0.05, "-0.09 ± 0.05 s", ChoiceMark.PastLimit),
+            new RankedChoice("28/25 with 37/11", -0.02, 0.08, "-0.02 ± 0.08 s", ChoiceMark.Other),
+            new RankedChoice("29/23 with 35/11, recommended", 0, 0, "0 s", ChoiceMark.Recommended),
+            new RankedChoice("28/24 with 39/11", 0.08, 0.11, "+0.08 ± 0.11 s", ChoiceMark.Other),
+            new RankedChoice("26/26 with 34/11, fitted", 0.21, 0.07, "+0.21 ± 0.07 s", ChoiceMark.Fitted),
         ],
-        new Axis("seconds a lap lost to the best", v => v.ToString("0.0", CultureInfo.InvariantCulture)));
+        new Axis("seconds a lap slower", v => v.ToString("0.00", CultureInfo.InvariantCulture)));
 
     public static LifeBarsInput Life() => new(
         Frame("life", "What served where, season by season"),

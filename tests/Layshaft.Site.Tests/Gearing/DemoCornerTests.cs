@@ -16,7 +16,7 @@ public class DemoCornerTests
         {
             foreach (var candidate in s_book.Gearing.For(made.Job)!.Ranking.Candidates.Take(20))
             {
-                var car = made.Case.With(candidate.DropPair, candidate.FinalDrive);
+                var car = made.Case.With(candidate.Set);
                 var run = Eng.VenueRun.For(car, made.Case.Course);
                 foreach (var (corner, straight) in run.Corners.Zip(run.Straights))
                 {

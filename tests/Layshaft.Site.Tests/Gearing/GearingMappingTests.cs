@@ -122,7 +122,7 @@ public class GearingMappingTests
         var made = MadeFor("0438");
         Assert.Equal(Speed.Zero, made.Course.Straights[0].StartSpeed);
         Assert.Null(made.Course.Straights[0].CornerMinimum);
-        var run = Eng.VenueRun.For(made.With(made.Box.Stock.DropPairs[0], made.Box.Stock.FinalDrives[0]), made.Course);
+        var run = Eng.VenueRun.For(made.With(new Eng.GearSet(made.Box.Stock.DropPairs[0], made.Box.Stock.FinalDrives[0])), made.Course);
         Assert.Null(run.Straights[^1].Fault);
         Assert.Equal(265, run.Straights[^1].BrakingPoint.Meters, 5e-7);
     }

@@ -1,7 +1,8 @@
 using System.Text.RegularExpressions;
+using AngleSharp.Html.Parser;
 using Layshaft.Book.Records;
-using Layshaft.Site.Assessment.Gearing;
 using Layshaft.Site.Pages;
+using Layshaft.Site.Pages.Gearing;
 using Layshaft.Site.Pages.Report;
 using Eng = Layshaft.Engineering.Gearing;
 
@@ -28,15 +29,41 @@ public class GearingSectionTests
         var html = Html(job);
         Assert.Contains($"Gearing for {job.NextEvent!.Name}", html, StringComparison.Ordinal);
         Assert.DoesNotMatch(new Regex("NaN|Infinity|∞"), html);
-        Assert.Contains("km/h", section.Ranked.Rows[0].TopSpeed, StringComparison.Ordinal);
-        Assert.Contains("mph", section.Ranked.Rows[0].TopSpeed, StringComparison.Ordinal);
-        Assert.Contains("driven/driver: ", section.Lead, StringComparison.Ordinal);
+        Assert.Contains("driven/driver", section.Lead, StringComparison.Ordinal);
         Assert.DoesNotMatch(new Regex("[0-9] driving [0-9]|[0-9]:[0-9]+</text>"), html);
-        Assert.Single(section.Ranked.Rows, r => r.IsBest && r.Name.Contains("recommended", StringComparison.Ordinal));
-        Assert.StartsWith("1", section.Ranked.Rows[0].Name, StringComparison.Ordinal);
-        Assert.Equal(4, section.Changes.Count);
-        Assert.Equal(s_demo.Assessment.Gearing.For(job)!.Case.Box.Set.Gears.Count, section.Shifts.Count);
+        Assert.NotEmpty(section.Better);
+        Assert.Equal(s_demo.Assessment.Gearing.For(job)!.Case.Box.Set.Gears.Count, section.Gears!.Shifts.Count);
         Assert.Contains(section.Assumed, a => a.Value.Contains("kg/m³", StringComparison.Ordinal));
+        Assert.DoesNotMatch(new Regex(@"[0-9]\.[0-9]{3}\u202Fs\b"), html); // no time is printed in thousandths
+    }
+
+    [Theory]
+    [MemberData(nameof(Jobs))]
+    public void Answer_charts_headings_and_shift_points_belong_to_one_combination(string number)
+    {
+        if (s_demo.Assessment.Gearing.For(Job(number)) is not { } gearing)
+        {
+            return;
+        }
+
+        var best = gearing.Advice.Recommended!;
+        var name = $"{best.DropPair} with {best.FinalDrive}";
+        var section = SectionOf(Job(number))!;
+        Assert.Equal(name, section.Gears!.Name);
+        Assert.Contains(best.DropPair!.ToString(), section.Lead, StringComparison.Ordinal);
+        Assert.Contains(best.FinalDrive.ToString(), section.Lead, StringComparison.Ordinal);
+        var document = new HtmlParser().ParseDocument(Html(Job(number)));
+        var part = document.QuerySelector("#gears .gearing, .gearing")!;
+        Assert.All(["h3", "figcaption"], tag => Assert.All(
+            part.QuerySelectorAll(tag).Where(e => e.TextContent.Contains(" with ", StringComparison.Ordinal) && e.TextContent.Contains('/', StringComparison.Ordinal)),
+            e => Assert.Contains(name, e.TextContent, StringComparison.Ordinal)));
+        Assert.Contains(part.QuerySelectorAll("h3"), e => e.TextContent == $"Shift points: {name}");
+        Assert.Contains($"Road speed in each gear with {name}", part.TextContent, StringComparison.Ordinal);
+
+        // Its own speeds: top gear at the limiter.
+        var car = gearing.Case.With(best.Set);
+        var top = Eng.SpeedTable.For(car).Rows[^1].OverRevAbove;
+        Assert.Equal(s_demo.Figures.Speed(top).Both, section.Gears.Shifts[^1].Never);
     }
 
     [Theory]
@@ -49,58 +76,80 @@ public class GearingSectionTests
         }
 
         // Common practice, no source: near the end of the fastest straight the engine is past its best torque and not long on its limiter.
-        var limit = gearing.Case.Setup.Car.Engine.Limit;
-        Assert.InRange(gearing.Best.EngineSpeedAtTop / limit, 0.85, 1.0001);
-        Assert.True(gearing.Best.OnLimiter.Seconds < 1.5);
-        Assert.True(gearing.Best.IsFinished);
-        Assert.True(gearing.Best.LossToIdeal > UnitsNet.Duration.Zero);
-
-        Assert.InRange(gearing.LossOf(gearing.Best).Seconds, 0, Recommendation.Tie.Seconds);
+        var best = gearing.Advice.Recommended!;
+        Assert.InRange(best.EngineSpeedAtTop / gearing.Case.Setup.Car.Engine.Limit, 0.85, 1.0001);
+        Assert.True(best.OnLimiter.Seconds < 1.5);
+        Assert.True(best.IsUsable);
+        Assert.True(best.LossToIdeal > UnitsNet.Duration.Zero);
 
         // What the technician fitted is near what the figures say.
-        Assert.InRange(gearing.LossOf(gearing.Driven).Seconds, 0, 0.4);
+        Assert.InRange(gearing.Advice.Fitted!.LossToBest.Seconds, 0, 0.4);
     }
 
     [Fact]
-    public void A_choice_that_differs_is_shown_with_what_it_costs()
+    public void Gears_that_lose_time_are_to_be_changed_with_what_that_gains()
     {
-        var review = DemoBook.With("jobs/2026/0628/job.yaml", t => t[..t.LastIndexOf("  drop_pair: 33/27", StringComparison.Ordinal)] + "  drop_pair: 26/34" + t[(t.LastIndexOf("  drop_pair: 33/27", StringComparison.Ordinal) + 18)..]);
+        var review = DemoBook.With("jobs/2026/0628/job.yaml", t => t[..t.LastIndexOf("  drop_pair: 33/27", StringComparison.Ordinal)]
+            + t[t.LastIndexOf("  drop_pair: 33/27", StringComparison.Ordinal)..].Replace("33/27", "34/26", StringComparison.Ordinal).Replace("39/10", "43/10", StringComparison.Ordinal));
         var composition = DemoBook.Composition(review);
         var job = composition.Book.Jobs.Single(j => j.Number == "0628");
-        var gearing = composition.Assessment.Gearing.For(job)!;
-        Assert.Equal("26/34", gearing.Chosen!.DropPair!.ToString());
-        Assert.True(gearing.LossOf(gearing.Chosen).Seconds > 0.1);
+        var advice = composition.Assessment.Gearing.For(job)!.Advice;
+        Assert.Equal("34/26", advice.Fitted!.DropPair!.ToString());
+        Assert.True(advice.Gain is { IsResolved: true, Value.Seconds: > 0.1 });
         var section = (GearingSection)GearingSection.Compose(Context(composition, job))!.Model;
-        var line = Assert.Single(section.Lines, l => l.StartsWith("Chosen for the event", StringComparison.Ordinal));
-        Assert.Contains(composition.Figures.Seconds(gearing.LossOf(gearing.Chosen)).Text, line, StringComparison.Ordinal);
-        Assert.Contains(section.Ranked.Rows, r => r.Name.EndsWith(", chosen for the event", StringComparison.Ordinal) && r.Pair.Contains("overdrive", StringComparison.Ordinal));
-        Assert.Contains(section.Ranked.Rows, r => r.Name.Contains("fitted on delivery", StringComparison.Ordinal) && r.Pair == "33/27 (1.222)" && r.Final == "39/10 (3.900)");
-        Assert.Contains("(driven/driver)", composition.Say("gearing.head.pair"), StringComparison.Ordinal);
+        Assert.StartsWith("Fit ", section.Lead, StringComparison.Ordinal);
+        Assert.Contains(section.Lines, l => l.Contains("on the fitted 34/26 with 43/10", StringComparison.Ordinal) && l.Contains(GearingWords.Difference(advice.Gain, composition), StringComparison.Ordinal) && l.Contains("To change: ", StringComparison.Ordinal));
+        Assert.Contains(section.Lines, l => l.StartsWith("The gearbox left us with 33/27 with 39/10", StringComparison.Ordinal));
+        Assert.Contains("34/26 with 43/10, fitted", section.Gears!.RankingChart.Markup, StringComparison.Ordinal);
     }
 
     [Theory]
-    [InlineData(0.0002, "less than 0.001 s")]
-    [InlineData(0.0006, "0.001 s")]
-    [InlineData(0.0304, "0.030 s")]
-    public void A_loss_too_small_to_be_written_is_not_written_as_none(double seconds, string words) =>
-        Assert.Equal(words, GearingVerdict.Small(UnitsNet.Duration.FromSeconds(seconds), s_demo).Replace('\u202F', ' '));
-
-    [Fact]
-    public void A_gearing_outside_the_stock_can_be_tried()
+    [InlineData("0518", "cars/saloon-44.yaml", "propshaft_limit: 8400 rpm", "propshaft_limit: 7000 rpm")]
+    [InlineData("0518", "gearboxes/calvane-s6.yaml", "output_limit: 9000 rpm", "output_limit: 7000 rpm")]
+    public void Past_a_limit_the_fitted_gears_are_warned_of_and_others_recommended(string number, string file, string was, string held)
     {
-        var gearing = s_demo.Assessment.Gearing.For(Job("0628"))!;
-        var tried = gearing.Case.Try(new Eng.ToothPair(25, 35), gearing.Best.FinalDrive)!;
-        Assert.DoesNotContain(gearing.Ranking.Candidates, c => EventGearing.IsSame(c, tried));
-        Assert.True(gearing.LossOf(tried) > UnitsNet.Duration.Zero);
+        var composition = DemoBook.Composition(DemoBook.With(file, t => t.Replace(was, held, StringComparison.Ordinal)));
+        var job = composition.Book.Jobs.Single(j => j.Number == number);
+        var advice = composition.Assessment.Gearing.For(job)!.Advice;
+        Assert.NotEmpty(advice.Fitted!.PassedLimits);
+        Assert.Empty(advice.Recommended!.PassedLimits);
+        var section = (GearingSection)GearingSection.Compose(Context(composition, job))!.Model;
+        Assert.StartsWith("Fit ", section.Lead, StringComparison.Ordinal);
+        Assert.Contains(section.Lines, l => l.StartsWith("The fitted 33/28 with 41/10 exceeds a limit here and must not be used.", StringComparison.Ordinal));
+        Assert.Contains(section.Guards, g => g.StartsWith("Fitted gears 33/28 with 41/10: ", StringComparison.Ordinal) && g.EndsWith("Do not use this gearing.", StringComparison.Ordinal));
+        Assert.Contains("exceeds ", section.Gears!.RankingChart.Markup, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Among_choices_that_tell_no_difference_the_fitted_final_drive_stays_and_the_limiter_is_spared()
+    public void If_nothing_in_stock_is_within_the_limits_the_report_says_so_and_what_would_help()
     {
-        var gearing = s_demo.Assessment.Gearing.For(Job("0438"))!;
-        Assert.Equal(gearing.AsItLeft!.FinalDrive, gearing.Best.FinalDrive);
-        var close = gearing.Ranking.Candidates.Where(c => c.LossToBest <= Recommendation.Tie && c.FinalDrive == gearing.Best.FinalDrive);
-        Assert.Equal(close.Min(c => c.OnLimiter.Seconds), gearing.Best.OnLimiter.Seconds, 5e-2);
+        var composition = DemoBook.Composition(DemoBook.With("cars/saloon-44.yaml", t => t.Replace("propshaft_limit: 8400 rpm", "propshaft_limit: 5000 rpm", StringComparison.Ordinal)));
+        var job = composition.Book.Jobs.Single(j => j.Number == "0518");
+        var section = (GearingSection)GearingSection.Compose(Context(composition, job))!.Model;
+        Assert.StartsWith("Do not run these gears: none of the 68 combinations in stock is suitable", section.Lead, StringComparison.Ordinal);
+        Assert.Contains(section.Lines, l => l.StartsWith("Propshaft limit 5000\u202Frpm: 68 combinations exceed it", StringComparison.Ordinal) && l.Contains("A final drive below 2.", StringComparison.Ordinal));
+        Assert.Null(section.Gears);
+        Assert.Empty(section.Better);
+        Assert.DoesNotContain("Shift points:", Html(composition, job), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_not_recorded_is_said_and_not_taken_as_none_in_silence()
+    {
+        var composition = DemoBook.Composition(DemoBook.With("cars/saloon-44.yaml", t => t
+            .Replace("wheel_inertia: 4.6 kg·m²\n", "", StringComparison.Ordinal).Replace("  inertia: 0.095 kg·m²\n", "", StringComparison.Ordinal).Replace("propshaft_limit: 8400 rpm\n", "", StringComparison.Ordinal)));
+        var section = (GearingSection)GearingSection.Compose(Context(composition, composition.Book.Jobs.Single(j => j.Number == "0518")))!.Model;
+        Assert.Contains(section.Assumed, a => a.Value == "not given, not included; not given, not included");
+        Assert.Contains(section.Assumed, a => a.Value.StartsWith("propshaft not recorded (not checked), gearbox output shaft 9000", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_ranges_of_the_inputs_on_the_page_are_those_of_the_calculation()
+    {
+        var ranges = Assert.Single(SectionOf(Job("0518"))!.Assumed, a => a.Name == "Uncertainty of the inputs").Value;
+        Assert.Equal(Eng.InputRange.Usual(Eng.CircumferenceBasis.Measured).Count, ranges.Split('±').Length - 1);
+        Assert.Contains("rolling circumference ±0.5", ranges, StringComparison.Ordinal);
+        Assert.Contains("wind ±2 m/s", ranges, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -117,7 +166,7 @@ public class GearingSectionTests
     {
         var dogs = s_demo.Assessment.Gearing.For(Job("0438"))!.Dogs!;
         Assert.Equal(0, dogs.ByGear[0].UpshiftsPerLap);
-        var run = Eng.VenueRun.For(dogs.Case.With(dogs.Gears.DropPair, dogs.Gears.FinalDrive), dogs.Case.Course);
+        var run = Eng.VenueRun.For(dogs.Case.With(dogs.Gears), dogs.Case.Course);
         var braked = Enumerable.Range(0, run.Straights.Count - 1).Sum(i => Math.Max(0, run.Straights[i].BrakingGear - run.Corners[i + 1].Gear));
         Assert.Equal(braked, dogs.ByGear.Sum(g => g.DownshiftsPerLap));
     }

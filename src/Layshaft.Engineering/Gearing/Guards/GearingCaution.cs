@@ -23,6 +23,9 @@ public enum GearingCautionKind
     /// <summary>The gearbox output shaft turns faster than its limit.</summary>
     GearboxOutputSpeed,
 
+    /// <summary>The car leaves a corner faster than top gear goes at the limiter: shifting down for it over-revs the engine.</summary>
+    CornerOverRev,
+
     /// <summary>The car comes to the engine's limiter.</summary>
     EngineAtLimiter,
 
@@ -37,4 +40,13 @@ public enum GearingCautionKind
 /// <param name="Kind">What the gearing runs against.</param>
 /// <param name="Figure">The figure that is reached; a number for a correction factor; null when it is not known.</param>
 /// <param name="Limit">The limit; null when it is not known.</param>
-public sealed record GearingCaution(GearingCautionKind Kind, IQuantity? Figure, IQuantity? Limit);
+public sealed record GearingCaution(GearingCautionKind Kind, IQuantity? Figure, IQuantity? Limit)
+{
+    /// <summary>Whether gears that run against it must not be used, so that they are never recommended.</summary>
+    public bool IsLimit => Kind is GearingCautionKind.TyreSpeed or GearingCautionKind.PropshaftSpeed or GearingCautionKind.GearboxOutputSpeed or GearingCautionKind.CornerOverRev;
+}
+
+/// <summary>A limit that a set of gears passes.</summary>
+/// <param name="Caution">The limit with the figure that is reached.</param>
+/// <param name="Change">The changed day on which it is passed; null if it is passed on the planned day.</param>
+public sealed record PassedLimit(GearingCaution Caution, ConditionChange? Change);

@@ -20,11 +20,8 @@ public sealed record GearingGuards(
     public IReadOnlyList<GearingCaution> Check(Car car, Speed topSpeed, int gear, bool onLimiter)
     {
         ArgumentNullException.ThrowIfNull(car);
-        var cautions = new List<GearingCaution>();
-        CheckTyre(car, topSpeed, cautions);
         RotationalSpeed engine = car.EngineSpeedAt(gear, topSpeed);
-        Above(GearingCautionKind.PropshaftSpeed, engine / car.Drivetrain.RatioToPropshaft(gear), Propshaft, cautions);
-        Above(GearingCautionKind.GearboxOutputSpeed, engine / car.Drivetrain.RatioToPropshaft(gear), GearboxOutput, cautions);
+        List<GearingCaution> cautions = [.. AtSpeed(car.Drivetrain, car.Tyre, gear, topSpeed, engine)];
         if (onLimiter)
         {
             cautions.Add(new GearingCaution(GearingCautionKind.EngineAtLimiter, engine, car.Engine.Limiter));
@@ -43,9 +40,28 @@ public sealed record GearingGuards(
         return cautions;
     }
 
-    private static void CheckTyre(Car car, Speed topSpeed, List<GearingCaution> cautions)
+    /// <summary>Holds tyre and shafts against the limits at a road speed.</summary>
+    /// <param name="gears">Gears, drop pair, final drive.</param>
+    /// <param name="tyre">The driven tyre.</param>
+    /// <param name="gear">The gear, from 1.</param>
+    /// <param name="speed">The road speed.</param>
+    /// <param name="engine">Engine speed there.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such gear.</exception>
+    public IReadOnlyList<GearingCaution> AtSpeed(Drivetrain gears, RollingTyre tyre, int gear, Speed speed, RotationalSpeed engine)
     {
-        if (car.Tyre.SpeedSymbol is not { } symbol)
+        ArgumentNullException.ThrowIfNull(gears);
+        ArgumentNullException.ThrowIfNull(tyre);
+        var cautions = new List<GearingCaution>();
+        CheckTyre(tyre, speed, cautions);
+        RotationalSpeed shaft = engine / gears.RatioToPropshaft(gear);
+        Above(GearingCautionKind.PropshaftSpeed, shaft, Propshaft, cautions);
+        Above(GearingCautionKind.GearboxOutputSpeed, shaft, GearboxOutput, cautions);
+        return cautions;
+    }
+
+    private static void CheckTyre(RollingTyre tyre, Speed topSpeed, List<GearingCaution> cautions)
+    {
+        if (tyre.SpeedSymbol is not { } symbol)
         {
             cautions.Add(new GearingCaution(GearingCautionKind.TyreSpeedNotKnown, topSpeed, null));
         }

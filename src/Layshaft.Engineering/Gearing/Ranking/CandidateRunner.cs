@@ -12,10 +12,10 @@ internal sealed class CandidateRunner
     private readonly CarModel _model;
     private readonly StraightTask[] _tasks;
     private readonly double[] _shiftRpm;
-    private readonly double[] _idealS;
     private readonly GearingGuards _guards;
+    private readonly Lazy<(Duration Time, GearingFault? Fault)> _ideal;
 
-    internal CandidateRunner(Car car, Venue venue, GearingStock stock, GearingGuards guards)
+    internal CandidateRunner(Car car, Venue venue, GearingGuards guards)
     {
         _car = car;
         _venue = venue;
@@ -23,22 +23,36 @@ internal sealed class CandidateRunner
         _model = new CarModel(car);
         _tasks = venue.Straights.Select(straight => new StraightTask(straight, _model)).ToArray();
         _shiftRpm = GearLimits.ShiftRpm(car.Drivetrain, car.Engine);
-        var gearings = IdealGearing.Of(_model, stock.DropPairs.SelectMany(pair => stock.FinalDrives, car.Drivetrain.With));
-        StraightFigures[] ideal = Array.ConvertAll(_tasks, task => StraightRunner.RunIdeal(_model, gearings, task));
-        _idealS = Array.ConvertAll(ideal, figures => figures.TimeS);
-        IdealTime = Duration.FromSeconds(_idealS.Sum());
-        int stuck = Array.FindIndex(ideal, figures => !figures.IsFinished);
-        IdealFault = stuck < 0 ? null : StraightRun.FaultOf(venue.Straights[stuck], ideal[stuck]);
+        _ideal = new(RunIdeal);
     }
 
-    internal Duration IdealTime { get; }
+    /// <summary>The combinations that the ideal is held against; empty for a runner that is not asked for it.</summary>
+    internal GearSet[] IdealAmong { get; init; } = [];
 
-    /// <summary>Why not even the ideal comes to the end; null when it does.</summary>
-    internal GearingFault? IdealFault { get; }
+    /// <summary>The ideal's time, and why not even the ideal comes to the end; null when it does.</summary>
+    internal (Duration Time, GearingFault? Fault) Ideal => _ideal.Value;
 
-    internal GearingCandidate Run(ToothPair? dropPair, FinalDrive finalDrive)
+    /// <summary>Seconds on each straight; null if the car does not come to the end of them.</summary>
+    internal double[]? SecondsOf(GearSet set)
     {
-        Drivetrain train = _car.Drivetrain.With(dropPair, finalDrive);
+        var gears = new GearLimits(_model, _car.Drivetrain.With(set.DropPair, set.FinalDrive), _shiftRpm);
+        var seconds = new double[_tasks.Length];
+        for (int i = 0; i < _tasks.Length; i++)
+        {
+            StraightFigures figures = StraightRunner.Run(_model, gears, _tasks[i]);
+            seconds[i] = figures.TimeS;
+            if (!figures.IsFinished)
+            {
+                return null;
+            }
+        }
+
+        return seconds;
+    }
+
+    internal GearingCandidate Run(GearSet set)
+    {
+        Drivetrain train = _car.Drivetrain.With(set.DropPair, set.FinalDrive);
         var gears = new GearLimits(_model, train, _shiftRpm);
         double timeS = 0, limiterS = 0, topMps = -1;
         int topGear = 0, topStraight = 0, shifts = 0;
@@ -69,13 +83,13 @@ internal sealed class CandidateRunner
         }
 
         Speed top = Speed.FromMetersPerSecond(topMps);
+        IReadOnlyList<GearingCaution> cautions = _guards.Check(_car.With(train), top, topGear + 1, topMps >= gears.LimiterMps[topGear] * (1 - 1e-9));
         return new GearingCandidate
         {
-            DropPair = dropPair,
-            FinalDrive = finalDrive,
+            Set = set,
             IsFinished = isFinished,
             StraightsTime = Duration.FromSeconds(timeS),
-            LossToIdeal = Duration.FromSeconds(isFinished ? Math.Max(0, timeS - IdealTime.Seconds) : 0),
+            LossToIdeal = Duration.FromSeconds(isFinished && IdealAmong.Length > 0 ? Math.Max(0, timeS - Ideal.Time.Seconds) : 0),
             TopSpeed = top,
             TopSpeedStraight = _venue.Straights[topStraight].Name,
             TopSpeedGear = topGear + 1,
@@ -83,8 +97,26 @@ internal sealed class CandidateRunner
             OnLimiter = Duration.FromSeconds(limiterS),
             ShiftsPerLap = shifts,
             CornersBetweenGears = falling,
-            Cautions = _guards.Check(_car.With(train), top, topGear + 1, topMps >= gears.LimiterMps[topGear] * (1 - 1e-9)),
+            Cautions = OverRev(gears) is { } overRev ? [.. cautions, overRev] : cautions,
             Faults = faults ?? (IReadOnlyList<GearingFault>)[],
         };
+    }
+
+    private (Duration Time, GearingFault? Fault) RunIdeal()
+    {
+        var gearings = IdealGearing.Of(_model, IdealAmong.Select(set => _car.Drivetrain.With(set.DropPair, set.FinalDrive)));
+        StraightFigures[] ideal = Array.ConvertAll(_tasks, task => StraightRunner.RunIdeal(_model, gearings, task));
+        int stuck = Array.FindIndex(ideal, figures => !figures.IsFinished);
+        return (Duration.FromSeconds(ideal.Sum(figures => figures.TimeS)), stuck < 0 ? null : StraightRun.FaultOf(_venue.Straights[stuck], ideal[stuck]));
+    }
+
+    // Top gear turns the engine slowest, so a corner left faster than its limiter allows over-revs the engine in every gear.
+    private GearingCaution? OverRev(GearLimits gears)
+    {
+        double fastestMps = _tasks.Max(task => task.StartMps);
+        return fastestMps <= gears.LimiterMps[^1] * (1 + 1e-9) ? null : new GearingCaution(
+            GearingCautionKind.CornerOverRev,
+            RotationalSpeed.FromRevolutionsPerMinute(_model.EngineRpm(fastestMps, gears.OverallRatio[^1])),
+            _car.Engine.Limiter);
     }
 }

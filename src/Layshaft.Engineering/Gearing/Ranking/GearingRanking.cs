@@ -5,49 +5,63 @@ namespace Layshaft.Engineering.Gearing;
 /// <summary>Every drop pair × final drive in stock over a whole venue, best first. Immutable.</summary>
 public sealed class GearingRanking
 {
+    private const double ReachShare = 0.01;
+
+    private readonly UncertaintyRuns _runs;
+
     private GearingRanking(
         IReadOnlyList<GearingCandidate> candidates,
         Duration idealTime,
         IReadOnlyList<RankingUnderChange> changes,
-        GearingCandidate robust,
-        Duration worstRegret)
+        IReadOnlyList<ConditionChange> changesLeftOut,
+        UncertaintyRuns runs)
     {
         Candidates = candidates;
         IdealTime = idealTime;
         Changes = changes;
-        Robust = robust;
-        WorstRegretOfRobust = worstRegret;
+        ChangesLeftOut = changesLeftOut;
+        _runs = runs;
     }
 
-    /// <summary>All candidates, the fastest first; those that do not finish last.</summary>
+    /// <summary>All candidates: those that may be used, fastest first; then those past a limit; last those that do not finish.</summary>
     public IReadOnlyList<GearingCandidate> Candidates { get; }
 
-    /// <summary>The fastest candidate on the planned day.</summary>
-    public GearingCandidate Best => Candidates[0];
+    /// <summary>The fastest stocked set that may be used; null if every one passes a limit or does not finish.</summary>
+    public GearingCandidate? Best => Candidates.FirstOrDefault(candidate => candidate.IsUsable && candidate.IsStocked);
 
-    /// <summary>The second; null when there is one candidate only.</summary>
-    public GearingCandidate? RunnerUp => Candidates.Count > 1 ? Candidates[1] : null;
+    /// <summary>
+    /// What is slower than the fastest by more than this is not run on the changed days: 1 % of the time on the straights, several times
+    /// what a change moves two sets against each other (Layshaft's own convention).
+    /// </summary>
+    public Duration Reach => (Best?.StraightsTime ?? Duration.Zero) * ReachShare;
 
     /// <summary>Time on the straights of the ideal: the same engine with an infinitely variable transmission.</summary>
     public Duration IdealTime { get; }
 
-    /// <summary>The ranking again on each changed day, in the order asked for.</summary>
+    /// <summary>The ranking of the sets within <see cref="Reach"/> on each changed day, in the order asked for.</summary>
     public IReadOnlyList<RankingUnderChange> Changes { get; }
 
-    /// <summary>
-    /// The candidate that loses least in the worst of the planned day and the changed ones (least greatest regret: Savage,
-    /// J. Am. Stat. Assoc. 46 (1951) 55, from memory).
-    /// </summary>
-    public GearingCandidate Robust { get; }
+    /// <summary>The changed days that are outside what can be worked out, such as corners too fast to brake for.</summary>
+    public IReadOnlyList<ConditionChange> ChangesLeftOut { get; }
 
-    /// <summary>What <see cref="Robust"/> loses a lap on its worst day against the best of that day.</summary>
-    public Duration WorstRegretOfRobust { get; }
+    /// <summary>A ranked set; null if it was not ranked.</summary>
+    /// <param name="set">The set.</param>
+    public GearingCandidate? Find(GearSet set) => Candidates.FirstOrDefault(candidate => candidate.Set == set);
+
+    /// <summary>Time a lap of one set less that of another, with its uncertainty; null if one of them does not finish.</summary>
+    /// <param name="one">The one.</param>
+    /// <param name="other">The other.</param>
+    public TimeDifference? Difference(GearingCandidate one, GearingCandidate other)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        ArgumentNullException.ThrowIfNull(other);
+        return one.IsFinished && other.IsFinished ? _runs.Difference(one.Set, other.Set) : null;
+    }
 
     /// <summary>Ranks.</summary>
     /// <param name="question">The car, the venue, the stock, the changes, the limits.</param>
     /// <returns>
-    /// The ranking, or faults: nothing in stock, a changed day outside what can be worked out, or a straight that not even the
-    /// ideal, nor any candidate, comes to the end of.
+    /// The ranking, or faults: nothing in stock, or a straight that not even the ideal, nor any candidate, comes to the end of.
     /// </returns>
     public static Outcome<GearingRanking> Rank(RankingQuestion question)
     {
@@ -64,102 +78,93 @@ public sealed class GearingRanking
             faults.Add(new GearingFault(GearingFaultKind.NoFinalDrive, "final_drives"));
         }
 
-        Outcome<Car>[] changed = question.Changes.Select(change => change.Apply(question.Car)).ToArray();
-        faults.AddRange(changed.SelectMany(outcome => outcome.Faults));
         if (!faults.IsEmpty)
         {
             return faults.Finish<GearingRanking>(() => null!);
         }
 
-        Day planned = DayOf(question, question.Car);
-        if (planned.IdealFault is { } stuck)
+        GearSet[] stocked = [.. stock.DropPairs.Distinct().SelectMany(pair => stock.FinalDrives.Distinct().Select(final => new GearSet(pair, final)))];
+        GearSet[] sets = [.. stocked, .. question.Others.Where(other => !stocked.Contains(other)).Distinct()];
+        var runner = new CandidateRunner(question.Car, question.Venue, question.Guards) { IdealAmong = sets };
+        (Duration idealTime, GearingFault? stuck) = runner.Ideal;
+        GearingCandidate[] planned = Array.ConvertAll(sets, set => runner.Run(set) with { IsStocked = stocked.Contains(set) });
+        if (stuck is not null)
         {
             faults.Add(stuck);
         }
-        else if (!planned.InOrder.Any(candidate => candidate.IsFinished))
+        else if (!planned.Any(candidate => candidate.IsFinished))
         {
-            faults.AddRange(planned.InOrder[0].Faults);
+            faults.AddRange(planned[0].Faults);
         }
 
-        return faults.Finish(() => Compose(question, planned, Array.ConvertAll(changed, car => DayOf(question, car.Value!))));
+        return faults.Finish(() => Compose(question, planned, idealTime));
     }
 
-    private static GearingRanking Compose(RankingQuestion question, Day planned, Day[] changedDays)
+    private static GearingRanking Compose(RankingQuestion question, GearingCandidate[] planned, Duration idealTime)
     {
-        int best = planned.Order[0];
-        var changes = new List<RankingUnderChange>();
-        for (int i = 0; i < changedDays.Length; i++)
+        var days = new List<(ConditionChange Change, CandidateRunner Runner)>();
+        var leftOut = new List<ConditionChange>();
+        foreach (ConditionChange change in question.Changes)
         {
-            Day day = changedDays[i];
-            double regret = day.RegretS(best);
-            changes.Add(new RankingUnderChange(
-                question.Changes[i],
-                day.Ranked,
-                day.IdealTime,
-                day.Order[0] != best,
-                double.IsFinite(regret) ? Duration.FromSeconds(regret) : null));
-        }
-
-        // Behind all that finish on every day, a candidate that does not; among equals the faster on the planned day.
-        Day[] days = [planned, .. changedDays];
-        int robust = planned.Order.MinBy(candidate => days.Max(day => day.RegretS(candidate)));
-        double worst = days.Max(day => day.RegretS(robust));
-        if (!double.IsFinite(worst))
-        {
-            (robust, worst) = (best, days.Select(day => day.RegretS(best)).Where(double.IsFinite).Max());
-        }
-
-        int place = Array.IndexOf(planned.Order, robust);
-        return new GearingRanking(planned.Ranked, planned.IdealTime, changes, planned.Ranked[place], Duration.FromSeconds(worst));
-    }
-
-    private static Day DayOf(RankingQuestion question, Car car)
-    {
-        var runner = new CandidateRunner(car, question.Venue, question.Stock, question.Guards);
-        var candidates = new List<GearingCandidate>();
-        foreach (ToothPair? pair in question.Stock.DropPairs.Distinct())
-        {
-            foreach (FinalDrive final in question.Stock.FinalDrives.Distinct())
+            if (change.Apply(question.Car).TryGet(out Car? car) && change.Apply(question.Venue).TryGet(out Venue? venue))
             {
-                candidates.Add(runner.Run(pair, final));
+                days.Add((change, new CandidateRunner(car, venue, question.Guards)));
+            }
+            else
+            {
+                leftOut.Add(change);
             }
         }
 
-        return new Day(candidates.ToArray(), runner.IdealTime, runner.IdealFault);
+        // What is far behind on the planned day is not run again, unless all before it turns out to pass a limit.
+        GearingCandidate[] own = Array.ConvertAll(planned, candidate => candidate with { PassedLimits = Passed(candidate, null).ToArray() });
+        double fastestS = own.Where(candidate => candidate.IsUsable && candidate.IsStocked).Select(candidate => candidate.StraightsTime.Seconds).DefaultIfEmpty(0).Min();
+        bool IsNear(GearingCandidate candidate) => candidate.IsFinished && (!candidate.IsStocked || question.Others.Contains(candidate.Set) || candidate.StraightsTime.Seconds <= fastestS * (1 + ReachShare));
+        Field near = FieldOf(own, IsNear, days);
+        Field field = near.Planned.Any(candidate => candidate.IsUsable && candidate.IsStocked) || own.All(candidate => !candidate.IsUsable) ? near : FieldOf(own, candidate => candidate.IsFinished, days);
+        return new GearingRanking(
+            InOrder(field.Planned),
+            idealTime,
+            [.. days.Select((day, i) => new RankingUnderChange(day.Change, InOrder(field.Days[i])))],
+            leftOut,
+            new UncertaintyRuns(question.Car, question.Venue, question.Ranges ?? InputRange.Usual(question.Car.Tyre.Basis)));
     }
 
-    /// <summary>All candidates on one day, in stock order and ranked.</summary>
-    private sealed class Day
+    // Runs the chosen candidates on the changed days, and notes each limit once: as passed on the planned day, else on the first that passes it.
+    private static Field FieldOf(GearingCandidate[] own, Func<GearingCandidate, bool> isRun, List<(ConditionChange Change, CandidateRunner Runner)> days)
     {
-        internal Day(GearingCandidate[] inOrder, Duration idealTime, GearingFault? idealFault)
+        var planned = (GearingCandidate[])own.Clone();
+        List<GearingCandidate>[] changed = [.. days.Select(_ => new List<GearingCandidate>())];
+        for (int i = 0; i < own.Length; i++)
         {
-            InOrder = inOrder;
-            IdealTime = idealTime;
-            IdealFault = idealFault;
-            Order = Enumerable.Range(0, inOrder.Length)
-                .OrderBy(i => inOrder[i].IsFinished ? 0 : 1)
-                .ThenBy(i => inOrder[i].StraightsTime.Seconds)
-                .ToArray();
-            double bestS = inOrder[Order[0]].StraightsTime.Seconds;
-            Ranked = Array.ConvertAll(Order, i => inOrder[i] with
+            if (!isRun(own[i]))
             {
-                LossToBest = Duration.FromSeconds(inOrder[i].IsFinished ? inOrder[i].StraightsTime.Seconds - bestS : 0),
-            });
+                continue;
+            }
+
+            GearingCandidate[] runs = [.. days.Select(day => day.Runner.Run(own[i].Set) with { IsStocked = own[i].IsStocked })];
+            PassedLimit[] passed = [.. own[i].PassedLimits.Concat(runs.SelectMany((run, day) => Passed(run, days[day].Change))).DistinctBy(limit => limit.Caution.Kind)];
+            planned[i] = own[i] with { PassedLimits = passed };
+            for (int day = 0; day < runs.Length; day++)
+            {
+                changed[day].Add(runs[day] with { PassedLimits = passed });
+            }
         }
 
-        internal GearingCandidate[] InOrder { get; }
-
-        internal int[] Order { get; }
-
-        internal GearingCandidate[] Ranked { get; }
-
-        internal Duration IdealTime { get; }
-
-        internal GearingFault? IdealFault { get; }
-
-        /// <summary>Seconds lost against the day's best; infinite when the candidate does not finish.</summary>
-        internal double RegretS(int candidate) => InOrder[candidate].IsFinished
-            ? InOrder[candidate].StraightsTime.Seconds - InOrder[Order[0]].StraightsTime.Seconds
-            : double.PositiveInfinity;
+        return new Field(planned, changed);
     }
+
+    private static IEnumerable<PassedLimit> Passed(GearingCandidate run, ConditionChange? change) =>
+        run.Cautions.Where(caution => caution.IsLimit).Select(caution => new PassedLimit(caution, change));
+
+    private static GearingCandidate[] InOrder(IReadOnlyList<GearingCandidate> candidates)
+    {
+        GearingCandidate[] ranked = [.. candidates.OrderBy(candidate => candidate.IsUsable ? 0 : candidate.IsFinished ? 1 : 2).ThenBy(candidate => candidate.StraightsTime.Seconds)];
+        GearingCandidate? best = ranked.FirstOrDefault(candidate => candidate.IsStocked && candidate.IsFinished);
+        return Array.ConvertAll(ranked, candidate => candidate.IsFinished && best is not null
+            ? candidate with { LossToBest = candidate.StraightsTime - best.StraightsTime }
+            : candidate);
+    }
+
+    private sealed record Field(GearingCandidate[] Planned, List<GearingCandidate>[] Days);
 }

@@ -6,8 +6,14 @@ namespace Layshaft.Engineering.Gearing;
 /// <param name="Stock">The drop pairs and final drives to choose from.</param>
 public sealed record RankingQuestion(Car Car, Venue Venue, GearingStock Stock)
 {
+    /// <summary>Sets that are not combinations of the stock, such as the fitted one: ranked with the rest.</summary>
+    public IReadOnlyList<GearSet> Others { get; init; } = [];
+
     /// <summary>The ways in which the day may differ; the ranking is done again for each.</summary>
     public IReadOnlyList<ConditionChange> Changes { get; init; } = ConditionChange.Usual;
+
+    /// <summary>How far the inputs may be off; null for <see cref="InputRange.Usual"/>.</summary>
+    public IReadOnlyList<InputRange>? Ranges { get; init; }
 
     /// <summary>The limits to hold each candidate against.</summary>
     public GearingGuards Guards { get; init; } = new();

@@ -46,6 +46,9 @@ public sealed class RollingTyre
     /// <summary>Rolling circumference at walking pace, wear taken off.</summary>
     public Length Circumference => Length.FromMeters(StaticCircumferenceM);
 
+    /// <summary>Rolling circumference at walking pace with new tread.</summary>
+    public Length NewCircumference => Length.FromMeters(_newCircumferenceM);
+
     /// <summary>Effective rolling radius at walking pace: circumference / 2π.</summary>
     public Length Radius => Length.FromMeters(StaticCircumferenceM / (2 * Math.PI));
 

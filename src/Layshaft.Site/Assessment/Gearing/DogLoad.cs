@@ -10,14 +10,14 @@ namespace Layshaft.Site.Assessment.Gearing;
 /// <param name="Gears">What was, or will be, fitted.</param>
 /// <param name="IsFromLastEvent">Whether it is the event before the job, of which the wear tells.</param>
 /// <param name="ByGear">One entry for each gear, first gear first; the ring's name is the gear's number.</param>
-public sealed record DogLoad(GearingCase Case, FittedGears Gears, bool IsFromLastEvent, IReadOnlyList<Eng.RingWork> ByGear)
+public sealed record DogLoad(GearingCase Case, Eng.GearSet Gears, bool IsFromLastEvent, IReadOnlyList<Eng.RingWork> ByGear)
 {
     /// <summary>Works it out; null when no run down the venue comes of it.</summary>
-    public static DogLoad? Of(GearingCase made, FittedGears gears, bool isFromLastEvent)
+    public static DogLoad? Of(GearingCase made, Eng.GearSet gears, bool isFromLastEvent)
     {
         ArgumentNullException.ThrowIfNull(made);
         ArgumentNullException.ThrowIfNull(gears);
-        var car = made.With(gears.DropPair, gears.FinalDrive);
+        var car = made.With(gears);
         Eng.DogRing[] dogs =
         [
             .. Enumerable.Range(1, car.Drivetrain.Gears.Count).Select(g => new Eng.DogRing(g.ToString(CultureInfo.InvariantCulture), [g])),

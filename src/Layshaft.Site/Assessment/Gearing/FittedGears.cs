@@ -1,15 +1,14 @@
 using Layshaft.Book.Records;
+using Layshaft.Book.Values;
 using Eng = Layshaft.Engineering.Gearing;
 
 namespace Layshaft.Site.Assessment.Gearing;
 
-/// <summary>A drop pair and a final drive.</summary>
-/// <param name="DropPair">The drop pair; null for none.</param>
-/// <param name="FinalDrive">The final drive.</param>
-public sealed record FittedGears(Eng.ToothPair? DropPair, Eng.FinalDrive FinalDrive)
+/// <summary>Which gears a job says are fitted.</summary>
+public static class FittedGears
 {
     /// <summary>What is in a unit when a job leaves: as the job says, else as the visits before it left it, else as the book begins.</summary>
-    public static FittedGears AsItLeft(ShopBook book, Job job)
+    public static Eng.GearSet AsItLeft(ShopBook book, Job job)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(job);
@@ -25,17 +24,27 @@ public sealed record FittedGears(Eng.ToothPair? DropPair, Eng.FinalDrive FinalDr
             }
         }
 
-        return new FittedGears(pair is { } teeth ? GearboxStock.PairOf(teeth) : null, GearboxStock.FinalOf(final));
+        return SetOf(pair, final);
+    }
+
+    /// <summary>What is in a unit now: as its last visit left it, else as the book begins.</summary>
+    public static Eng.GearSet Now(ShopBook book, Unit unit)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(unit);
+        return book.JobsOf(unit.Id).LastOrDefault() is { } job ? AsItLeft(book, job) : SetOf(unit.DropPair, unit.FinalDrive);
     }
 
     /// <summary>What an event names, the rest as given; null when it names neither.</summary>
-    public static FittedGears? At(EventPlan? plan, FittedGears otherwise)
+    public static Eng.GearSet? At(EventPlan? plan, Eng.GearSet otherwise)
     {
         ArgumentNullException.ThrowIfNull(otherwise);
         return plan is null or { DropPair: null, FinalDrive: null }
             ? null
-            : new FittedGears(
+            : new Eng.GearSet(
                 plan.DropPair is { } pair ? GearboxStock.PairOf(pair) : otherwise.DropPair,
                 plan.FinalDrive is { } final ? GearboxStock.FinalOf(final) : otherwise.FinalDrive);
     }
+
+    private static Eng.GearSet SetOf(Teeth? pair, Teeth final) => new(pair is { } teeth ? GearboxStock.PairOf(teeth) : null, GearboxStock.FinalOf(final));
 }

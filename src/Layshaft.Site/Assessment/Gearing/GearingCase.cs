@@ -31,20 +31,22 @@ public sealed record GearingCase(
         .. Eng.ConditionChange.Usual.Select(c => c.Wear > Length.Zero ? c with { Wear = Setup.Car.Tyre.Wear ?? UsualWear } : c),
     ];
 
-    /// <summary>The car with a drop pair and a final drive.</summary>
-    public Eng.Car With(Eng.ToothPair? pair, Eng.FinalDrive final) => Car.With(Car.Drivetrain.With(pair, final));
+    /// <summary>The car with a set of gears.</summary>
+    public Eng.Car With(Eng.GearSet set)
+    {
+        ArgumentNullException.ThrowIfNull(set);
+        return Car.With(Car.Drivetrain.With(set.DropPair, set.FinalDrive));
+    }
 
-    /// <summary>One choice over the venue, stocked or not.</summary>
-    public Eng.GearingCandidate? Try(Eng.ToothPair? pair, Eng.FinalDrive final) =>
-        Eng.GearingRanking.Rank(Question(new Eng.GearingStock([pair], [final])) with { Changes = [] }).Value?.Best;
-
-    /// <summary>Ranks everything that is stocked.</summary>
-    public Eng.Outcome<Eng.GearingRanking> Rank() => Eng.GearingRanking.Rank(Question(Box.Stock));
+    /// <summary>Ranks everything in stock, and the sets asked about.</summary>
+    /// <param name="others">Sets to rank besides, in stock or not.</param>
+    public Eng.Outcome<Eng.GearingRanking> Rank(params Eng.GearSet[] others) =>
+        Eng.GearingRanking.Rank(new Eng.RankingQuestion(Car, Course, Box.Stock) { Others = others, Guards = Guards, Changes = Changes });
 
     /// <summary>The straights on which not even an infinitely variable transmission brings this car to the corner's speed.</summary>
     public IEnumerable<(Straight Straight, Eng.GearingFault Fault)> Unreachable()
     {
-        var shortest = With(Box.Stock.DropPairs.MaxBy(p => p?.Ratio ?? 1), Box.Stock.FinalDrives.MaxBy(f => f.Ratio)!);
+        var shortest = With(new Eng.GearSet(Box.Stock.DropPairs.MaxBy(p => p?.Ratio ?? 1), Box.Stock.FinalDrives.MaxBy(f => f.Ratio)!));
         return Eng.VenueRun.Ideal(shortest, Course).Straights.Zip(Venue.Straights).Where(s => s.First.Fault is not null).Select(s => (s.Second, s.First.Fault!));
     }
 
@@ -76,6 +78,4 @@ public sealed record GearingCase(
         MeshEfficiency = setup.Car.AxleEfficiency is null ? null : box.Gearbox.MeshEfficiency,
         AxleEfficiency = box.Gearbox.MeshEfficiency is null ? null : setup.Car.AxleEfficiency,
     });
-
-    private Eng.RankingQuestion Question(Eng.GearingStock stock) => new(Car, Course, stock) { Guards = Guards, Changes = Changes };
 }

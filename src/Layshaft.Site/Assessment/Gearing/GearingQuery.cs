@@ -14,18 +14,10 @@ public sealed record GearingQuery(string Car, string Venue, string? Pair, string
 
 /// <summary>The answer to a <see cref="GearingQuery"/>.</summary>
 /// <param name="Case">What it is worked out from.</param>
-/// <param name="Ranking">Everything in stock, fastest first.</param>
-/// <param name="Recommended">What is recommended, see <see cref="Recommendation"/>.</param>
+/// <param name="Ranking">Everything in stock, what is fitted and what was asked about, fastest first.</param>
+/// <param name="Advice">The set to fit, and how what is fitted compares.</param>
 /// <param name="Checked">The choice that was asked about; null when none was.</param>
-public sealed record GearingAnswer(GearingCase Case, Eng.GearingRanking Ranking, Eng.GearingCandidate Recommended, Eng.GearingCandidate? Checked)
-{
-    /// <summary>What a choice costs a lap against the best in stock, in seconds; negative when one that is not stocked is faster.</summary>
-    public double LossSeconds(Eng.GearingCandidate candidate)
-    {
-        ArgumentNullException.ThrowIfNull(candidate);
-        return candidate.StraightsTime.Seconds - Ranking.Best.StraightsTime.Seconds;
-    }
-}
+public sealed record GearingAnswer(GearingCase Case, Eng.GearingRanking Ranking, Eng.GearingAdvice Advice, Eng.GearingCandidate? Checked);
 
 /// <summary>Answers questions about gearing from a book.</summary>
 public static class GearingQueries
@@ -65,29 +57,15 @@ public static class GearingQueries
             return (null, reasons.Length > 0 ? reasons : [$"The values of {car!.Name} or its gearbox cannot be used. Run 'layshaft check' to see them."]);
         }
 
-        var ranking = made.Rank();
+        // What is not asked about is taken from the unit as it is now.
+        var fitted = FittedGears.Now(book.Book, made.Unit);
+        var asked = pair is null && final is null ? null : new Eng.GearSet(
+            pair is { } p ? GearboxStock.PairOf(p) : fitted.DropPair, final is { } f ? GearboxStock.FinalOf(f) : fitted.FinalDrive);
+        var ranking = asked is null ? made.Rank(fitted) : made.Rank(fitted, asked);
         return ranking.Value is { } found
-            ? (new GearingAnswer(made, found, Recommendation.Of(found, Fitted(book, made)), Checked(book, made, found, pair, final)), [])
-            : (null, [.. ranking.Faults.Select(f => f.Message)]);
+            ? (new GearingAnswer(made, found, Eng.GearingAdvice.Of(found, fitted), asked is null ? null : found.Find(asked)), [])
+            : (null, [.. ranking.Faults.Select(fault => fault.Message)]);
     }
-
-    // What is not asked about is taken from the unit as it was last left.
-    private static Eng.GearingCandidate? Checked(BookAssessment book, GearingCase made, Eng.GearingRanking ranking, Teeth? pair, Teeth? final)
-    {
-        if (pair is null && final is null)
-        {
-            return null;
-        }
-
-        var fitted = Fitted(book, made);
-        var dropPair = pair is { } p ? GearboxStock.PairOf(p) : fitted.DropPair;
-        var finalDrive = final is { } f ? GearboxStock.FinalOf(f) : fitted.FinalDrive;
-        return ranking.Candidates.FirstOrDefault(c => c.DropPair == dropPair && c.FinalDrive == finalDrive) ?? made.Try(dropPair, finalDrive);
-    }
-
-    private static FittedGears Fitted(BookAssessment book, GearingCase made) => book.Book.JobsOf(made.Unit.Id).LastOrDefault() is { } job
-        ? FittedGears.AsItLeft(book.Book, job)
-        : new FittedGears(made.Unit.DropPair is { } own ? GearboxStock.PairOf(own) : null, GearboxStock.FinalOf(made.Unit.FinalDrive));
 
     private static T? Find<T>(IReadOnlyDictionary<string, T> known, string id, string what, List<string> mistakes)
         where T : class

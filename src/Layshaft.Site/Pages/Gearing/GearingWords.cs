@@ -17,13 +17,30 @@ internal static class GearingWords
         ? composition.Say("gearing.pair", ("teeth", teeth.ToString()), ("ratio", composition.Figures.Number(final.Ratio, 3).Text))
         : composition.Figures.Number(final.Ratio, 3).Text;
 
-    public static string Gears(Eng.GearingCandidate candidate, Composition composition) => Gears(candidate.DropPair, candidate.FinalDrive, composition);
+    public static string Gears(Eng.GearSet set, Composition composition) => set.DropPair is null
+        ? composition.Say("gearing.final_only", ("final", Final(set.FinalDrive, composition)))
+        : composition.Say("gearing.pair_and_final", ("pair", Pair(set.DropPair, composition)), ("final", Final(set.FinalDrive, composition)));
 
-    public static string Gears(Eng.ToothPair? pair, Eng.FinalDrive final, Composition composition) => pair is null
-        ? composition.Say("gearing.final_only", ("final", Final(final, composition)))
-        : composition.Say("gearing.pair_and_final", ("pair", Pair(pair, composition)), ("final", Final(final, composition)));
+    /// <summary>The teeth alone, for headings and charts: "33/27 with 39/10".</summary>
+    public static string Short(Eng.GearSet set, Composition composition) => set.DropPair is null
+        ? set.FinalDrive.ToString()
+        : composition.Say("gearing.short", ("pair", set.DropPair.ToString()), ("final", set.FinalDrive.ToString()));
 
-    public static string Change(Eng.ConditionChange change, Composition composition) => composition.Say("gearing.change." + change.Name.Replace(' ', '_'));
+    public static string Change(Eng.ConditionChange change, Composition composition) => composition.Say("gearing.change." + change.Key);
+
+    public static string Changes(IEnumerable<Eng.ConditionChange> changes, Composition composition) => string.Join(", ", changes.Select(c => Change(c, composition)));
+
+    /// <summary>A time with its uncertainty, no finer than that allows: "0.12 ± 0.06 s".</summary>
+    public static string Difference(Eng.TimeDifference difference, Composition composition) => composition.Say(
+        "gearing.difference",
+        ("time", composition.Figures.Number(difference.Value.Seconds, difference.Decimals).Text),
+        ("uncertainty", composition.Figures.Seconds(difference.Expanded, difference.Decimals).Text));
+
+    /// <summary>The same with a sign, plus for slower.</summary>
+    public static string Signed(Eng.TimeDifference difference, Composition composition) => composition.Say(
+        "gearing.difference",
+        ("time", composition.Figures.Number(difference.Value.Seconds, difference.Decimals, withSign: true).Text),
+        ("uncertainty", composition.Figures.Seconds(difference.Expanded, difference.Decimals).Text));
 
     public static string AirSourceOf(EventAir air, Composition composition) => composition.Say(air.Source switch
     {

@@ -74,7 +74,7 @@ public static class ReferenceComposer
     {
         var box = subject.Boxes[choice.Set];
         var train = box.Drivetrain.With(box.Stock.DropPairs[choice.Pair], box.Stock.FinalDrives[choice.Final]);
-        var gears = GearingWords.Gears(train.DropPair, train.FinalDrive, composition);
+        var gears = GearingWords.Gears(new Eng.GearSet(train.DropPair, train.FinalDrive), composition);
         var heading = train.DropPair is null
             ? composition.Say("reference.combination_final", ("final", GearingWords.Final(train.FinalDrive, composition)))
             : composition.Say("reference.combination", ("pair", GearingWords.Pair(train.DropPair, composition)), ("final", GearingWords.Final(train.FinalDrive, composition)));

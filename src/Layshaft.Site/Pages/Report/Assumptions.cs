@@ -3,10 +3,11 @@ using Layshaft.Site.Assessment.Gearing;
 using Layshaft.Site.Pages.Gearing;
 using Layshaft.Site.Pages.Shared;
 using UnitsNet;
+using Eng = Layshaft.Engineering.Gearing;
 
 namespace Layshaft.Site.Pages.Report;
 
-/// <summary>The figures that the gearing rests on, printed so that nobody takes them for measured.</summary>
+/// <summary>What the gearing rests on, printed so that nobody takes it for measured.</summary>
 internal static class Assumptions
 {
     public static IReadOnlyList<NamedValue> Of(GearingCase made, Composition composition)
@@ -31,6 +32,9 @@ internal static class Assumptions
             Row("shift", figures.Seconds(car.ShiftTime).Text),
             Row("braking", composition.Say("gearing.assumed.braking_value", ("braking", figures.Number(car.Braking.MetersPerSecondSquared, 1).Text))),
             .. made.Course.Straights[0].StartSpeed <= Speed.Zero ? [Row("launch", Launch(made.Setup, composition))] : Array.Empty<NamedValue>(),
+            Row("conditions", composition.Say("gearing.change_words")),
+            Row("limits", Limits(made, composition)),
+            Row("ranges", string.Join(", ", Eng.InputRange.Usual(made.Setup.Tyre.Basis).Select(r => Range(r, composition)))),
         ];
     }
 
@@ -74,4 +78,18 @@ internal static class Assumptions
     private static string Inertia(MassMomentOfInertia? inertia, Composition composition) => inertia is { } known
         ? composition.Say("gearing.assumed.inertia_figure", ("inertia", composition.Figures.Number(known.KilogramSquareMeters, 3).Text))
         : composition.Say("gearing.assumed.not_given");
+
+    private static string Limits(GearingCase made, Composition composition)
+    {
+        string Shaft(RotationalSpeed? limit) => limit is { } known ? composition.Figures.Rpm(known).Text : composition.Say("gearing.assumed.unchecked");
+        return composition.Say(
+            "gearing.assumed.limits_value",
+            ("propshaft", Shaft(made.Guards.Propshaft)),
+            ("output", Shaft(made.Guards.GearboxOutput)),
+            ("tyre", made.Setup.Tyre.SpeedSymbol is { } symbol ? composition.Figures.Speed(symbol.Limit).Both : composition.Say("gearing.assumed.unchecked")));
+    }
+
+    private static string Range(Eng.InputRange range, Composition composition) => composition.Say(
+        "gearing.range." + range.Key,
+        ("range", range.HalfWidth < 1 ? composition.Figures.Percent(range.HalfWidth, range.HalfWidth < 0.01 ? 1 : 0).Text : composition.Figures.Number(range.HalfWidth).Text));
 }

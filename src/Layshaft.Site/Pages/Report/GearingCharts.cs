@@ -7,30 +7,77 @@ using Eng = Layshaft.Engineering.Gearing;
 
 namespace Layshaft.Site.Pages.Report;
 
-/// <summary>The charts of the gearing that is going to be driven.</summary>
+/// <summary>The charts of the recommended gears.</summary>
 internal static class GearingCharts
 {
-    public static RawHtml Speeds(EventGearing gearing, Composition composition)
+    private const int FirstRows = 6;
+    private const int PastRows = 2;
+
+    public static RawHtml Speeds(Eng.GearingCandidate best, Eng.Car car, Composition composition)
     {
-        var gears = GearingWords.Gears(gearing.Driven, composition);
         var frame = new ChartFrame(
             "gear-speeds",
             composition.Say("gearing.chart.speeds"),
-            composition.Say("gearing.chart.speeds_words", ("gears", gears), ("speed", composition.Figures.Speed(gearing.Driven.TopSpeed).Both), ("rpm", composition.Figures.Rpm(gearing.Driven.EngineSpeedAtTop).Text)));
-        var car = gearing.DrivenCar;
+            composition.Say("gearing.chart.speeds_words", ("gears", GearingWords.Gears(best.Set, composition)), ("speed", composition.Figures.Speed(best.TopSpeed).Both), ("rpm", composition.Figures.Rpm(best.EngineSpeedAtTop).Text)));
         return ChartPair.Of(
-            SpeedPerGear.Input(frame, TableOf(car), Eng.UpshiftPlan.For(car.Drivetrain, car.Engine), (gearing.Driven.TopSpeed, gearing.Driven.TopSpeedGear), composition),
+            SpeedPerGear.Input(frame, TableOf(car), Eng.UpshiftPlan.For(car.Drivetrain, car.Engine), (best.TopSpeed, best.TopSpeedGear), composition),
             SpeedPerGearChart.Draw);
     }
 
-    public static RawHtml Forces(EventGearing gearing, Composition composition)
+    public static RawHtml Forces(Eng.Car car, Composition composition)
     {
         var frame = new ChartFrame("gear-forces", composition.Say("gearing.chart.forces"), composition.Say("gearing.chart.forces_words"));
-        var car = gearing.DrivenCar;
         return ChartPair.Of(WheelForces.Input(frame, car, TableOf(car), composition), WheelForceChart.Draw);
     }
 
+    /// <summary>The recommended combination among the fastest ones, the fitted one, and those that only a limit forbids.</summary>
+    public static RawHtml? Ranking(EventGearing gearing, Composition composition)
+    {
+        if (gearing.Advice.Recommended is not { } best)
+        {
+            return null;
+        }
+
+        var all = gearing.Ranking.Candidates;
+        Eng.GearingCandidate[] shown =
+        [
+            .. all.Where(c => c.IsUsable && c.IsStocked).Take(FirstRows)
+                .Concat(all.Where(c => c.IsFinished && !c.IsUsable && c.StraightsTime < best.StraightsTime).Take(PastRows))
+                .Append(best)
+                .Concat(gearing.Advice.Fitted is { IsFinished: true } fitted ? [fitted] : [])
+                .DistinctBy(c => c.Set)
+                .OrderBy(c => c.StraightsTime.Seconds),
+        ];
+        RankedChoice[] choices = [.. shown.Select(c => Choice(c, best, gearing, composition)).OfType<RankedChoice>()];
+        var frame = new ChartFrame(
+            "gear-ranking",
+            composition.Say("gearing.chart.ranking", ("gears", GearingWords.Short(best.Set, composition))),
+            string.Join(' ', choices.Select(c => composition.Say("gearing.chart.ranking_row", ("choice", c.Label), ("loss", c.LossText)))));
+        return ChartPair.Of(
+            new RankingInput(frame, choices, new Axis(composition.Say("gearing.axis.loss"), v => composition.Figures.Number(v, 2).Text)), RankingChart.Draw);
+    }
+
     public static Eng.SpeedTable TableOf(Eng.Car car) => Eng.SpeedTable.For(car);
+
+    private static RankedChoice? Choice(Eng.GearingCandidate candidate, Eng.GearingCandidate best, EventGearing gearing, Composition composition)
+    {
+        var (isBest, isFitted) = (candidate.Set == best.Set, candidate.Set == gearing.Advice.Fitted?.Set);
+        string?[] label =
+        [
+            GearingWords.Short(candidate.Set, composition),
+            isBest ? composition.Say("gearing.row.best") : null,
+            isFitted ? composition.Say("gearing.row.fitted") : null,
+            candidate.PassedLimits.Count > 0 ? composition.Say("gearing.row.past", ("limits", GuardWords.Limits(candidate, composition))) : null,
+        ];
+        return gearing.Ranking.Difference(candidate, best) is { } loss
+            ? new RankedChoice(
+                string.Join(", ", label.OfType<string>()),
+                loss.Value.Seconds,
+                loss.Expanded.Seconds,
+                isBest ? composition.Figures.Seconds(loss.Value, 0).Text : GearingWords.Signed(loss, composition),
+                candidate.PassedLimits.Count > 0 ? ChoiceMark.PastLimit : isBest ? ChoiceMark.Recommended : isFitted ? ChoiceMark.Fitted : ChoiceMark.Other)
+            : null;
+    }
 }
 
 /// <summary>One gear: when to leave it, and the speed above which it must never be engaged.</summary>
@@ -40,9 +87,8 @@ internal static class GearingCharts
 /// <param name="Lands">Engine speed in the next gear then.</param>
 public sealed record ShiftRow(string Gear, string Never, string Upshift, string Lands)
 {
-    internal static IReadOnlyList<ShiftRow> Of(EventGearing gearing, Composition composition)
+    internal static IReadOnlyList<ShiftRow> Of(Eng.Car car, Composition composition)
     {
-        var car = gearing.DrivenCar;
         var shifts = Eng.UpshiftPlan.For(car.Drivetrain, car.Engine);
         return
         [

@@ -18,42 +18,68 @@ internal static class GearingTables
         return [Ranking(gearing, report.Composition), Shifts(gearing, report.Composition), Changes(gearing, report.Composition), Dogs(gearing, report)];
     }
 
-    // Every choice in stock, where the page shows the first few; and what was chosen or fitted without being in stock.
+    // Every combination, where the page draws the first few. Times are no finer than their uncertainty allows.
     private static TableDraft Ranking(EventGearing? gearing, Composition composition) => new TableDraft(
         "ranking",
         composition.Say("life.data.ranking"),
         [
-            composition.Say("gearing.head.place"), composition.Say("gearing.head.loss"), composition.Say("life.data.driver"), composition.Say("life.data.driven"),
+            composition.Say("gearing.head.place"), composition.Say("gearing.head.loss"), composition.Say("gearing.head.uncertainty"), composition.Say("life.data.driver"), composition.Say("life.data.driven"),
             composition.Say("life.data.final"), composition.Say("gearing.head.top"), composition.Say("life.data.straight"), composition.Say("gearing.head.gear"),
             composition.Say("gearing.head.rpm"), composition.Say("gearing.head.limiter"), composition.Say("gearing.head.ideal"),
-            composition.Say("gearing.head.shifts"), composition.Say("gearing.head.corners"), composition.Say("life.data.what"),
+            composition.Say("gearing.head.shifts"), composition.Say("gearing.head.corners"), composition.Say("gearing.head.limits"), composition.Say("life.data.what"),
         ],
-        gearing is null ? [] : GearingSection.Candidates(gearing).Select(c => (IReadOnlyList<Cell>)
+        gearing is null ? [] : gearing.Ranking.Candidates.Select((c, i) => Row(c, i + 1, gearing, composition)));
+
+    private static IReadOnlyList<Cell> Row(GearingCandidate candidate, int place, EventGearing gearing, Composition composition)
+    {
+        // Far behind, a tenth is what the inputs resolve, and the runs for its uncertainty are saved.
+        var best = gearing.Advice.Recommended;
+        var isNear = best is not null && candidate.IsFinished && candidate.LossToBest.Seconds <= gearing.Ranking.Reach.Seconds / 2;
+        var difference = isNear ? gearing.Ranking.Difference(candidate, best!) : null;
+        string[] corners = [.. candidate.CornersBetweenGears.Select(s => Course.CornerBefore(gearing.Case.Venue, s)).OfType<string>()];
+        var unfinished = Cell.Of(composition.Say("gearing.not_finished"));
+        return
         [
-            c.Place is { } place ? Cell.Count(place) : Cell.Of(composition.Say("gearing.row.not_stocked")),
-            c.Candidate.IsFinished ? Cell.Seconds(gearing.LossOf(c.Candidate), 3, composition) : Cell.Of(composition.Say("gearing.not_finished")),
-            Teeth(c.Candidate.DropPair?.Driver),
-            Teeth(c.Candidate.DropPair?.Driven),
-            Cell.Pure(c.Candidate.FinalDrive.Ratio, 3, composition),
-            Cell.Speed(c.Candidate.TopSpeed, 0, composition),
-            Cell.Of(c.Candidate.TopSpeedStraight),
-            Cell.Count(c.Candidate.TopSpeedGear),
-            Cell.Rpm(c.Candidate.EngineSpeedAtTop, composition),
-            Cell.Seconds(c.Candidate.OnLimiter, 2, composition),
-            c.Candidate.IsFinished ? Cell.Seconds(c.Candidate.LossToIdeal, 3, composition) : Cell.Of(composition.Say("gearing.not_finished")),
-            Cell.Pure(c.Candidate.ShiftsPerLap, 0, composition),
-            Cell.Of(GearingRow.CornersOf(c.Candidate, gearing)),
-            Cell.Of(GearingSection.Names(c.Candidate, gearing, composition)),
-        ]));
+            candidate is { IsUsable: true, IsStocked: true } ? Cell.Count(place) : candidate.IsStocked ? Cell.Empty : Cell.Of(composition.Say("gearing.row.not_stocked")),
+            difference is not null ? Cell.Seconds(difference.Value, difference.Decimals, composition) 
+                : !candidate.IsFinished ? unfinished
+                : best is not null ? Cell.Seconds(candidate.StraightsTime - best.StraightsTime, 1, composition) : Cell.Empty,
+            difference is not null ? Cell.Seconds(difference.Expanded, difference.Decimals, composition) : Cell.Empty,
+            Teeth(candidate.DropPair?.Driver),
+            Teeth(candidate.DropPair?.Driven),
+            Cell.Pure(candidate.FinalDrive.Ratio, 3, composition),
+            Cell.Speed(candidate.TopSpeed, 0, composition),
+            Cell.Of(candidate.TopSpeedStraight),
+            Cell.Count(candidate.TopSpeedGear),
+            Cell.Rpm(candidate.EngineSpeedAtTop, composition),
+            Cell.Seconds(candidate.OnLimiter, 1, composition),
+            candidate.IsFinished ? Cell.Seconds(candidate.LossToIdeal, 1, composition) : unfinished,
+            Cell.Pure(candidate.ShiftsPerLap, 0, composition),
+            Cell.Of(corners.Length > 0 ? string.Join(", ", corners) : null),
+            Cell.Of(candidate.PassedLimits.Count > 0 ? GuardWords.Limits(candidate, composition) : null),
+            Cell.Of(NamesOf(candidate, gearing, composition)),
+        ];
+    }
+
+    private static string? NamesOf(GearingCandidate candidate, EventGearing gearing, Composition composition)
+    {
+        string?[] names =
+        [
+            candidate.Set == gearing.Advice.Recommended?.Set ? composition.Say("gearing.row.best") : null,
+            candidate.Set == gearing.Advice.Fitted?.Set ? composition.Say("gearing.row.fitted") : null,
+        ];
+        return names.Any(n => n is not null) ? string.Join(", ", names.OfType<string>()) : null;
+    }
 
     private static TableDraft Shifts(EventGearing? gearing, Composition composition)
     {
-        var shifts = gearing is null ? [] : UpshiftPlan.For(gearing.DrivenCar.Drivetrain, gearing.DrivenCar.Engine);
+        var car = gearing?.Advice.Recommended is { } best ? gearing.Case.With(best.Set) : null;
+        var shifts = car is null ? [] : UpshiftPlan.For(car.Drivetrain, car.Engine);
         return new TableDraft(
             "shifts",
-            composition.Say("gearing.shifts"),
+            composition.Say("gearing.shifts_data"),
             [composition.Say("gearing.head.gear"), composition.Say("gearing.head.maximum_speed"), composition.Say("gearing.head.upshift"), composition.Say("gearing.head.drops_to")],
-            gearing is null ? [] : GearingCharts.TableOf(gearing.DrivenCar).Rows.Select(row => (IReadOnlyList<Cell>)
+            car is null ? [] : GearingCharts.TableOf(car).Rows.Select(row => (IReadOnlyList<Cell>)
             [
                 Cell.Of(row.Name),
                 Cell.Speed(row.OverRevAbove, 0, composition),
@@ -66,14 +92,22 @@ internal static class GearingTables
         "changes",
         composition.Say("gearing.change"),
         [composition.Say("gearing.head.change"), composition.Say("gearing.head.change_loss"), composition.Say("life.data.driver"), composition.Say("life.data.driven"), composition.Say("life.data.final")],
-        gearing is null ? [] : gearing.Ranking.Changes.Select(c => (IReadOnlyList<Cell>)
+        gearing?.Advice.Recommended is null ? [] : gearing.Ranking.Changes.Select(c => ChangeRow(c.Change, gearing.Advice, composition)));
+
+    // Only what the inputs can resolve: on a day on which nothing is better than the recommended gears, they are the best.
+    private static IReadOnlyList<Cell> ChangeRow(ConditionChange change, GearingAdvice advice, Composition composition)
+    {
+        var better = advice.Better.FirstOrDefault(b => b.Change == change);
+        var best = better?.Set ?? advice.Recommended!;
+        return
         [
-            Cell.Of(GearingWords.Change(c.Change, composition)),
-            ChangeRow.LossOf(c, gearing.Best) is { } loss ? Cell.Seconds(loss, 3, composition) : Cell.Of(composition.Say("gearing.not_finished")),
-            Teeth(c.Candidates[0].DropPair?.Driver),
-            Teeth(c.Candidates[0].DropPair?.Driven),
-            Cell.Pure(c.Candidates[0].FinalDrive.Ratio, 3, composition),
-        ]));
+            Cell.Of(GearingWords.Change(change, composition)),
+            better is { Loss: null } ? Cell.Of(composition.Say("gearing.not_finished")) : better?.Loss is { } loss ? Cell.Seconds(loss.Value, loss.Decimals, composition) : Cell.Seconds(UnitsNet.Duration.Zero, 0, composition),
+            Teeth(best.DropPair?.Driver),
+            Teeth(best.DropPair?.Driven),
+            Cell.Pure(best.FinalDrive.Ratio, 3, composition),
+        ];
+    }
 
     private static TableDraft Dogs(EventGearing? gearing, ReportContext report)
     {
