@@ -1,6 +1,5 @@
 using System.Buffers.Binary;
 using System.Collections.Concurrent;
-using System.Text;
 using Layshaft.Book.Reading;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Publishing;
@@ -14,36 +13,13 @@ namespace Layshaft.Site.Building;
 /// </summary>
 public sealed class FileMemory
 {
-    private const string Mark = "layshaft files 2";
-
-    private readonly string _path;
     private readonly long _began = DateTime.UtcNow.Ticks;
     private readonly PathTable _paths;
     private readonly Row[] _known;
     private readonly bool[] _seen;
     private readonly ConcurrentDictionary<string, Row> _new = new(StringComparer.Ordinal);
 
-    private FileMemory(string path, PathTable paths, Row[] known, ContentHash? whole) =>
-        (_path, _paths, _known, _seen, Whole) = (path, paths, known, new bool[known.Length], whole);
-
-    /// <summary>Stands for all that is known, as it was read and, once it is saved, as it is kept; null where nothing is.</summary>
-    internal ContentHash? Whole { get; private set; }
-
-    /// <summary>The memory that is kept beside a site.</summary>
-    /// <param name="output">The site's folder.</param>
-    public static FileMemory Beside(string output)
-    {
-        ArgumentNullException.ThrowIfNull(output);
-        var path = new StateFolder(OutputFolder.RealPath(output)).Files;
-        try
-        {
-            return Read(path);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or FormatException or ArgumentException or OverflowException)
-        {
-            return new(path, PathTable.None, [], null);
-        }
-    }
+    private FileMemory(PathTable paths, Row[] known) => (_paths, _known, _seen) = (paths, known, new bool[known.Length]);
 
     /// <summary>What is known of a picture; null when it has to be opened.</summary>
     internal UsablePicture? Recall(BookFile file) => Find(file) is { IsPicture: true } row ? row.ToPicture(file.Path) : null;
@@ -101,31 +77,17 @@ public sealed class FileMemory
         return _known[index];
     }
 
-    /// <summary>Keeps what was seen for the next publish; files of other books and those that are gone are forgotten.</summary>
-    public void Save()
-    {
-        try
-        {
-            if (!_new.IsEmpty || _seen.Contains(false))
-            {
-                Whole = HashedFile.Write(new DiskWork(), _path, Write);
-            }
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            // The next publish opens the files again.
-            Whole = null;
-        }
-    }
+    /// <summary>What is known where nothing was kept.</summary>
+    internal static FileMemory Empty() => new(PathTable.None, []);
 
-    private static FileMemory Read(string file)
+    /// <summary>Reads what was kept.</summary>
+    /// <param name="reader">Where from.</param>
+    /// <exception cref="FormatException">It is something else.</exception>
+    /// <exception cref="IOException">There is less than it says.</exception>
+    internal static FileMemory Read(BinaryReader reader)
     {
-        using var reader = new BinaryReader(HashedFile.OpenWhole(file, out var whole), Encoding.UTF8);
-        if (reader.ReadString() != Mark)
-        {
-            throw new FormatException();
-        }
-
+        // Other picture code may give other sizes.
+        var isOurs = reader.ReadString() == PictureMark.Value;
         var paths = PathTable.Read(reader);
         var known = new Row[paths.Count];
         Span<byte> bytes = stackalloc byte[Row.Bytes];
@@ -135,14 +97,13 @@ public sealed class FileMemory
             known[i] = Row.Of(bytes);
         }
 
-        return new(file, paths, known, whole);
+        return isOurs ? new(paths, known) : Empty();
     }
 
-    private void Write(Stream stream)
+    /// <summary>Writes what was seen, for the next publish; files of other books and those that are gone are forgotten.</summary>
+    /// <param name="writer">Where to.</param>
+    internal void Write(BinaryWriter writer)
     {
-        // Not disposed: that would close the stream, which is the caller's.
-        var buffer = new BufferedStream(stream, 1 << 16);
-        using var writer = new BinaryWriter(buffer, Encoding.UTF8, leaveOpen: true);
         var noted = _new.ToArray();
         var isKept = _seen.ToArray();
         foreach (var place in noted.Select(n => _paths.IndexOf(n.Key)).Where(p => p >= 0))
@@ -150,8 +111,8 @@ public sealed class FileMemory
             isKept[place] = false;
         }
 
+        writer.Write(PictureMark.Value);
         int[] kept = [.. Enumerable.Range(0, isKept.Length).Where(i => isKept[i])];
-        writer.Write(Mark);
         _paths.With(kept, [.. noted.Select(n => new PlacedPath(n.Key))], out var order).Write(writer);
         Span<byte> bytes = stackalloc byte[Row.Bytes];
         foreach (var place in order)
@@ -159,9 +120,6 @@ public sealed class FileMemory
             (place < kept.Length ? _known[kept[place]] : noted[place - kept.Length].Value).CopyTo(bytes);
             writer.Write(bytes);
         }
-
-        writer.Flush();
-        buffer.Flush();
     }
 
     private readonly record struct Row(long Length, long Modified, ContentHash Hash, (int Width, int Height) Large, (int Width, int Height) Middle, (int Width, int Height) Small)

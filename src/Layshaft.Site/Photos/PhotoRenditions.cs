@@ -10,6 +10,9 @@ namespace Layshaft.Site.Photos;
 /// <param name="AverageColour">The photo's mean colour as <c>#rrggbb</c>, for the place where it will appear.</param>
 public sealed record PhotoRenditions(PhotoFacts Facts, IReadOnlyList<Rendition> Sizes, string AverageColour)
 {
+    /// <summary>The version of the code that makes them: raise it when their bytes or sizes change. All photos are made again then, and only then.</summary>
+    public const int Version = 1;
+
     /// <summary>Makes the renditions of a file on disk; a file that cannot be used is a problem, not an exception.</summary>
     /// <param name="path">The file.</param>
     /// <param name="settings">What to make; <see cref="RenditionSettings.Default"/> if null.</param>

@@ -58,11 +58,6 @@ internal static class HashedFile
         }
     }
 
-    /// <summary>Whether bytes follow their hash.</summary>
-    /// <param name="bytes">A file's bytes.</param>
-    internal static bool IsWhole(ReadOnlySpan<byte> bytes) =>
-        bytes.Length >= ContentHash.Bytes && SHA256.HashData(bytes[ContentHash.Bytes..]).AsSpan().SequenceEqual(bytes[..ContentHash.Bytes]);
-
     private static ContentHash HashOf(Stream to, Action<Stream> write)
     {
         using var hashed = new HashingStream(to, leaveOpen: true);

@@ -1,5 +1,3 @@
-using Layshaft.Site.Publishing.Register;
-
 namespace Layshaft.Site.Publishing;
 
 /// <summary>How to publish.</summary>
@@ -27,11 +25,8 @@ public sealed record PublishOptions
     /// <param name="path">The file's path in the site.</param>
     internal bool IsPrivate(string path) => PrivateFolder is { } folder && path.StartsWith(folder, StringComparison.Ordinal) && path[folder.Length] == '/';
 
-    /// <summary>What the last publish recorded, where somebody else needs it too.</summary>
-    internal Lazy<SiteRegister>? Known { get; init; }
-
-    /// <summary>Called once the new site is in place or turned out to be the same; from any thread.</summary>
-    internal Action? InPlace { get; init; }
+    /// <summary>The cache beside the site, where somebody else reads it too.</summary>
+    internal SiteCache? Cache { get; init; }
 
     /// <summary>How many outputs are made at once.</summary>
     public int Parallelism { get; init; } = Environment.ProcessorCount;

@@ -67,11 +67,9 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
 
             // None of these waits for another.
             SiteAsLeft? site = null;
-            var there = begun || old.HasFreshTimes ? null : old.Register.Hash;
             Action[] ends = [
-                Beside(() => RegisterFile.Write(files, _state.Register, register, list!.Value, there)),
+                Beside(() => opened.Cache.Save(files, register, list!.Value, always: begun || old.HasFreshTimes)),
                 Beside(() => site = SiteAsLeft.Of(_state.Output, register, strangers, options.ManifestPath, list!.Value, DiskClock.FreshFrom())),
-                Beside(() => options.InPlace?.Invoke()),
                 Beside(() => WriteLinks(links.History)),
                 Beside(ClosePrivateFolder),
             ];

@@ -1,4 +1,3 @@
-using Layshaft.Site.Publishing.Register;
 using Layshaft.Site.Publishing.Upload;
 
 namespace Layshaft.Site.Publishing;
@@ -85,7 +84,7 @@ public sealed class Publisher
     /// <summary>Opens a site that stands, so that it is looked at while the plan is drawn up.</summary>
     /// <param name="folder">The output folder.</param>
     /// <returns>Null where there is no site yet, or it cannot be opened now; <see cref="Publish(SitePlan, string, CancellationToken)"/> tells why.</returns>
-    internal OpenedSite? Open(string folder) => File.Exists(new StateFolder(OutputFolder.RealPath(folder)).Register) || IsCutOff(folder) ? TryOpen(folder, out _) : null;
+    internal OpenedSite? Open(string folder) => File.Exists(new StateFolder(OutputFolder.RealPath(folder)).Cache) || IsCutOff(folder) ? TryOpen(folder, out _) : null;
 
     /// <summary>Publishes a plan into a site that was opened.</summary>
     /// <param name="plan">The site to be.</param>
@@ -126,8 +125,7 @@ public sealed class Publisher
             return null;
         }
 
-        return new OpenedSite(state, held, warnings, () => (
-            OldSite.Look(state.Output, _options.ManifestPath, _options.Known?.Value ?? RegisterFile.Read(state.Register), out var problem), problem));
+        return new OpenedSite(state, held, _options.Cache ?? SiteCache.Beside(folder), warnings, _options.ManifestPath);
     }
 
     // The list of files takes a place in the site like any other.

@@ -29,8 +29,8 @@ internal sealed class StateFolder
     /// <summary>Files of others that could not stay in the site.</summary>
     internal string Kept => Path.Combine(Root, "kept");
 
-    /// <summary>What each file was made from and when it was last seen; may be lost at any time.</summary>
-    internal string Register => Path.Combine(Root, "register");
+    /// <summary>What a publish knows from the one before, see <see cref="SiteCache"/>; may be lost at any time.</summary>
+    internal string Cache => Path.Combine(Root, "cache");
 
     /// <summary>What the host does not have yet, since the last upload that was confirmed.</summary>
     internal string Changes => Path.Combine(Root, "changes.txt");
@@ -43,12 +43,6 @@ internal sealed class StateFolder
 
     /// <summary>What book and site looked like after the last publish; may be lost at any time.</summary>
     internal string Stamp => Path.Combine(Root, "stamp");
-
-    /// <summary>What is known of the book's texts and pictures; may be lost at any time.</summary>
-    internal string Files => Path.Combine(Root, "files");
-
-    /// <summary>What is known of the parts of the book; may be lost at any time.</summary>
-    internal string Parts => Path.Combine(Root, "parts");
 
     /// <summary>Makes the folder, for the publisher's eyes only, if it is not there.</summary>
     internal void Create()

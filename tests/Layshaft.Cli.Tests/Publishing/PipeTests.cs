@@ -22,10 +22,8 @@ public sealed class PipeTests : IDisposable
     [InlineData("site/pipe", ExitCode.Fine)]
     [InlineData(".layshaft-site/stamp", ExitCode.Fine)]
     [InlineData(".layshaft-site/stamp-new", ExitCode.Fine)]
-    [InlineData(".layshaft-site/register", ExitCode.Fine)]
-    [InlineData(".layshaft-site/register-new", ExitCode.Fine)]
-    [InlineData(".layshaft-site/files", ExitCode.Fine)]
-    [InlineData(".layshaft-site/parts", ExitCode.Fine)]
+    [InlineData(".layshaft-site/cache", ExitCode.Fine)]
+    [InlineData(".layshaft-site/cache-new", ExitCode.Fine)]
     [InlineData(".layshaft-site/manifest-next", ExitCode.Fine)]
     [InlineData(".layshaft-site/changes.txt-new", ExitCode.Fine)]
     public void It_does_not_keep_a_publish_waiting(string place, int code)

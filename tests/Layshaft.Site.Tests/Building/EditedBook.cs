@@ -89,7 +89,7 @@ internal sealed class EditedBook : IDisposable
     public IReadOnlyList<Problem> ProblemsOfTheWhole() => SitePreparation.Of(BookReview.OfFolder(_folder.At("book")), _folder.At("book")).Problems;
 
     /// <summary>Whether the book can be published part by part.</summary>
-    public bool CanBeParted() => PartedSite.Of(_folder.At("book"), PublishMemory.Beside(_folder.At("site"))) is not null;
+    public bool CanBeParted() => PartedSite.Of(_folder.At("book"), SiteCache.Beside(_folder.At("site"))) is not null;
 
     /// <summary>Where a file of the site is.</summary>
     public string InSite(string path) => _folder.At($"site/{path}");
@@ -129,7 +129,7 @@ internal sealed class EditedBook : IDisposable
     private PublishResult Publish(string name, bool isParted = false)
     {
         var book = _folder.At("book");
-        var memory = PublishMemory.Beside(_folder.At(name));
+        var memory = SiteCache.Beside(_folder.At(name));
         SitePlan plan;
         if (isParted)
         {
@@ -145,8 +145,7 @@ internal sealed class EditedBook : IDisposable
             plan = site.Builder.Plan();
         }
 
-        var result = new Publisher(memory.With(new PublishOptions { Book = book, Parallelism = 2 }), new DiskWork(waitForDisk: false)).Publish(plan, _folder.At(name));
-        memory.Save();
+        var result = new Publisher(new PublishOptions { Book = book, Parallelism = 2, Cache = memory }, new DiskWork(waitForDisk: false)).Publish(plan, _folder.At(name));
         return result;
     }
 
@@ -179,6 +178,9 @@ internal sealed class EditedBook : IDisposable
 
     /// <summary>The text of a file of the book.</summary>
     public string Text(string path) => System.Text.Encoding.UTF8.GetString(_files[path]);
+
+    /// <summary>A file of the book.</summary>
+    public byte[] Bytes(string path) => _files[path];
 
     private void Replace(string path, string from, string to)
     {

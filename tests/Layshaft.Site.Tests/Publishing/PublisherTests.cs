@@ -22,7 +22,7 @@ public sealed class PublisherTests : IDisposable
         Assert.Equal(["c/key/job.html", "index.html"], result.Added);
         Assert.Empty(result.Warnings);
         Assert.Equal("c/\nc/key/\nc/key/job.html = job\nindex.html = hello\n", Sites.Show(Out));
-        Assert.Equal(["changes.txt", "lock", "register"], Directory.EnumerateFileSystemEntries(_temp.At(".layshaft-reports")).Select(Path.GetFileName).Order());
+        Assert.Equal(["cache", "changes.txt", "lock"], Directory.EnumerateFileSystemEntries(_temp.At(".layshaft-reports")).Select(Path.GetFileName).Order());
         Assert.Equal("+ c/key/job.html\n+ index.html\n", File.ReadAllText(_temp.At(".layshaft-reports/changes.txt")));
     }
 
@@ -202,11 +202,12 @@ public sealed class PublisherTests : IDisposable
     private void AsIfAnHourAgo(string content, bool isNoted)
     {
         var early = DateTime.UtcNow.AddHours(-1);
-        var register = RegisterFile.Read(_temp.At(".layshaft-reports/register"));
+        var cache = SiteCache.Beside(Out);
+        var register = cache.Register;
         _temp.Write("reports/a.html", content);
         File.SetLastWriteTimeUtc(_temp.At("reports/a.html"), early);
         RegisterRow[] rows = [.. Enumerable.Range(0, register.Count).Select(i => register[i] with { Modified = isNoted ? early.Ticks : early.Ticks - 1 })];
-        RegisterFile.Write(new DiskWork(), _temp.At(".layshaft-reports/register"), new(register.Paths, rows, register.Keys, register.Marks), register.List!.Value);
+        cache.Save(new DiskWork(), new(register.Paths, rows, register.Keys, register.Marks), register.List!.Value, always: true);
     }
 
     [Fact]
@@ -227,10 +228,10 @@ public sealed class PublisherTests : IDisposable
     {
         var plan = Sites.Plan(("a.html", "a"));
         Publish(plan);
-        var record = File.ReadAllBytes(_temp.At(".layshaft-reports/register"));
+        var record = File.ReadAllBytes(_temp.At(".layshaft-reports/cache"));
         foreach (var damaged in new[] { [], "[{\"Path\":null}, 1"u8.ToArray(), record[..^1], record[1..] })
         {
-            File.WriteAllBytes(_temp.At(".layshaft-reports/register"), damaged);
+            File.WriteAllBytes(_temp.At(".layshaft-reports/cache"), damaged);
             Assert.Equal((PublishOutcome.Unchanged, 1), (Publish(plan) is var r ? (r.Outcome, r.Made) : default));
             Assert.Equal(0, Publish(plan).Made);
         }

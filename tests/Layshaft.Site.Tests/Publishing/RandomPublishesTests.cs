@@ -127,7 +127,7 @@ public sealed class RandomPublishesTests : IDisposable
 
         if (isSettled && _random.Next(12) == 0)
         {
-            File.Delete(State.Register);
+            File.Delete(State.Cache);
         }
     }
 

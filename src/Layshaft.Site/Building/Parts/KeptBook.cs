@@ -5,7 +5,6 @@ using Layshaft.Site.Publishing.Links;
 namespace Layshaft.Site.Building.Parts;
 
 /// <summary>What a publish keeps of the book as a whole, so that the next need read nothing but the jobs that changed.</summary>
-/// <param name="Files">What was known of the book's files, see <see cref="FileMemory.Whole"/>.</param>
 /// <param name="Standing">Stands for all files but those of jobs, see <see cref="StandingMark"/>.</param>
 /// <param name="Site">Stands for templates, texts and keys.</param>
 /// <param name="Checked">What was wrong or worth knowing in the book without its jobs.</param>
@@ -15,7 +14,6 @@ namespace Layshaft.Site.Building.Parts;
 /// <param name="ReferenceFiles">How many files those have.</param>
 /// <param name="Parts">Its parts, in order.</param>
 internal sealed record KeptBook(
-    ContentHash? Files,
     string Standing,
     string Site,
     IReadOnlyList<Problem> Checked,
@@ -31,7 +29,6 @@ internal sealed record KeptBook(
     /// <exception cref="IOException">It is something else.</exception>
     public static KeptBook Read(byte[] bytes, BinaryReader reader)
     {
-        ContentHash? files = reader.ReadBoolean() ? ContentHash.Read(reader.BaseStream) : null;
         var (standing, site, found, geared) = (reader.ReadString(), reader.ReadString(), ProblemBytes.Read(reader), ProblemBytes.Read(reader));
         var readers = new LinkReader[reader.ReadInt32()];
         for (var i = 0; i < readers.Length; i++)
@@ -46,15 +43,13 @@ internal sealed record KeptBook(
             parts[i] = PartRecord.Read(bytes, reader);
         }
 
-        return new KeptBook(files, standing, site, found, geared, readers, reference, referenceFiles, parts);
+        return new KeptBook(standing, site, found, geared, readers, reference, referenceFiles, parts);
     }
 
     /// <summary>Writes it.</summary>
     /// <param name="writer">Where to.</param>
     public void Write(BinaryWriter writer)
     {
-        writer.Write(Files is not null);
-        Files?.WriteTo(writer);
         writer.Write(Standing);
         writer.Write(Site);
         ProblemBytes.Write(writer, Checked);
@@ -73,9 +68,4 @@ internal sealed record KeptBook(
             part.Write(writer);
         }
     }
-
-    /// <summary>Whether nothing has changed since another that would have to be written.</summary>
-    /// <param name="other">The other.</param>
-    public bool IsAs(KeptBook? other) => other is not null && Files == other.Files && Standing == other.Standing && Site == other.Site
-        && Reference == other.Reference && ReferenceFiles == other.ReferenceFiles && Checked.SequenceEqual(other.Checked) && Geared.SequenceEqual(other.Geared) && Readers.SequenceEqual(other.Readers) && Parts.SequenceEqual(other.Parts);
 }

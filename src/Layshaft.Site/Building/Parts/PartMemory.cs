@@ -1,5 +1,4 @@
 using System.Text;
-using Layshaft.Book.Reading;
 using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Publishing;
 
@@ -11,78 +10,14 @@ namespace Layshaft.Site.Building.Parts;
 /// </summary>
 public sealed class PartMemory
 {
-    private readonly string _path;
     private readonly Dictionary<ContentHash, PartRecord> _known = [];
     private readonly Dictionary<ContentHash, JobLinks> _links = [];
     private KeptBook? _next;
 
-    private PartMemory(string path) => _path = path;
-
-    /// <summary>The memory that is kept beside a site.</summary>
-    /// <param name="output">The site's folder.</param>
-    public static PartMemory Beside(string output)
+    private PartMemory(KeptBook? book)
     {
-        ArgumentNullException.ThrowIfNull(output);
-        var memory = new PartMemory(new StateFolder(OutputFolder.RealPath(output)).Parts);
-        try
-        {
-            memory.Read(RegularFile.ReadAll(memory._path));
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or FormatException or ArgumentException)
-        {
-            memory.Book = null;
-            memory._known.Clear();
-            memory._links.Clear();
-        }
-
-        return memory;
-    }
-
-    /// <summary>The book as it was kept; null where it was not.</summary>
-    internal KeptBook? Book { get; private set; }
-
-    /// <summary>What ties a job to the book, if a file with this content is known; null otherwise.</summary>
-    internal JobLinks? LinksOf(ContentHash content) => _links.GetValueOrDefault(content);
-
-    /// <summary>What is known of a part; null when it has to be read.</summary>
-    internal PartRecord? Recall(ContentHash mark) => _known.GetValueOrDefault(mark);
-
-    /// <summary>Notes the book for the next publish.</summary>
-    internal void Note(KeptBook book) => _next = book;
-
-    /// <summary>Keeps what was noted for the next publish.</summary>
-    /// <param name="files">What is known of the book's files now, see <see cref="FileMemory.Whole"/>.</param>
-    public void Save(ContentHash? files)
-    {
-        try
-        {
-            if (_next is { } next && next with { Files = files } is var book && !book.IsAs(Book))
-            {
-                HashedFile.Write(new DiskWork(), _path, stream => Write(book, stream));
-            }
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            // The next publish reads all parts again.
-        }
-    }
-
-    private void Read(byte[] bytes)
-    {
-        if (!HashedFile.IsWhole(bytes))
-        {
-            return;
-        }
-
-        using var reader = new BinaryReader(new MemoryStream(bytes), Encoding.UTF8);
-        reader.BaseStream.Position = ContentHash.Bytes;
-        if (reader.ReadString() != ProgramMark.Value)
-        {
-            return;
-        }
-
-        Book = KeptBook.Read(bytes, reader);
-        foreach (var part in Book.Parts)
+        Book = book;
+        foreach (var part in book?.Parts ?? [])
         {
             if (part.Mark is { } mark)
             {
@@ -96,10 +31,44 @@ public sealed class PartMemory
         }
     }
 
-    private static void Write(KeptBook book, Stream stream)
+    /// <summary>What is known where nothing was kept.</summary>
+    internal static PartMemory Empty() => new(null);
+
+    /// <summary>Reads what was kept; what another build of the program kept is passed over.</summary>
+    /// <param name="reader">Where from.</param>
+    /// <exception cref="IOException">It is something else.</exception>
+    internal static PartMemory Read(BinaryReader reader)
     {
-        using var writer = new BinaryWriter(stream, Encoding.UTF8, leaveOpen: true);
+        var isOurs = reader.ReadString() == ProgramMark.Value;
+        var bytes = reader.ReadBytes(reader.ReadInt32());
+        using var own = new BinaryReader(new MemoryStream(bytes), Encoding.UTF8);
+        return new(isOurs && bytes.Length > 0 ? KeptBook.Read(bytes, own) : null);
+    }
+
+    /// <summary>The book as it was kept; null where it was not.</summary>
+    internal KeptBook? Book { get; }
+
+    /// <summary>What ties a job to the book, if a file with this content is known; null otherwise.</summary>
+    internal JobLinks? LinksOf(ContentHash content) => _links.GetValueOrDefault(content);
+
+    /// <summary>What is known of a part; null when it has to be read.</summary>
+    internal PartRecord? Recall(ContentHash mark) => _known.GetValueOrDefault(mark);
+
+    /// <summary>Notes the book for the next publish.</summary>
+    internal void Note(KeptBook book) => _next = book;
+
+    /// <summary>Writes the book as it was noted, for the next publish.</summary>
+    /// <param name="writer">Where to.</param>
+    internal void Write(BinaryWriter writer)
+    {
+        using var bytes = new MemoryStream();
+        using (var own = new BinaryWriter(bytes, Encoding.UTF8, leaveOpen: true))
+        {
+            (_next ?? Book)?.Write(own);
+        }
+
         writer.Write(ProgramMark.Value);
-        book.Write(writer);
+        writer.Write((int)bytes.Length);
+        writer.Write(bytes.GetBuffer().AsSpan(0, (int)bytes.Length));
     }
 }

@@ -20,7 +20,7 @@ namespace Layshaft.Site.Building.Parts;
 /// <param name="hashes">Hashes of the book's text files.</param>
 /// <param name="site">Stands for templates, texts and keys.</param>
 /// <param name="memory">What is known from the publish before.</param>
-internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEngine engine, BookHashes hashes, PlanInput site, PublishMemory memory)
+internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEngine engine, BookHashes hashes, PlanInput site, SiteCache memory)
 {
     private readonly ConcurrentDictionary<Place, Problem> _damaged = new();
     private readonly KeptOutputs _kept = new(memory.Register);
@@ -85,7 +85,8 @@ internal sealed class PartPlans(IBookFiles files, PartReader reader, TemplateEng
         var scope = new PageScope(part.Name, inputs, () => composition);
         SiteFile[] outputs = [.. FilesOf(composition, part, scope)];
         var paths = PathTable.Of(outputs.Select(f => f.Path), out var turns);
-        ContentHash[] keys = [.. turns.Select(t => outputs[t].Inputs is { } own ? PlannedOutput.KeyOf(ProgramMark.Value, own) : key)];
+        // What has inputs of its own is a picture.
+        ContentHash[] keys = [.. turns.Select(t => outputs[t].Inputs is { } own ? PlannedOutput.KeyOf(PictureMark.Value, own) : key)];
         _held.Hold(part.Name, composition);
         var rest = new PartRest(
             [.. part.Units.Select(u => u.Id)],

@@ -39,7 +39,7 @@ public sealed class PartedSite
     /// <param name="files">Its files, where they were looked through just now; null to look.</param>
     /// <returns>Null when a problem stops it: then the book is to be read as a whole, which tells of all problems.</returns>
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
-    public static PartedSite? Of(string folder, PublishMemory memory, FolderBookFiles? files = null)
+    public static PartedSite? Of(string folder, SiteCache memory, FolderBookFiles? files = null)
     {
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(memory);
@@ -58,7 +58,7 @@ public sealed class PartedSite
         }
     }
 
-    private static PartedSite? Of(StandingSite standing, PublishMemory memory, long began)
+    private static PartedSite? Of(StandingSite standing, SiteCache memory, long began)
     {
         var (book, files, means, hashes, problems) = (standing.Read.Book, standing.Read.Files, standing.Means, standing.Hashes, standing.Problems);
         var logo = LogoFile.Inspect(book.Shop, files, problems);
@@ -99,7 +99,7 @@ public sealed class PartedSite
     }
 
     // All parts, several at once; null when something stops one.
-    private static IReadOnlyList<PlannedPart>? Parts(StandingSite standing, PublishMemory memory, PartPlans plans, PartMark marks)
+    private static IReadOnlyList<PlannedPart>? Parts(StandingSite standing, SiteCache memory, PartPlans plans, PartMark marks)
     {
         if (standing.IsAsKept && PartsAsKept.Of(standing.Read, standing.Hashes, memory) is { } kept)
         {

@@ -2,6 +2,7 @@ using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
 using Layshaft.Site.Assessment.Lives;
+using Layshaft.Site.Publishing;
 
 namespace Layshaft.Site.Building.Parts;
 
@@ -25,7 +26,7 @@ internal sealed class PartsAsKept
     /// <param name="memory">What is known from the publish before.</param>
     /// <returns>Null when the book has other parts now, or that cannot be told without reading it.</returns>
     /// <exception cref="IOException">A file cannot be read.</exception>
-    public static IReadOnlyList<(PartRecord Kept, PartOutline? Now)>? Of(StandingBook standing, BookHashes hashes, PublishMemory memory)
+    public static IReadOnlyList<(PartRecord Kept, PartOutline? Now)>? Of(StandingBook standing, BookHashes hashes, SiteCache memory)
     {
         var parts = new PartsAsKept(standing, hashes, memory.Parts);
         return parts.HasTheSameJobs() && parts.Touched(memory.Files) is { } touched && touched.All(parts.HasTheSameLinks)

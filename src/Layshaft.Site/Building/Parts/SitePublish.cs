@@ -27,8 +27,8 @@ public sealed record SitePublish(PublishResult? Result, IReadOnlyList<Problem> P
             return new SitePublish(PublishResult.Refused(refused), []);
         }
 
-        var memory = PublishMemory.Beside(output);
-        var publisher = new Publisher(memory.With(options));
+        var memory = SiteCache.Beside(output);
+        var publisher = new Publisher(options with { Cache = memory });
         using var opened = publisher.Open(memory.Output);
         if (PartedSite.Of(book, memory, files) is { } parted)
         {
@@ -39,7 +39,7 @@ public sealed record SitePublish(PublishResult? Result, IReadOnlyList<Problem> P
         return whole.Builder is null ? new SitePublish(null, whole.Problems) : throw new BookChangedException();
     }
 
-    private static SitePublish Carry(PartedSite site, PublishMemory memory, Publisher publisher, OpenedSite? opened)
+    private static SitePublish Carry(PartedSite site, SiteCache memory, Publisher publisher, OpenedSite? opened)
     {
         try
         {

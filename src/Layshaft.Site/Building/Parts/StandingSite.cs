@@ -48,11 +48,11 @@ internal sealed class StandingSite
     /// <param name="memory">What is known from the publish before.</param>
     /// <returns>Null when something stops it.</returns>
     /// <exception cref="IOException">A file cannot be read.</exception>
-    public static StandingSite? Of(string folder, IBookFiles files, ProblemList looked, PublishMemory memory)
+    public static StandingSite? Of(string folder, IBookFiles files, ProblemList looked, SiteCache memory)
     {
         var hashes = new BookHashes(files, memory.Files);
         var mark = StandingMark.Of(files, hashes);
-        return memory.Parts.Book is { } kept && kept.Standing == mark && kept.Files is not null && kept.Files == memory.Files.Whole
+        return memory.Parts.Book is { } kept && kept.Standing == mark
             && Of(folder, files, looked, memory, hashes, mark, kept) is { } asKept
             ? asKept
             : Of(folder, files, looked, memory, hashes, mark, null);
@@ -64,9 +64,9 @@ internal sealed class StandingSite
     /// <param name="referenceFiles">How many files those have.</param>
     /// <param name="parts">The book's parts, in order.</param>
     public KeptBook ToKeep(IReadOnlyList<LinkReader> readers, ContentHash reference, int referenceFiles, IReadOnlyList<PartRecord> parts) =>
-        new(null, _mark, Means.Fingerprint, _checked, _geared, readers, reference, referenceFiles, parts);
+        new(_mark, Means.Fingerprint, _checked, _geared, readers, reference, referenceFiles, parts);
 
-    private static StandingSite? Of(string folder, IBookFiles files, ProblemList looked, PublishMemory memory, BookHashes hashes, string mark, KeptBook? kept)
+    private static StandingSite? Of(string folder, IBookFiles files, ProblemList looked, SiteCache memory, BookHashes hashes, string mark, KeptBook? kept)
     {
         // What was found by the last publish stands between what is looked at each time: problems of one place keep their order.
         var problems = new ProblemList();

@@ -1,3 +1,4 @@
+using Layshaft.Site.Building;
 using Layshaft.Site.Publishing;
 
 namespace Layshaft.Site.Tests.Building.Parts;
@@ -51,41 +52,50 @@ public sealed class PartedSiteTests
         Assert.Contains("shop/index.html", book.Again().Changed);
     }
 
-    [Theory]
-    [InlineData("parts", 3)]
-    [InlineData("register", 3)]
-    [InlineData("files", 0)]
-    public void What_is_kept_may_be_lost_or_damaged(string file, int partsReadWithoutIt)
+    [Fact]
+    public void The_cache_may_be_lost_or_damaged()
     {
         using var book = new EditedBook();
         book.Again();
-        var bytes = File.ReadAllBytes(book.Kept(file));
+        var bytes = File.ReadAllBytes(book.Kept("cache"));
         bytes[bytes.Length / 2] ^= 0x55;
-        File.WriteAllBytes(book.Kept(file), bytes);
+        File.WriteAllBytes(book.Kept("cache"), bytes);
         book.Change(15, 1);
         book.Again();
+        Assert.Equal(3, book.PartsRead);
         Assert.Equal(book.Tree(book.Clean()), book.Tree("site"));
-        File.Delete(book.Kept(file));
+        File.Delete(book.Kept("cache"));
         book.Change(15, 2);
         book.Again();
-        Assert.Equal(partsReadWithoutIt, book.PartsRead);
+        Assert.Equal(3, book.PartsRead);
         Assert.Equal(book.Tree(book.Clean()), book.Tree("site"));
     }
 
-    [Theory]
-    [InlineData("files")]
-    [InlineData("parts")]
-    [InlineData("register")]
-    public void What_is_kept_of_one_publish_does_not_go_with_what_is_kept_of_another(string file)
+    [Fact]
+    public void A_picture_depends_on_its_file_and_the_picture_code_and_on_no_other_build_of_the_program()
     {
         using var book = new EditedBook();
         book.Again();
-        var bytes = File.ReadAllBytes(book.Kept(file));
+        var register = SiteCache.Beside(book.InSite(string.Empty)).Register;
+        var photo = Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(book.Bytes("jobs/2023/0001/photos/ring.jpg")));
+        var key = PlannedOutput.KeyOf(PictureMark.Value, [new PlanInput("jobs/2023/0001/photos/ring.jpg", photo)]);
+        int[] pictures = [.. Enumerable.Range(0, register.Count).Where(i => register.Paths.TextOf(i).Contains("/ring-", StringComparison.Ordinal))];
+        Assert.NotEmpty(pictures);
+        Assert.All(pictures, i => Assert.Equal(key, register.Keys[i]));
+        Assert.DoesNotContain(ProgramMark.Value.Split(' ')[0], PictureMark.Value, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_cache_of_an_earlier_publish_does_no_harm()
+    {
+        using var book = new EditedBook();
+        book.Again();
+        var bytes = File.ReadAllBytes(book.Kept("cache"));
 
         // There and back again, with what was known before the first change put in its place after it.
         book.Change(15, 1);
         book.Again();
-        File.WriteAllBytes(book.Kept(file), bytes);
+        File.WriteAllBytes(book.Kept("cache"), bytes);
         book.Change(7, 1);
         book.Again();
         Assert.Equal(book.Tree(book.Clean()), book.Tree("site"));

@@ -1,10 +1,10 @@
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Publishing.Register;
 
-namespace Layshaft.Site.Tests.Publishing.Register;
+namespace Layshaft.Site.Tests.Publishing;
 
-/// <summary>The register comes back as it was kept, or not at all.</summary>
-public sealed class RegisterFileTests : IDisposable
+/// <summary>The cache comes back as it was written, or not at all.</summary>
+public sealed class SiteCacheTests : IDisposable
 {
     private static readonly ContentHash List = new(0, 3, 0, 4);
 
@@ -20,15 +20,23 @@ public sealed class RegisterFileTests : IDisposable
 
     private readonly TempFolder _temp = new();
 
-    private string File => _temp.At("register");
+    private string File => _temp.At(".layshaft-site/cache");
+
+    private SiteRegister Read() => SiteCache.Beside(_temp.At("site")).Register;
+
+    private void Write(ContentHash list, bool always = true)
+    {
+        new StateFolder(_temp.At("site")).Create();
+        SiteCache.Beside(_temp.At("site")).Save(new DiskWork(), Written, list, always);
+    }
 
     public void Dispose() => _temp.Dispose();
 
     [Fact]
     public void It_comes_back_as_it_was_written()
     {
-        RegisterFile.Write(new DiskWork(), File, Written, List);
-        var read = RegisterFile.Read(File);
+        Write(List);
+        var read = Read();
         Assert.Equal(Rows(Written), Rows(read));
         Assert.Equal([new(0, 10, 0, 11), null, new ContentHash(0, 12, 0, 13)], Enumerable.Range(0, 3).Select(read.MarkOf));
         Assert.Equal((List, System.IO.File.GetLastWriteTimeUtc(File).Ticks), (read.List, read.Noted));
@@ -40,32 +48,31 @@ public sealed class RegisterFileTests : IDisposable
     [Fact]
     public void It_is_written_anew_only_when_it_says_something_else()
     {
-        RegisterFile.Write(new DiskWork(), File, Written, List);
+        Write(List);
         var long_ago = DateTime.UtcNow.AddDays(-1);
         System.IO.File.SetLastWriteTimeUtc(File, long_ago);
-        var hash = RegisterFile.Read(File).Hash;
-        RegisterFile.Write(new DiskWork(), File, Written, List, hash);
+        Write(List, always: false);
         Assert.Equal(long_ago, System.IO.File.GetLastWriteTimeUtc(File));
-        RegisterFile.Write(new DiskWork(), File, Written, new(0, 0, 0, 1), hash);
-        Assert.Equal(new ContentHash(0, 0, 0, 1), RegisterFile.Read(File).List);
+        Write(new(0, 0, 0, 1), always: false);
+        Assert.Equal(new ContentHash(0, 0, 0, 1), Read().List);
     }
 
     [Fact]
     public void One_that_is_damaged_anywhere_or_cut_short_is_the_register_of_nothing()
     {
-        RegisterFile.Write(new DiskWork(), File, Written, List);
+        Write(List);
         var bytes = System.IO.File.ReadAllBytes(File);
         for (var i = 0; i < bytes.Length; i++)
         {
             var damaged = bytes.ToArray();
             damaged[i] ^= 1;
             System.IO.File.WriteAllBytes(File, damaged);
-            Assert.Same(SiteRegister.None, RegisterFile.Read(File));
+            Assert.Same(SiteRegister.None, Read());
             System.IO.File.WriteAllBytes(File, bytes[..i]);
-            Assert.Same(SiteRegister.None, RegisterFile.Read(File));
+            Assert.Same(SiteRegister.None, Read());
         }
 
-        Assert.Same(SiteRegister.None, RegisterFile.Read(_temp.At("none")));
+        Assert.Same(SiteRegister.None, SiteCache.Beside(_temp.At("none")).Register);
     }
 
     [Fact]
