@@ -27,7 +27,7 @@ internal static class CheckCommand
 
         var review = BookReview.OfFolder(folder.FullName);
         IReadOnlyList<Problem> problems = review.Assessment is { } assessment
-            ? [.. review.Problems.Concat(OwnHand.Of(assessment.Book.Shop, folder.FullName).Problems).Concat(WrittenTexts.ProblemsOf(assessment.Book, review.Files)).Concat(PictureInspection.ProblemsOf(assessment.Book, review.Files)).OrderBy(p => p.Place)]
+            ? [.. review.Problems.Concat(SiteOverrides.Of(assessment.Book.Shop, folder.FullName).Problems).Concat(WrittenTexts.ProblemsOf(assessment.Book, review.Files)).Concat(PictureInspection.ProblemsOf(assessment.Book, review.Files)).OrderBy(p => p.Place)]
             : review.Problems;
         var lines = everyPlace ? [.. problems.Select(p => p.ToString())] : ProblemLines.Of(problems);
         ProblemLines.Write(lines, folder, errors);

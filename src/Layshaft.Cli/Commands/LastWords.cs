@@ -7,8 +7,8 @@ namespace Layshaft.Cli.Commands;
 /// <param name="Exit">Its exit code.</param>
 /// <param name="Summary">How many problems and notes there were.</param>
 /// <param name="Problems">Their lines, without the book's folder.</param>
-/// <param name="Strangers">Files in the site that Layshaft did not create.</param>
-internal sealed record LastWords(int Exit, string Summary, IReadOnlyList<string> Problems, IReadOnlyList<string> Strangers)
+/// <param name="ForeignFiles">Files in the site that Layshaft did not create.</param>
+internal sealed record LastWords(int Exit, string Summary, IReadOnlyList<string> Problems, IReadOnlyList<string> ForeignFiles)
 {
     public static LastWords Read(IReadOnlyList<string> lines) => new(
         int.Parse(lines[0], System.Globalization.CultureInfo.InvariantCulture),
@@ -21,7 +21,7 @@ internal sealed record LastWords(int Exit, string Summary, IReadOnlyList<string>
         Exit.ToString(System.Globalization.CultureInfo.InvariantCulture),
         Summary,
         .. Problems.Select(p => "!" + p),
-        .. Strangers.Select(s => "?" + s),
+        .. ForeignFiles.Select(s => "?" + s),
     ];
 
     public int Say(DirectoryInfo book, DirectoryInfo folder, TextWriter output, TextWriter errors, string what)
@@ -32,9 +32,9 @@ internal sealed record LastWords(int Exit, string Summary, IReadOnlyList<string>
             output.WriteLine(line);
         }
 
-        foreach (var stranger in Strangers)
+        foreach (var file in ForeignFiles)
         {
-            output.WriteLine($"Kept, not created by Layshaft: {stranger}");
+            output.WriteLine($"Kept, not created by Layshaft: {file}");
         }
 
         output.WriteLine(what);

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Layshaft.Book.Problems;
 using Layshaft.Cli.Terminal;
-using Layshaft.Site.Building.Parts;
+using Layshaft.Site.Building.Slices;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Templates;
 
@@ -72,7 +72,7 @@ internal static class PublishCommand
             problems.Any(p => p.Severity != Severity.Notice) ? ExitCode.Problems : ExitCode.Fine,
             ProblemLines.Summary(problems),
             ProblemLines.Of(problems),
-            result.Strangers);
+            result.ForeignFiles);
         if (result.Warnings.Count == 0)
         {
             watch?.Note(result, words.ToLines());

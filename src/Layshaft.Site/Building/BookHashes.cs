@@ -9,7 +9,7 @@ namespace Layshaft.Site.Building;
 /// <summary>Hashes of the book's text files, each read no more than once. For many threads at once.</summary>
 /// <param name="files">The book's files.</param>
 /// <param name="memory">What is known of files from the publish before; null to open each.</param>
-internal sealed class BookHashes(IBookFiles files, FileMemory? memory = null)
+internal sealed class BookHashes(IBookFiles files, FileCache? memory = null)
 {
     private static readonly string[] Texts = [".yaml", ".md", ".csv"];
 

@@ -4,10 +4,10 @@ using Layshaft.Site.Publishing;
 namespace Layshaft.Site.Building;
 
 /// <summary>
-/// What some pages are composed from: a part of the book that holds all that they may quote, and the fingerprint of exactly
-/// that part. A page cannot read what its fingerprint does not stand for, because it is not there.
+/// What some pages are composed from: a slice of the book that holds all that they may quote, and the fingerprint of exactly
+/// that slice. A page cannot read what its fingerprint does not stand for, because it is not there.
 /// </summary>
-/// <remarks>The part is worked out when the first page asks for it and let go after the last, so that only the parts being
+/// <remarks>The slice is worked out when the first page asks for it and let go after the last, so that only the slices being
 /// worked on are in memory.</remarks>
 public sealed class PageScope
 {

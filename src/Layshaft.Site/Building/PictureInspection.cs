@@ -27,7 +27,7 @@ public static class PictureInspection
     }
 
     /// <summary>The pictures of a book, the shop's logo among them.</summary>
-    internal static PictureIndex Of(ShopBook book, IBookFiles files, FileMemory? memory, ProblemList problems)
+    internal static PictureIndex Of(ShopBook book, IBookFiles files, FileCache? memory, ProblemList problems)
     {
         var usable = OfJobs(book.Jobs, files, memory, problems);
         if (LogoFile.Inspect(book.Shop, files, problems) is { } logo)
@@ -39,7 +39,7 @@ public static class PictureInspection
     }
 
     /// <summary>The pictures of some jobs, by path.</summary>
-    internal static Dictionary<string, UsablePicture> OfJobs(IReadOnlyList<Job> jobs, IBookFiles files, FileMemory? memory, ProblemList problems)
+    internal static Dictionary<string, UsablePicture> OfJobs(IReadOnlyList<Job> jobs, IBookFiles files, FileCache? memory, ProblemList problems)
     {
         var usable = new Dictionary<string, UsablePicture>(StringComparer.Ordinal);
         foreach (var job in jobs)

@@ -34,7 +34,7 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
 
     private SharedFiles Shared => new(composition, engine, files, folders);
 
-    private PartFiles Parts => new(engine, files, p => damaged[p.Place] = p);
+    private CustomerFiles Customers => new(engine, files, p => damaged[p.Place] = p);
 
     /// <summary>The site as the publisher plans it.</summary>
     public SitePlan Plan() => SitePlan.Of(Files().Select((f, i) => f.ToPlan(i))).For(LinkReaders.Of(composition));
@@ -42,13 +42,13 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
     /// <summary>All files, by tree and page. What a file may quote, and with it when it is made anew, is its scope.</summary>
     public IEnumerable<SiteFile> Files()
     {
-        var parts = new BookParts(composition, files, fingerprint);
-        var whole = parts.Whole("shop");
+        var slices = new BookSlices(composition, files, fingerprint);
+        var whole = slices.Whole("shop");
         var shop = new Lazy<ShopContext>(() => ShopContext.Of(composition));
         return Shared.Look(new PageScope("look", whole.Inputs, () => composition))
             .Concat(ShopPageList.All.SelectMany(p => Shared.Shop(p, () => shop.Value, new PageScope(p.Path, whole.Inputs, () => composition))))
-            .Concat(Shared.Reference(parts.Public()))
-            .Concat(parts.Clusters().SelectMany(c => Parts.Of(composition, c.Units, c.Scope)));
+            .Concat(Shared.Reference(slices.Public()))
+            .Concat(slices.Clusters().SelectMany(c => Customers.Of(composition, c.Units, c.Scope)));
     }
 
     /// <summary>What the page of one job consists of: itself, its data, and the look of the customers' pages.</summary>
@@ -59,6 +59,6 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(job);
         var scope = new PageScope($"job {job.Number}", [], () => composition);
-        return Shared.Look(Addresses.Customers, scope).Concat(Parts.OfJob(composition, view, job, scope));
+        return Shared.Look(Addresses.Customers, scope).Concat(Customers.OfJob(composition, view, job, scope));
     }
 }

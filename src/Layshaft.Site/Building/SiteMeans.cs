@@ -18,7 +18,7 @@ internal sealed class SiteMeans
     private readonly Texts _texts;
     private readonly CustomerKeys _keys;
 
-    private SiteMeans(Shop shop, OwnHand own, Texts texts, CustomerKeys keys)
+    private SiteMeans(Shop shop, SiteOverrides own, Texts texts, CustomerKeys keys)
     {
         (_shop, _texts, _keys) = (shop, texts, keys);
         Styles = PageStyles.Of(shop, LookFiles.Sheets(own.Folders));
@@ -39,7 +39,7 @@ internal sealed class SiteMeans
     /// <param name="own">Its own hand.</param>
     /// <param name="bookFolder">The folder of its book, for its secret.</param>
     /// <param name="problems">Receives what is wrong.</param>
-    public static SiteMeans? Of(Shop shop, OwnHand own, string bookFolder, ProblemList problems)
+    public static SiteMeans? Of(Shop shop, SiteOverrides own, string bookFolder, ProblemList problems)
     {
         var (secret, secretProblem, secretWarning) = ShopSecret.Open(bookFolder);
         if (secretProblem is not null)
@@ -56,7 +56,7 @@ internal sealed class SiteMeans
     }
 
     /// <summary>What pages are composed from.</summary>
-    /// <param name="assessment">The book or a part of it, worked out.</param>
+    /// <param name="assessment">The book or a slice of it, worked out.</param>
     /// <param name="pictures">Its pictures.</param>
     /// <param name="notes">Its notes.</param>
     public Composition Compose(BookAssessment assessment, PictureIndex pictures, IReadOnlyDictionary<string, string> notes) => new(

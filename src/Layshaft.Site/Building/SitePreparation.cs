@@ -9,7 +9,7 @@ namespace Layshaft.Site.Building;
 public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem> Problems)
 {
     /// <summary>The shop's own hand, which knows where a template's mistake stands; null when the book stops the publish.</summary>
-    public OwnHand? Own { get; init; }
+    public SiteOverrides? Own { get; init; }
 
     /// <summary>The problems with those that only the making of files shows, in order of place; whole once the site's plan was carried out.</summary>
     public IReadOnlyList<Problem> AllProblems() => Builder is null ? Problems : [.. Problems.Concat(Builder.Damaged).OrderBy(p => p.Place)];
@@ -18,7 +18,7 @@ public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem
     /// <param name="review">The book, read and worked out.</param>
     /// <param name="bookFolder">Its folder: for the shop's secret and its own templates.</param>
     /// <param name="memory">What is known of its pictures; null to open each.</param>
-    public static SitePreparation Of(BookReview review, string bookFolder, FileMemory? memory = null)
+    public static SitePreparation Of(BookReview review, string bookFolder, FileCache? memory = null)
     {
         ArgumentNullException.ThrowIfNull(review);
         ArgumentNullException.ThrowIfNull(bookFolder);
@@ -29,7 +29,7 @@ public sealed record SitePreparation(SiteBuilder? Builder, IReadOnlyList<Problem
 
         var problems = new ProblemList();
         var shop = assessment.Book.Shop;
-        var own = OwnHand.Of(shop, bookFolder);
+        var own = SiteOverrides.Of(shop, bookFolder);
         var means = SiteMeans.Of(shop, own, bookFolder, problems);
         var pictures = PictureInspection.Of(assessment.Book, review.Files, memory, problems);
         var notes = WrittenTexts.Of(assessment.Book, review.Files, problems);

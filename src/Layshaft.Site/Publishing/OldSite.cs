@@ -9,10 +9,10 @@ namespace Layshaft.Site.Publishing;
 internal sealed class OldSite
 {
     private readonly string _root;
-    private readonly TreeLook _look;
+    private readonly SiteScan _look;
     private readonly bool?[] _intact;
 
-    private OldSite(string root, TreeLook look, SiteRegister register, long began)
+    private OldSite(string root, SiteScan look, SiteRegister register, long began)
     {
         (_root, _look, Register, Began) = (root, look, register, began);
         _intact = new bool?[register.Count];
@@ -41,11 +41,11 @@ internal sealed class OldSite
     {
         problem = null;
         var began = DateTime.UtcNow.Ticks;
-        var look = TreeLook.At(root, recorded);
+        var look = SiteScan.At(root, recorded);
         if (look.Others.Find(manifestPath) is not { Kind: TreeKind.File })
         {
             // A wrongly typed folder with somebody's work in it would otherwise become a site.
-            look = TreeLook.At(root, SiteRegister.None);
+            look = SiteScan.At(root, SiteRegister.None);
             if (look.Others.Entries.FirstOrDefault(e => e.Kind != TreeKind.File) is { } other)
             {
                 problem = new(root, $"This folder contains '{other.Path}', and Layshaft did not create it. Name a new or empty folder.");
@@ -65,7 +65,7 @@ internal sealed class OldSite
         if (SiteManifest.Parse(RegularFile.ReadAll(place)) is { } manifest)
         {
             var register = SiteRegister.Of(manifest, list, recorded);
-            return new(root, TreeLook.At(root, register), register, began) { Links = manifest.Links };
+            return new(root, SiteScan.At(root, register), register, began) { Links = manifest.Links };
         }
 
         problem = new(manifestPath, "This list of the site's files is damaged, so Layshaft cannot distinguish them from other files. Move the folder away and publish again.");

@@ -33,7 +33,7 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
     /// <param name="outputs">The outputs; gone through once.</param>
     /// <param name="kept">What is kept as it is.</param>
     /// <param name="before">The site that stands; its paths are mostly the same ones.</param>
-    internal static PlannedOutputs Of(IEnumerable<PlannedOutput> outputs, IReadOnlyList<KeptGroup> kept, SiteRegister before)
+    internal static PlannedOutputs Of(IEnumerable<PlannedOutput> outputs, IReadOnlyList<UnchangedGroup> kept, SiteRegister before)
     {
         var samples = new List<PlannedOutput>();
         var columns = Kept(kept, before, samples);
@@ -71,7 +71,7 @@ internal sealed class PlannedOutputs : IReadOnlyList<PlannedOutput>
 
     private PlannedOutput SampleOf(Column column) => _samples[column.Sample - 1];
 
-    private static Column[] Kept(IReadOnlyList<KeptGroup> kept, SiteRegister before, List<PlannedOutput> samples)
+    private static Column[] Kept(IReadOnlyList<UnchangedGroup> kept, SiteRegister before, List<PlannedOutput> samples)
     {
         var (sampleOf, turns, byMark) = (new int[before.Marks.Count + 1], new int[before.Marks.Count + 1], new Dictionary<ContentHash, int>());
         foreach (var group in kept)

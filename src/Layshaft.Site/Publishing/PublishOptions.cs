@@ -6,8 +6,8 @@ public sealed record PublishOptions
     /// <summary>The book folder, which a site may never replace; null if there is none.</summary>
     public string? Book { get; init; }
 
-    /// <summary>A mark of the program: outputs of another program are made anew. See <see cref="ProgramMark"/>.</summary>
-    public string Generator { get; init; } = ProgramMark.Value;
+    /// <summary>A mark of the program: outputs of another program are made anew. See <see cref="ProgramFingerprint"/>.</summary>
+    public string Generator { get; init; } = ProgramFingerprint.Value;
 
     /// <summary>
     /// Where in the site the list of its files goes. It names every customer's key, so it belongs into the folder that is

@@ -43,7 +43,7 @@ public sealed record PublishResult(PublishOutcome Outcome, IReadOnlyList<Publish
     public IReadOnlyList<string> Restored { get; init; } = [];
 
     /// <summary>Files and folders (with a slash at the end) that are not ours and were left alone.</summary>
-    public IReadOnlyList<string> Strangers { get; init; } = [];
+    public IReadOnlyList<string> ForeignFiles { get; init; } = [];
 
     /// <summary>Problems of the book that only the site shows; empty unless it was refused.</summary>
     public IReadOnlyList<Problem> BookProblems { get; init; } = [];
@@ -67,7 +67,7 @@ public sealed record PublishResult(PublishOutcome Outcome, IReadOnlyList<Publish
     public int Kept { get; init; }
 
     /// <summary>What a look at the site would see; null where only a look can tell.</summary>
-    internal SiteAsLeft? Site { get; init; }
+    internal SiteAfterPublish? Site { get; init; }
 
     internal static PublishResult Refused(params IReadOnlyList<PublishProblem> problems) => new(PublishOutcome.Refused, problems);
 

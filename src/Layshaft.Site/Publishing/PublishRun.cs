@@ -17,7 +17,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
     {
         OldSite? old;
         LinkStep links;
-        Strangers strangers;
+        ForeignFiles foreign;
         try
         {
             (old, var problem) = opened.Look();
@@ -27,27 +27,27 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
             }
 
             links = (options.KeepsReaders ? old.Links : LinkHistory.None).Next(plan.Readers, page => old.Register.Paths.IndexOf(page) >= 0);
-            strangers = Strangers.Find(old, plan.Paths, options.ManifestPath);
+            foreign = ForeignFiles.Find(old, plan.Paths, options.ManifestPath);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             return PublishResult.Refused(new PublishProblem(_state.Output, $"The old site cannot be read: {e.Message}"));
         }
 
-        var inTheWay = strangers.InTheWayOf(plan.Paths, options.ManifestPath).ToList();
+        var inTheWay = foreign.InTheWayOf(plan.Paths, options.ManifestPath).ToList();
         return inTheWay.Count > 0 || links.Clashes.Count > 0
             ? PublishResult.Refused(inTheWay) with { BookProblems = links.Problems() }
-            : StageAndUpdate(old, strangers, links, cancel);
+            : StageAndUpdate(old, foreign, links, cancel);
     }
 
-    private PublishResult StageAndUpdate(OldSite old, Strangers strangers, LinkStep links, CancellationToken cancel)
+    private PublishResult StageAndUpdate(OldSite old, ForeignFiles foreign, LinkStep links, CancellationToken cancel)
     {
         var begun = false;
         try
         {
             var staged = new Staging(plan, _state, old, options, files).Make(cancel);
             var register = staged.Register(options.Generator);
-            var (result, list) = (Compare(old, strangers, register, staged, links), old.Register.List);
+            var (result, list) = (Compare(old, foreign, register, staged, links), old.Register.List);
             if (result.Outcome == PublishOutcome.Published)
             {
                 cancel.ThrowIfCancellationRequested();
@@ -66,10 +66,10 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
             }
 
             // None of these waits for another.
-            SiteAsLeft? site = null;
+            SiteAfterPublish? site = null;
             Action[] ends = [
                 Beside(() => opened.Cache.Save(files, register, list!.Value, always: begun || old.HasFreshTimes)),
-                Beside(() => site = SiteAsLeft.Of(_state.Output, register, strangers, options.ManifestPath, list!.Value, DiskClock.FreshFrom())),
+                Beside(() => site = SiteAfterPublish.Of(_state.Output, register, foreign, options.ManifestPath, list!.Value, DiskClock.FreshFrom())),
                 Beside(() => WriteLinks(links.History)),
                 Beside(ClosePrivateFolder),
             ];
@@ -101,7 +101,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         }
     }
 
-    private PublishResult Compare(OldSite old, Strangers strangers, SiteRegister now, StagedFiles staged, LinkStep links)
+    private PublishResult Compare(OldSite old, ForeignFiles foreign, SiteRegister now, StagedFiles staged, LinkStep links)
     {
         var before = old.Register;
         int[] was = [.. staged.All().Select(i => now.Paths.PlaceIn(before.Paths, i))];
@@ -112,16 +112,16 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         var restored = now.Paths.Texts(staged.Where(i => IsTheSame(i) && !old.IsIntact(was[i])));
         int[] left = [.. Enumerable.Range(0, before.Count).Where(i => before.Paths.PlaceIn(now.Paths, i) < 0)];
         var same = added.Count + changed.Count + restored.Count + left.Length == 0 && SiteManifest.HashOf(now, links.History) == before.List;
-        _warnings.AddRange(strangers.Edited.Select(path => new PublishProblem(
+        _warnings.AddRange(foreign.Edited.Select(path => new PublishProblem(
             path, "This file is no longer part of the site, but was edited by hand, so it was kept.")));
         return new(same ? PublishOutcome.Unchanged : PublishOutcome.Published, [])
         {
             Added = added,
             Changed = changed,
-            Removed = [.. before.Paths.Texts(left).Where(p => !strangers.Edited.Contains(p))],
+            Removed = [.. before.Paths.Texts(left).Where(p => !foreign.Edited.Contains(p))],
             Left = before.Paths.Texts(left),
             Restored = restored,
-            Strangers = strangers.Names,
+            ForeignFiles = foreign.Names,
             Withdrawn = links.Withdrawn,
             MovesLinks = links.IsMove,
             LinkList = links.History.Links.Count > 0 ? _state.Links : null,
@@ -133,7 +133,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
     // What fails beside is told, like the rest.
     private Action Beside(Action step)
     {
-        var end = SideBySide.Begin(step, options.Parallelism);
+        var end = InParallel.Begin(step, options.Parallelism);
         return () => Tidy(end);
     }
 

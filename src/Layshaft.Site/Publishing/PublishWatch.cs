@@ -17,11 +17,11 @@ public sealed class PublishWatch
 
     private readonly StateFolder _state;
     private readonly string _book;
-    private readonly LookNumber _inputs;
+    private readonly QuickHash _inputs;
     private SeenFiles? _seen;
     private readonly IReadOnlyList<(string Path, string Sha256)>? _fresh;
 
-    private PublishWatch(StateFolder state, string book, LookNumber inputs, IReadOnlyList<(string Path, string Sha256)>? fresh, SeenFiles seen) =>
+    private PublishWatch(StateFolder state, string book, QuickHash inputs, IReadOnlyList<(string Path, string Sha256)>? fresh, SeenFiles seen) =>
         (_state, _book, _inputs, _fresh, _seen) = (state, book, inputs, fresh, seen);
 
     /// <summary>Looks at everything that a site is made from; before anything of it is read.</summary>
@@ -42,8 +42,8 @@ public sealed class PublishWatch
             var seen = new SeenFiles();
             var ofBook = TreeDigest.Of(root, state.Output, hidden: false, from, seen);
             var ofTemplates = TreeDigest.Of(templates.Ours, null, hidden: true, from);
-            var inputs = ofBook.Value + LookNumber.Of(string.Create(
-                CultureInfo.InvariantCulture, $"{ProgramMark.Value}\n{root}\n{ofTemplates.Value.High:x16}{ofTemplates.Value.Low:x16}"));
+            var inputs = ofBook.Value + QuickHash.Of(string.Create(
+                CultureInfo.InvariantCulture, $"{ProgramFingerprint.Value}\n{root}\n{ofTemplates.Value.High:x16}{ofTemplates.Value.Low:x16}"));
             return new PublishWatch(state, root, inputs, Contents([.. ofBook.Fresh, .. ofTemplates.Fresh]), seen);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or AggregateException)
@@ -116,7 +116,7 @@ public sealed class PublishWatch
         }
     }
 
-    private SiteAsLeft? Look()
+    private SiteAfterPublish? Look()
     {
         var site = TreeDigest.Of(_state.Output, null, hidden: true, DiskClock.FreshFrom());
         return Contents(site.Fresh) is { } fresh ? new(site.Value, fresh) : null;
@@ -124,7 +124,7 @@ public sealed class PublishWatch
 
     // The secret is made by the first publish, so it is looked at when it is needed. Its file is hidden and so no part of the walk;
     // who may read it is worth a warning, so that counts too.
-    private LookNumber Inputs()
+    private QuickHash Inputs()
     {
         var path = Path.Combine(_book, ShopSecret.FileName);
         var file = new FileInfo(path);
@@ -133,7 +133,7 @@ public sealed class PublishWatch
         var given = Environment.GetEnvironmentVariable(ShopSecret.VariableName) is { } text
             ? Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))
             : string.Empty;
-        return _inputs + LookNumber.Of($"{rights}\n{given}", size, time);
+        return _inputs + QuickHash.Of($"{rights}\n{given}", size, time);
     }
 
     private (string Path, string Sha256)[] YoungSecret()

@@ -1,6 +1,6 @@
 using System.Text;
 using Layshaft.Site.Building;
-using Layshaft.Site.Building.Parts;
+using Layshaft.Site.Building.Slices;
 using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
@@ -26,10 +26,10 @@ public sealed class SiteCache
     public string Output { get; }
 
     /// <summary>What is known of the book's texts and pictures.</summary>
-    public FileMemory Files => Get().Files;
+    public FileCache Files => Get().Files;
 
     /// <summary>What is known of the slices of the book.</summary>
-    public PartMemory Parts => Get().Parts;
+    public SliceCache Slices => Get().Slices;
 
     /// <summary>The files of the site.</summary>
     internal SiteRegister Register => Get().Register;
@@ -60,7 +60,7 @@ public sealed class SiteCache
             manifest.WriteTo(writer);
             RegisterBytes.Write(writer, register);
             Files.Write(writer);
-            Parts.Write(writer);
+            Slices.Write(writer);
             writer.Flush();
             buffer.Flush();
         },
@@ -77,7 +77,7 @@ public sealed class SiteCache
             if (reader.ReadString() == Format)
             {
                 var manifest = ContentHash.Read(reader.BaseStream);
-                return new(RegisterBytes.Read(reader, noted, whole, manifest), FileMemory.Read(reader), PartMemory.Read(reader));
+                return new(RegisterBytes.Read(reader, noted, whole, manifest), FileCache.Read(reader), SliceCache.Read(reader));
             }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or FormatException or ArgumentException or OverflowException)
@@ -85,8 +85,8 @@ public sealed class SiteCache
             // Missing, or damaged: a damaged path would be planned as a file of its own, so none of it counts.
         }
 
-        return new(SiteRegister.None, FileMemory.Empty(), PartMemory.Empty());
+        return new(SiteRegister.None, FileCache.Empty(), SliceCache.Empty());
     }
 
-    private sealed record Contents(SiteRegister Register, FileMemory Files, PartMemory Parts);
+    private sealed record Contents(SiteRegister Register, FileCache Files, SliceCache Slices);
 }

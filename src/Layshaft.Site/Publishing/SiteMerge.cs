@@ -13,7 +13,7 @@ internal sealed class SiteMerge(StateFolder state, SiteRegister before, IFileWor
     // Entries of one folder that one thread takes at a time.
     private const int Share = 16;
 
-    private readonly KeptAside _aside = new(state, files);
+    private readonly MovedAside _aside = new(state, files);
     private readonly ConcurrentBag<PublishProblem> _warnings = [];
     private readonly ConcurrentDictionary<string, bool> _realFolders = new(StringComparer.Ordinal);
     private readonly Lock _gate = new();
@@ -29,7 +29,7 @@ internal sealed class SiteMerge(StateFolder state, SiteRegister before, IFileWor
     internal void Remove(PathTable next)
     {
         string[] gone = [.. Enumerable.Range(0, before.Count).Where(i => before.Paths.PlaceIn(next, i) < 0).Select(before.Paths.TextOf)];
-        SideBySide.ForEach(gone, parallelism, path =>
+        InParallel.ForEach(gone, parallelism, path =>
         {
             if (IsInRealFolder(path) && IsAsWritten(state.Output, path))
             {
@@ -61,7 +61,7 @@ internal sealed class SiteMerge(StateFolder state, SiteRegister before, IFileWor
     private void MoveIn(string folder, PathTable next)
     {
         string[] names = [.. Directory.EnumerateFileSystemEntries(InStage(folder)).Select(p => Path.GetFileName(p)).Order(StringComparer.Ordinal)];
-        SideBySide.ForEach(names, parallelism, name => MoveInOne(folder.Length == 0 ? name : $"{folder}/{name}", next), Share);
+        InParallel.ForEach(names, parallelism, name => MoveInOne(folder.Length == 0 ? name : $"{folder}/{name}", next), Share);
         files.DeleteFolder(InStage(folder));
     }
 

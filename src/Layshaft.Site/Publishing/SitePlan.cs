@@ -30,7 +30,7 @@ public sealed class SitePlan
     /// <param name="outputs">The outputs in any order; gone through once.</param>
     /// <param name="kept">Groups that it has whole already, and that are no other now.</param>
     /// <param name="before">What is recorded of that site. Among its paths nothing was wrong.</param>
-    internal static SitePlan Of(IEnumerable<PlannedOutput> outputs, IReadOnlyList<KeptGroup> kept, SiteRegister before)
+    internal static SitePlan Of(IEnumerable<PlannedOutput> outputs, IReadOnlyList<UnchangedGroup> kept, SiteRegister before)
     {
         ArgumentNullException.ThrowIfNull(outputs);
         var planned = PlannedOutputs.Of(outputs, kept, before);

@@ -8,7 +8,7 @@ namespace Layshaft.Site.Publishing;
 /// <param name="Site">The number of the site itself.</param>
 /// <param name="Fresh">Files whose times are too young to be trusted, with the hash of their content.</param>
 /// <param name="Words">What the publish had to say.</param>
-internal sealed record SiteStamp(LookNumber Inputs, LookNumber Site, IReadOnlyList<(string Path, string Sha256)> Fresh, IReadOnlyList<string> Words)
+internal sealed record SiteStamp(QuickHash Inputs, QuickHash Site, IReadOnlyList<(string Path, string Sha256)> Fresh, IReadOnlyList<string> Words)
 {
     private const string Mark = "layshaft stamp 2";
 
@@ -74,7 +74,7 @@ internal sealed record SiteStamp(LookNumber Inputs, LookNumber Site, IReadOnlyLi
         return stream.ToArray();
     }
 
-    private static LookNumber Number(BinaryReader reader) => new(reader.ReadUInt64(), reader.ReadUInt64());
+    private static QuickHash Number(BinaryReader reader) => new(reader.ReadUInt64(), reader.ReadUInt64());
 
     private static int Count(BinaryReader reader) =>
         reader.ReadInt32() is >= 0 and < 1_000_000 and var count ? count : throw new FormatException();

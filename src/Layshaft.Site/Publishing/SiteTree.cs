@@ -49,7 +49,7 @@ internal sealed class SiteTree
         upper.AddRange(upper.Where(e => e.Kind == TreeKind.Folder).ToList().SelectMany(e => Found(root, StateFolder.Place(root, e.Path), choice, deep: false)));
         string[] inner = [.. upper.Where(e => e.Kind == TreeKind.Folder && e.Path.Contains('/', StringComparison.Ordinal)).Select(e => e.Path)];
         var blocks = new List<TreeEntry>[inner.Length];
-        SideBySide.ForEach(Enumerable.Range(0, inner.Length), Environment.ProcessorCount, i =>
+        InParallel.ForEach(Enumerable.Range(0, inner.Length), Environment.ProcessorCount, i =>
         {
             blocks[i] = Found(root, StateFolder.Place(root, inner[i]), choice, deep: true);
             blocks[i].Sort((one, other) => string.CompareOrdinal(one.Path, other.Path));

@@ -81,7 +81,7 @@ internal sealed class SiteUpdate(StateFolder state, string manifestPath, IFileWo
         if (Directory.Exists(state.Made))
         {
             var tree = SiteTree.Walk(state.Made);
-            SideBySide.ForEach(tree.Entries.Where(e => e.Kind != TreeKind.Folder), parallelism, e => files.DeleteFile(StateFolder.Place(state.Made, e.Path)));
+            InParallel.ForEach(tree.Entries.Where(e => e.Kind != TreeKind.Folder), parallelism, e => files.DeleteFile(StateFolder.Place(state.Made, e.Path)));
             foreach (var folder in tree.Entries.Where(e => e.Kind == TreeKind.Folder).Reverse())
             {
                 files.DeleteFolder(StateFolder.Place(state.Made, folder.Path));

@@ -18,13 +18,13 @@ internal sealed class TreeDigest
     private readonly SeenFiles? _seen;
     private readonly Lock _gate = new();
     private readonly List<string> _fresh = [];
-    private LookNumber _sum;
+    private QuickHash _sum;
 
     private TreeDigest(string root, string? without, bool hidden, long freshFrom, SeenFiles? seen) =>
         (_root, _without, _hidden, _freshFrom, _seen) = (root, without, hidden, freshFrom, seen);
 
     /// <summary>The number.</summary>
-    public LookNumber Value => _sum;
+    public QuickHash Value => _sum;
 
     /// <summary>
     /// Files whose time lies so close to the look that a change just after it may not show in it; full paths in ordinal order.
@@ -54,7 +54,7 @@ internal sealed class TreeDigest
     // Adds the entries of a folder and gives the folders in it.
     private List<string> Add(string folder, bool deep)
     {
-        var (sum, fresh, folders) = (default(LookNumber), new List<string>(), new List<string>());
+        var (sum, fresh, folders) = (default(QuickHash), new List<string>(), new List<string>());
         var seen = _seen is null ? null : new SeenFiles();
         var options = new EnumerationOptions { AttributesToSkip = 0, RecurseSubdirectories = deep, IgnoreInaccessible = false };
 
@@ -108,7 +108,7 @@ internal sealed class TreeDigest
 
     // What a link points to is no part of it: its own size and time tell when it is set anew. To ask each file whether it is a
     // link would cost a call to the system more.
-    private LookNumber Number(ref FileSystemEntry entry, SeenFiles? seen)
+    private QuickHash Number(ref FileSystemEntry entry, SeenFiles? seen)
     {
         var folder = entry.Directory[_root.Length..];
         var (size, time) = entry.IsDirectory ? (IsLink(ref entry) ? -2 : SizeOfFolder, 0) : (entry.Length, entry.LastWriteTimeUtc.UtcTicks);
@@ -118,7 +118,7 @@ internal sealed class TreeDigest
         folder.CopyTo(text);
         text[folder.Length] = '/';
         entry.FileName.CopyTo(text[(folder.Length + 1)..]);
-        var number = LookNumber.Of(text, size, time);
+        var number = QuickHash.Of(text, size, time);
         if (seen is not null)
         {
             Note(ref entry, text[1..], size, time, seen);

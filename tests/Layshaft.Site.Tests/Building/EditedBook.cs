@@ -2,7 +2,7 @@ using System.Globalization;
 using Layshaft.Book.Problems;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Building;
-using Layshaft.Site.Building.Parts;
+using Layshaft.Site.Building.Slices;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Tests.Photos;
 using Layshaft.Site.Tests.Seasons;
@@ -80,7 +80,7 @@ internal sealed class EditedBook : IDisposable
     }
 
     /// <summary>How many parts of the book the last publish part by part had to read.</summary>
-    public int PartsRead { get; private set; }
+    public int SlicesRead { get; private set; }
 
     /// <summary>What the last publish part by part had to say.</summary>
     public IReadOnlyList<Problem> Problems { get; private set; } = [];
@@ -89,7 +89,7 @@ internal sealed class EditedBook : IDisposable
     public IReadOnlyList<Problem> ProblemsOfTheWhole() => SitePreparation.Of(BookReview.OfFolder(_folder.At("book")), _folder.At("book")).Problems;
 
     /// <summary>Whether the book can be published part by part.</summary>
-    public bool CanBeParted() => PartedSite.Of(_folder.At("book"), SiteCache.Beside(_folder.At("site"))) is not null;
+    public bool CanBeSliced() => SlicedSite.Of(_folder.At("book"), SiteCache.Beside(_folder.At("site"))) is not null;
 
     /// <summary>Where a file of the site is.</summary>
     public string InSite(string path) => _folder.At($"site/{path}");
@@ -98,7 +98,7 @@ internal sealed class EditedBook : IDisposable
     public string Kept(string name) => _folder.At($".layshaft-site/{name}");
 
     /// <summary>Publishes into the folder that was published into before.</summary>
-    public PublishResult Again() => Publish("site", isParted: true);
+    public PublishResult Again() => Publish("site", isSliced: true);
 
     /// <summary>Publishes into a new folder.</summary>
     public string Clean()
@@ -126,16 +126,16 @@ internal sealed class EditedBook : IDisposable
     }
 
     // The first folder is published into part by part, with what is known from the time before; the others from the whole book.
-    private PublishResult Publish(string name, bool isParted = false)
+    private PublishResult Publish(string name, bool isSliced = false)
     {
         var book = _folder.At("book");
         var memory = SiteCache.Beside(_folder.At(name));
         SitePlan plan;
-        if (isParted)
+        if (isSliced)
         {
-            var site = PartedSite.Of(book, memory);
+            var site = SlicedSite.Of(book, memory);
             Assert.NotNull(site);
-            (PartsRead, Problems) = (site.PartsRead, site.Problems);
+            (SlicesRead, Problems) = (site.SlicesRead, site.Problems);
             plan = site.Plan;
         }
         else

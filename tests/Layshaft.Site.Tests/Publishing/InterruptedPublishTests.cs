@@ -8,9 +8,9 @@ public sealed class InterruptedPublishTests : IDisposable
     private static readonly SitePlan Old = Sites.Plan(("a.html", "a"), ("d/b.html", "b"), ("gone/c.html", "c"));
     private static readonly SitePlan New = Sites.Plan(("a.html", "a"), ("d/b.html", "B"), ("e/f.html", "f"), ("g.html", "g"));
 
-    private const string Strangers = ".git/\n.git/head = h\n";
-    private const string OldShown = Strangers + "README.md = r\na.html = a\nd/\nd/b.html = b\ngone/\ngone/c.html = c\n";
-    private const string NewShown = Strangers + "README.md = r\na.html = a\nd/\nd/b.html = B\ne/\ne/f.html = f\ng.html = g\n";
+    private const string ForeignFiles = ".git/\n.git/head = h\n";
+    private const string OldShown = ForeignFiles + "README.md = r\na.html = a\nd/\nd/b.html = b\ngone/\ngone/c.html = c\n";
+    private const string NewShown = ForeignFiles + "README.md = r\na.html = a\nd/\nd/b.html = B\ne/\ne/f.html = f\ng.html = g\n";
 
     private readonly TempFolder _temp = new();
     private int _number;
@@ -116,7 +116,7 @@ public sealed class InterruptedPublishTests : IDisposable
     private static void AssertNoOtherFiles(string shown, bool noneMissing)
     {
         var (old, @new, now) = (Lines(OldShown), Lines(NewShown), Lines(shown));
-        Assert.Superset(Lines(Strangers + "README.md = r\na.html = a\n"), now);
+        Assert.Superset(Lines(ForeignFiles + "README.md = r\na.html = a\n"), now);
         Assert.Subset(old.Union(@new).ToHashSet(StringComparer.Ordinal), now);
         Assert.False(now.Overlaps(@new.Except(old)) && now.Contains("gone/c.html = c"), shown);
         Assert.True(!noneMissing || now.Contains("d/b.html = b") || now.Contains("d/b.html = B"), shown);

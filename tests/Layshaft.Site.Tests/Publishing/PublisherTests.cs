@@ -122,7 +122,7 @@ public sealed class PublisherTests : IDisposable
         File.CreateSymbolicLink(_temp.At("reports/link"), "README.md");
         Directory.CreateSymbolicLink(_temp.At("reports/nowhere"), "../no/such");
         var result = Publish(Sites.Plan(("a.html", "A")));
-        Assert.Equal([".git/", "README.md", "d/notes.txt", "empty/", "link", "nowhere"], result.Strangers);
+        Assert.Equal([".git/", "README.md", "d/notes.txt", "empty/", "link", "nowhere"], result.ForeignFiles);
         Assert.Equal(
             ".git/\n.git/objects/\n.git/objects/one = 1\n.git/objects/two = 2\nREADME.md = by hand\na.html = A\nd/\nd/notes.txt = mine\n"
             + "empty/\nlink -> README.md\nnowhere -> ../no/such\n",
@@ -217,7 +217,7 @@ public sealed class PublisherTests : IDisposable
         _temp.Write("reports/b.html", "my own words");
         var result = Publish(Sites.Plan(("a.html", "a")));
         Assert.Equal("a.html = a\nb.html = my own words\n", Sites.Show(Out));
-        Assert.Equal(["b.html"], result.Strangers);
+        Assert.Equal(["b.html"], result.ForeignFiles);
         Assert.Empty(result.Removed);
         Assert.Equal("b.html", Assert.Single(result.Warnings).Path);
         Assert.Equal(PublishOutcome.Unchanged, Publish(Sites.Plan(("a.html", "a"))).Outcome);

@@ -28,8 +28,8 @@ internal sealed class StackNotes
             all.Add(new Placed(note, input.FinalDrive.ShaftId, -1));
         }
 
-        above = SideBySide(input, all.Where(p => upper.Contains(p.ShaftId)));
-        below = SideBySide(input, all.Where(p => !upper.Contains(p.ShaftId)));
+        above = InParallel(input, all.Where(p => upper.Contains(p.ShaftId)));
+        below = InParallel(input, all.Where(p => !upper.Contains(p.ShaftId)));
         TopRoom = 8 + (RowsOf(above) * RowHeight) + 12;
         BottomRoom = 14 + (RowsOf(below) * RowHeight) + 6;
     }
@@ -121,7 +121,7 @@ internal sealed class StackNotes
     /// Parts that stand over each other (a hub in its ring, two drop gears) get leaders side by side; each to a place
     /// of its own across the width.
     /// </summary>
-    private static List<Placed> SideBySide(GearStackInput input, IEnumerable<Placed> notes)
+    private static List<Placed> InParallel(GearStackInput input, IEnumerable<Placed> notes)
     {
         List<Placed> placed = [];
         foreach (var group in notes.GroupBy(n => n.Part < 0 ? double.NaN : Math.Round(input.Parts[n.Part].Middle)))

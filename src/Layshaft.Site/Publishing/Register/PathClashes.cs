@@ -45,7 +45,7 @@ internal static class PathClashes
     /// <param name="path">The path.</param>
     internal static IEnumerable<PublishProblem> Between(PathTable paths, string path)
     {
-        var around = new StrangePlaces([path, .. OutputPath.FoldersAbove(path)]);
+        var around = new TakenPaths([path, .. OutputPath.FoldersAbove(path)]);
         return OutputPath.ProblemWith(path) is { } wrong
             ? [new(path, wrong)]
             : around.Met(paths).SelectMany(m => Clash(path, m.Place, m.Planned, m.IsFolder));

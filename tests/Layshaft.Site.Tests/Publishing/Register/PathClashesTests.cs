@@ -48,11 +48,11 @@ public class PathClashesTests
     [Fact]
     public void Of_some_places_those_are_named_that_a_path_or_its_folders_want()
     {
-        var places = new StrangePlaces(["own", "A", "b/C.html", "b/c", "a/x"]);
+        var places = new TakenPaths(["own", "A", "b/C.html", "b/c", "a/x"]);
         Assert.Equal(
             [("A", "a", true), ("b/C.html", "b/c.html", false)],
             places.Met(PathTable.Of(["a/one.html", "a/two.html", "b/c.html"], out _)));
-        Assert.Empty(new StrangePlaces([]).Met(PathTable.Of(["a"], out _)));
+        Assert.Empty(new TakenPaths([]).Met(PathTable.Of(["a"], out _)));
     }
 
     // In words: two files, a file and a folder, or two folders of other spelling that are the same without case.
