@@ -69,6 +69,24 @@ public sealed partial class IntakeTests : IDisposable
     }
 
     [Fact]
+    public void A_part_moved_to_another_unit_is_offered_there_only()
+    {
+        File.WriteAllText(Path.Combine(Book, "units", "d4-002.yaml"), File.ReadAllText(Path.Combine(Book, "units", "d4-001.yaml")).Replace("D4-001", "D4-002", StringComparison.Ordinal));
+        var folder = Directory.CreateDirectory(Path.Combine(Book, "jobs", "2026", "0003"));
+        File.WriteAllText(Path.Combine(folder.FullName, "job.yaml"), "unit: d4-002\nreceived: 2026-05-04\nuse: 20 h\ncomplaint: x\nverdict: y\nrenewed: [{ part: ring-12, from: d4-001 }]\nbuild_list: { done: [trial, pack, selector, nuts, oil], signed_by: jo, on: 2026-05-09 }\nfinished: 2026-05-10\n");
+
+        Run("intake", "d4-001", Book, "--received", "2026-11-16", "--number", "0004");
+        var (code, _, errors) = Run("intake", "d4-002", Book, "--received", "2026-11-16", "--number", "0005");
+        Assert.True(code == ExitCode.Fine, errors);
+
+        var (donor, taker) = (File.ReadAllText(JobFile("0004")), File.ReadAllText(JobFile("0005")));
+        Assert.Contains("#   ring-12: moved to D4-002; write the one you fit under 'renewed'", donor, StringComparison.Ordinal);
+        Assert.DoesNotContain("- part: ring-12", donor, StringComparison.Ordinal);
+        Assert.Contains("#   ring-12: fitted in job 0003 at 20 h", taker, StringComparison.Ordinal);
+        Assert.Contains("- part: ring-12", taker, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_unit_that_is_in_already_is_not_booked_in_twice_even_while_its_file_has_blanks()
     {
         Run("intake", "d4-001", Book, "--received", "2026-11-16");

@@ -25,7 +25,7 @@ public enum Flank
 /// <param name="Grade">The technician's grade; null for what the policy says.</param>
 /// <param name="Reason">Why the technician's grade differs from the policy's.</param>
 /// <param name="Action">What was decided.</param>
-/// <param name="LeftIn">Why a part graded renew went back in, for the customer.</param>
+/// <param name="LeftIn">Why a part graded renew, or past its service life, went back in, for the customer.</param>
 /// <param name="Sentence">One sentence for the customer.</param>
 /// <param name="IfLeft">What happens if it is left.</param>
 /// <param name="Photos">Files of pictures that show it.</param>
@@ -60,7 +60,7 @@ public sealed record Finding(
         f.OptionalValue("grade", new ChoiceShape<Grade>("a grade", ("reuse", Engineering.Measurement.Grade.Reuse), ("watch", Engineering.Measurement.Grade.Watch), ("renew", Engineering.Measurement.Grade.Renew)), "The technician's grade. Default: the grade by the part's grading policy."),
         f.Optional("reason", Scalars.Text, "Why the technician's grade differs from the policy."),
         f.Optional("action", Scalars.Text, "Decision, such as 'renewed' or 'corners dressed, refitted'."),
-        f.Optional("left_in", Scalars.Text, "Why a part graded renew was refitted. Printed on the report."),
+        f.Optional("left_in", Scalars.Text, "Why a part graded renew, or past its service life, was refitted. Printed on the report."),
         f.Optional("sentence", Scalars.Text, "One plain sentence for the customer."),
         f.Optional("if_left", Scalars.Text, "What happens if nothing is done."),
         f.List("photos", Scalars.FileName.Like("ring-2.jpg"), "Photos of the finding: files in photos/."),

@@ -66,9 +66,14 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
             Line($"#   {part}: {(renewal.Serial is { } serial ? serial + ", " : "")}fitted in job {job.Number} at {job.Use}{(renewal.Use is { } brought ? $", with {brought} of earlier usage" : "")}");
         }
 
-        foreach (var fitted in Story.Unit.Fitted.Where(f => !Story.Renewed.ContainsKey(f.Part)))
+        foreach (var fitted in Story.Unit.Fitted.Where(f => !Story.Renewed.ContainsKey(f.Part) && !Story.MovedOut.ContainsKey(f.Part)))
         {
             Line($"#   {fitted.Part}: {(fitted.Serial is { } serial ? serial + ", " : "")}fitted since {YamlWord.Of(Story.Unit.InService)}");
+        }
+
+        foreach (var (part, to) in Story.MovedOut.OrderBy(m => m.Key, StringComparer.Ordinal))
+        {
+            Line($"#   {part}: {(to is null ? "removed" : $"moved to {to.Serial}")}; write the one you fit under 'renewed'");
         }
 
         foreach (var due in Story.Due)

@@ -26,13 +26,16 @@ internal sealed record UnitStory(
     IReadOnlyDictionary<string, (Renewal Renewal, Job Job)> Renewed,
     IReadOnlyList<ServiceDue> Due)
 {
+    /// <summary>Parts that have been moved out of it to another unit since, each with that unit; null for one that is kept.</summary>
+    public required IReadOnlyDictionary<string, Unit?> MovedOut { get; init; }
+
     /// <summary>The parts to inspect first: those graded renew but not renewed, then those graded watch.</summary>
     public IEnumerable<Part> First => Gearbox.Parts
         .Where(p => GradeOf(p) is Grade.Renew or Grade.Watch)
         .OrderByDescending(p => GradeOf(p));
 
     /// <summary>The other parts on which something is measured.</summary>
-    public IEnumerable<Part> Others => Gearbox.Parts.Where(p => p.Measures.Count > 0).Except(First);
+    public IEnumerable<Part> Others => Gearbox.Parts.Where(p => p.Measures.Count > 0 && !MovedOut.ContainsKey(p.Id)).Except(First);
 
     public static UnitStory Of(BookAssessment assessment, Unit unit, DateOnly received)
     {
@@ -59,13 +62,26 @@ internal sealed record UnitStory(
             }
         }
 
+        // A part that another unit took over is that unit's to inspect.
+        var moved = new Dictionary<string, Unit?>(StringComparer.Ordinal);
+        foreach (var part in gearbox.Parts.Where(p => assessment.Lives.Ledger.InPlace(unit.Id, p.Id) is null && assessment.Lives.StaysIn(unit, p.Id).Any()))
+        {
+            var gone = assessment.Lives.StaysIn(unit, part.Id).Last().Life;
+            moved[part.Id] = gone.Spans[^1].Unit == unit.Id ? null : assessment.Book.Units[gone.Spans[^1].Unit];
+            seen.Remove(part.Id);
+            renewed.Remove(part.Id);
+        }
+
         var last = assessment.Book.JobsOf(unit.Id).LastOrDefault();
         var teeth = last is null
             ? new FittedTeeth(gearbox.RatioSetOf(unit.RatioSet), unit.DropPair, unit.FinalDrive)
             : FittedTeeth.After(assessment.Book, assessment.Jobs[last.Number]);
         return new UnitStory(
             unit, gearbox, assessment.Book.Shop, last, teeth, seen, set, renewed,
-            [.. ServiceAssessment.Of(unit, assessment.Lives, received).Where(d => d.State != DueState.NotYet && d.Part is not null)]);
+            [.. ServiceAssessment.Of(unit, assessment.Lives, received).Where(d => d.State != DueState.NotYet && d.Part is not null)])
+        {
+            MovedOut = moved,
+        };
     }
 
     /// <summary>The last grade of a part; null if it was not inspected since it was fitted.</summary>

@@ -29,6 +29,7 @@ public sealed record BookAssessment(
         var problems = new ProblemList();
         var jobs = part.Jobs.ToDictionary(j => j.Number, j => JobAssessment.Of(part, j, problems), StringComparer.Ordinal);
         var lives = LifeAssessment.Of(part, jobs, problems);
+        LifedPart.Check(lives, problems);
         var gearing = standing.OfEvents(part, problems);
         return new BookAssessment(part, jobs, lives, gearing, problems.InOrder());
     }
@@ -45,6 +46,7 @@ public sealed record BookAssessment(
         // Reads every job once, which tells the problems of each.
         var lives = LifeAssessment.Of(book, jobs, problems);
         jobs.Quiet();
+        LifedPart.Check(lives, problems);
         var gearing = BookGearing.Of(book, files, problems);
         return new BookAssessment(book, jobs, lives, gearing, problems.InOrder());
     }

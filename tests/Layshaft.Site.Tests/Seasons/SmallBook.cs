@@ -50,7 +50,7 @@ internal static class SmallBook
             measures:
               - { id: radius-3, name: Radius on third, new: 0.30 mm, limit: 1.20 mm, gear: 3 }
               - { id: radius-4, name: Radius on fourth, new: 0.30 mm, limit: 1.20 mm, gear: 4 }
-            service_life: 60 h
+            service_life: 58 h
           - { id: front, name: Front bearing, kind: bearing }
           - { id: seal, name: Seal, kind: seal }
         shims:

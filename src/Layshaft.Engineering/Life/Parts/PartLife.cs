@@ -59,6 +59,11 @@ public sealed record PartLife
     /// <summary>Whether <see cref="Total"/> is its whole use since new.</summary>
     public bool TotalIsWhole => Start != LifeStart.UsedUnknown;
 
+    /// <summary>What the part had run before one of its stays.</summary>
+    /// <param name="span">One of <see cref="Spans"/>.</param>
+    /// <returns>Carried use and all earlier stays.</returns>
+    public UseTally UseBefore(LifeSpan span) => Spans.TakeWhile(s => !ReferenceEquals(s, span)).Aggregate(Carried, (tally, s) => tally.Plus(s.Ran));
+
     /// <summary>The part's own use when the unit it was in had a given use: where its wear reading belongs on the axis.</summary>
     /// <param name="unit">Serial number of the unit.</param>
     /// <param name="unitUse">The unit's use.</param>

@@ -52,7 +52,7 @@ public static class EstimateComposer
             [
                 .. new[]
                 {
-                    Before(report, money, waiting), FindingsSection.Compose(report), ComplaintSection.Compose(report), CautionSection.Compose(report), ReportTables.Section(report),
+                    Before(report, money, waiting), FindingsSection.Compose(report), ServiceLife(report), ComplaintSection.Compose(report), CautionSection.Compose(report), ReportTables.Section(report),
                 }.OfType<SectionView>(),
             ],
             PageFrame.Foot(composition));
@@ -120,6 +120,10 @@ public static class EstimateComposer
             Block.Say(composition.Say("offer.running", ("approved", MoneyTable.Amount(money.Approved.Gross, composition)), ("together", MoneyTable.Amount(together.Gross, composition)))),
             new Block { Items = [.. DeclinedLines.Of(report.Job, report.Gearbox, composition)] });
     }
+
+    private static SectionView? ServiceLife(ReportContext report) => ServiceLifeWords.AsFound(report.Job, report.Composition) is { } words
+        ? BlocksView.Section("service-life", report.Composition.Say("history.service_life"), Block.Say(words))
+        : null;
 
     private static string? IfLeft(EstimateLine line, Composition composition) => line.IfLeft is { } what ? composition.Say("finding.if_left", ("what", what)) : null;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Layshaft.Book.Records;
 using Layshaft.Engineering.Life;
+using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Charts;
 using Layshaft.Site.Charts.Life;
 using Layshaft.Site.Pages.Shared;
@@ -40,7 +41,7 @@ internal static class LivesSection
             composition.Say("history.parts.caption"),
             [
                 composition.Say("history.part"), composition.Say("history.serial"), composition.Say("history.fitted"), composition.Say("history.until"),
-                composition.Say("history.here"), composition.Say("history.total"), composition.Say("history.ended"),
+                composition.Say("history.here"), composition.Say("history.total"), composition.Say("history.service_life"), composition.Say("history.ended"),
             ],
             history.Gearbox.Parts.SelectMany(p => history.Lives.StaysIn(history.Unit, p.Id).Select(s => (IReadOnlyList<Cell>)
             [
@@ -50,6 +51,7 @@ internal static class LivesSection
                 Cell.Day(Ended(s.Life, s.Span) ? history.Known(s.Span.To) : history.LastKnown(s.Span.To), composition),
                 Cell.Use(s.Span.Ran, composition),
                 Total(s.Life, s.Span) is { } total ? Cell.Use(total, composition) : Cell.Of(composition.Say("history.total.unknown")),
+                Cell.Use(p.ServiceLife?.Counted(), composition),
                 Cell.Of(composition.Say(EndKey(s.Life, s.Span))),
             ])));
     }
@@ -107,7 +109,7 @@ internal static class LivesSection
     private static Use? Before(PartLife life, LifeSpan span)
     {
         var measure = span.Ran.Measure;
-        var tally = life.Spans.TakeWhile(s => !ReferenceEquals(s, span)).Aggregate(life.Carried, (t, s) => t.Plus(s.Ran));
+        var tally = life.UseBefore(span);
         return !life.TotalIsWhole || tally.Measures.Any(m => m != measure) ? null : new Use(tally.In(measure) ?? 0, measure);
     }
 

@@ -37,6 +37,7 @@ public sealed record WorkSection(
                 : composition.Say("work.build_list_signed", ("done", build.Done.Count), ("steps", report.Gearbox.Build.Count), ("name", signer)));
         }
 
+        lines.AddRange(ServiceLifeWords.AsLeft(job, composition));
         lines.AddRange(LeftOut(report));
         lines.AddRange(report.IsOwn ? Unapproved(report) : []);
         return new SectionView(

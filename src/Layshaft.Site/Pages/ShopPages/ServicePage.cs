@@ -29,7 +29,9 @@ public static class ServicePage
             "shop.service",
             tables,
             Section("visits", "shop.visits", tables[0], shop),
-            Section("parts", "shop.service_parts", tables[1], shop),
+
+            // Unit, part, day and remaining usage: what fits a phone, however many parts are due.
+            Section("parts", "shop.service_parts", tables[1].Only(0, 1, 3, 5), shop),
             Section("looks", "shop.wear_due", tables[2], shop));
     }
 

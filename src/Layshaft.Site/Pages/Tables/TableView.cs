@@ -26,6 +26,14 @@ public sealed record TableView(string Id, string Caption, IReadOnlyList<Column> 
     /// <param name="most">How many at most.</param>
     public TableView First(int most) => Rows.Count <= most ? this : this with { Rows = [.. Rows.Take(most)] };
 
+    /// <summary>The table with some of its columns: the others are in its files.</summary>
+    /// <param name="columns">Their places, counted from 0.</param>
+    public TableView Only(params int[] columns) => this with
+    {
+        Columns = [.. columns.Select(c => Columns[c])],
+        Rows = [.. Rows.Select(r => new Row([.. columns.Select(c => r.Cells[c])]))],
+    };
+
     /// <summary>The table with no more than its last rows.</summary>
     /// <param name="most">How many at most.</param>
     public TableView Last(int most) => Rows.Count <= most ? this : this with { Rows = [.. Rows.TakeLast(most)] };
