@@ -40,11 +40,11 @@ public static class DamageTerms
         .. Of(
             TermFamily.Bearing,
             "subsurface fatigue", "surface fatigue", "abrasive bearing wear", "adhesive wear", "moisture corrosion",
-            "false brinelling", "bearing fretting", "current leakage", "bearing overload", "debris dents", "handling dents",
+            "false brinelling", "bearing fretting", "electrical erosion", "brinelling", "debris dents", "handling dents",
             "forced fracture", "fatigue fracture", "thermal cracking", "heat discolouration"),
         .. Of(
             TermFamily.Engagement,
-            "rounded dogs", "chipped dog", BackCutWorn, "heat-coloured dogs", "dog corner radius", "burred dogs", "worn fork pads", "heat-coloured fork",
+            "rounded dogs", "chipped dog", BackCutWorn, "blued dogs", "dog corner radius", "burred dogs", "worn fork pads", "blued fork",
             "bent fork", "worn detent", "worn hub splines", "ring tight on hub", "cracked ring"),
     ];
 
