@@ -58,7 +58,7 @@ internal sealed partial class Planting
 
     /// <summary>The numbers of what was planted and stands in a text.</summary>
     public static IEnumerable<int> In(string text) =>
-        Words().Matches(text).Select(m => m.Groups[1].Value).Concat(Amounts().Matches(Thousands().Replace(text, "$1$2")).Select(m => m.Groups[1].Value))
+        Words().Matches(text).Select(m => m.Groups[1].Value).Concat(Amounts().Matches(Thousands().Replace(Paths().Replace(text, string.Empty), "$1$2")).Select(m => m.Groups[1].Value))
             .Select(n => int.Parse(n, CultureInfo.InvariantCulture));
 
     /// <summary>A word of its own in a name such as <c>units/W:a.yaml</c>.</summary>
@@ -142,6 +142,10 @@ internal sealed partial class Planting
 
     [GeneratedRegex("w([0-9]{4})(?:zq|<ö&zq)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Words();
+
+    // The coordinates of a drawing's line can look like an amount.
+    [GeneratedRegex(" d=\"[MLHVZCA0-9 .-]*\"")]
+    private static partial Regex Paths();
 
     [GeneratedRegex("1([0-9]{3})[.]37")]
     private static partial Regex Amounts();

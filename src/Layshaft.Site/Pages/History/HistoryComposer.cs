@@ -3,7 +3,7 @@ using Layshaft.Site.Pages.Tables;
 
 namespace Layshaft.Site.Pages.History;
 
-/// <summary>Says what a unit's history says: its seasons, its parts' lives, every trend, its gearing, its settings.</summary>
+/// <summary>Says what a unit's history says: its state, its seasons, its parts' lives, every trend, its gearing, its settings.</summary>
 public static class HistoryComposer
 {
     /// <summary>The tables of every history, by their short names.</summary>
@@ -22,9 +22,10 @@ public static class HistoryComposer
         ];
         var sections = new[]
         {
+            NowSection.Compose(history, trends),
             JobsSection.Compose(history, tables[0], tables[1]),
             LivesSection.Compose(history, tables[2]),
-            trends.Compose(tables[4]),
+            trends.Compose(),
             GearingSection.Compose(history, tables[5]),
             SettingsSection.Compose(history, tables[6]),
             DataFiles.Section(history.Page, tables, composition),

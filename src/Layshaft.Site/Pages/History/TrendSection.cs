@@ -8,8 +8,8 @@ namespace Layshaft.Site.Pages.History;
 /// <summary>How the parts in a unit wear: each trend that can be said, and where nothing can be said, why.</summary>
 internal sealed class TrendSection(HistoryContext history)
 {
-    // The most pressing ones are drawn in the open; a dozen drawings in a row would hide what matters.
-    private const int ShownOpen = 3;
+    // The most pressing one is drawn in the open; a dozen drawings in a row would hide what matters.
+    private const int ShownOpen = 1;
 
     private readonly Composition composition = history.Composition;
     private readonly IReadOnlyList<TrendAssessment> trends =
@@ -18,7 +18,10 @@ internal sealed class TrendSection(HistoryContext history)
             .OrderBy(t => t.Line is null).ThenBy(t => t.Line?.LookAgainWithin ?? 0).ThenBy(t => t.Line?.Remaining ?? 0),
     ];
 
-    public SectionView? Compose(TableView table)
+    /// <summary>What is measured on the parts that are in the unit now.</summary>
+    public IReadOnlyList<TrendAssessment> Trends => trends;
+
+    public SectionView? Compose()
     {
         if (trends.Count == 0)
         {
@@ -30,7 +33,7 @@ internal sealed class TrendSection(HistoryContext history)
             "trends",
             composition.Say("history.trends"),
             [
-                .. said.Length > 0 ? [Block.Say(composition.Say("history.trends.how")), new Block { Table = table }] : Array.Empty<Block>(),
+                .. said.Length > 0 ? [Block.Say(composition.Say("history.trends.how"))] : Array.Empty<Block>(),
                 .. said.Select((t, i) => Shown(t, folded: i >= ShownOpen)),
                 .. Unsaid(),
             ]);
@@ -84,9 +87,8 @@ internal sealed class TrendSection(HistoryContext history)
 
     private IEnumerable<string> Words(TrendAssessment trend)
     {
-        var (line, look) = (trend.Line!, trend.LookAgain!);
-        // Said in whole hours: less than one is now.
-        var now = Math.Floor(line.LookAgainWithin) <= 0;
+        var line = trend.Line!;
+        var now = IsNow(line);
         yield return line.LimitReached
             ? composition.Say("history.trend.reached")
             : now && line.RemainingBounds.Upper is null
@@ -96,13 +98,7 @@ internal sealed class TrendSection(HistoryContext history)
             : line.RemainingBounds.Upper is { } latest
                 ? composition.Say("history.trend.between", ("expected", Amount(trend, line.Remaining)), ("least", Amount(trend, line.LookAgainWithin)), ("most", Amount(trend, Math.Ceiling(latest))))
                 : composition.Say("history.trend.open", ("expected", Amount(trend, line.Remaining)), ("least", Amount(trend, line.LookAgainWithin)));
-        yield return now
-            ? composition.Say("history.trend.inspect_now")
-            : look is { EarliestBy: { } earliest, LatestBy: { } latestBy } && earliest < latestBy
-                ? composition.Say("history.trend.inspect_range", ("use", Amount(trend, line.LookAgainWithin)), ("earliest", composition.Figures.Date(earliest)), ("latest", composition.Figures.Date(latestBy)))
-            : look.By is { } by
-                ? composition.Say("history.trend.inspect", ("use", Amount(trend, line.LookAgainWithin)), ("date", composition.Figures.Date(by)))
-                : composition.Say("history.trend.inspect_use", ("use", Amount(trend, line.LookAgainWithin)));
+        yield return Inspect(trend);
         if (!line.Curve.IsStraight)
         {
             yield return composition.Say(line.Curve.Power > 1 ? "history.trend.faster" : "history.trend.slower");
@@ -112,6 +108,22 @@ internal sealed class TrendSection(HistoryContext history)
         {
             yield return composition.Say("history.trend.held");
         }
+    }
+
+    // Said in whole hours: less than one is now.
+    private static bool IsNow(WearTrendLine line) => Math.Floor(line.LookAgainWithin) <= 0;
+
+    /// <summary>When a part with a trend is due for inspection, in one sentence.</summary>
+    public string Inspect(TrendAssessment trend)
+    {
+        var (line, look) = (trend.Line!, trend.LookAgain!);
+        return IsNow(line)
+            ? composition.Say("history.trend.inspect_now")
+            : look is { EarliestBy: { } earliest, LatestBy: { } latestBy } && earliest < latestBy
+                ? composition.Say("history.trend.inspect_range", ("use", Amount(trend, line.LookAgainWithin)), ("earliest", composition.Figures.Date(earliest)), ("latest", composition.Figures.Date(latestBy)))
+            : look.By is { } by
+                ? composition.Say("history.trend.inspect", ("use", Amount(trend, line.LookAgainWithin)), ("date", composition.Figures.Date(by)))
+                : composition.Say("history.trend.inspect_use", ("use", Amount(trend, line.LookAgainWithin)));
     }
 
     // One sentence for each reason, over the parts that it holds for.

@@ -16,12 +16,15 @@ namespace Layshaft.Site.Pages.Report;
 /// <param name="Remarks">What to bear in mind with the reading.</param>
 internal sealed record Evidence(string Name, string Value, string Share, RawHtml Gauge, IReadOnlyList<string> Remarks)
 {
-    public static Evidence Of(MeasureAssessment measure, FindingAssessment finding, ReportContext report)
+    public static Evidence Of(MeasureAssessment measure, FindingAssessment finding, ReportContext report) =>
+        Of(measure, finding.Part, report.Composition) with { Remarks = [.. RemarksOn(measure, finding, report)] };
+
+    /// <summary>The measurement without remarks.</summary>
+    public static Evidence Of(MeasureAssessment measure, Part part, Composition composition)
     {
-        var (composition, asked, share) = (report.Composition, measure.Measure, measure.Wear.ShareUsed);
+        var (asked, share) = (measure.Measure, measure.Wear.ShareUsed);
         var decimals = Measured.DecimalsOf(measure.Instrument?.Resolution, asked.New, asked.Limit);
         var written = Measured.DecimalsWritten(asked.New, asked.Limit);
-        var grading = finding.Part.Grading;
         return new Evidence(
             asked.Name,
             Measured.WithUncertainty(measure.Wear.Measured, decimals, composition.Figures),
@@ -31,10 +34,10 @@ internal sealed record Evidence(string Name, string Value, string Share, RawHtml
                 share.UncertaintyIsKnown ? share.Lower : null,
                 share.UncertaintyIsKnown ? share.Upper : null,
                 new LevelMark(0, composition.Say("gauge.new", ("size", Measured.Figure(asked.New, written, composition.Figures).Text))),
-                new LevelMark(grading.WatchFrom, composition.Say("gauge.watch")),
-                grading.RenewFrom,
+                new LevelMark(part.Grading.WatchFrom, composition.Say("gauge.watch")),
+                part.Grading.RenewFrom,
                 new LevelMark(1, composition.Say("gauge.limit", ("size", Measured.Figure(asked.Limit, written, composition.Figures).Text))))),
-            [.. RemarksOn(measure, finding, report)]);
+            []);
     }
 
     private static IEnumerable<string> RemarksOn(MeasureAssessment measure, FindingAssessment finding, ReportContext report)
