@@ -43,7 +43,7 @@ internal static class CornerChecks
 
         if (plan is { WindFrom: not null, Wind: { } speed } && speed > Speed.Zero && venue.Straights.Where(s => s.Heading is null).Select(s => s.Name).ToArray() is { Length: > 0 } without)
         {
-            check.Problems.Note("no-heading", plan.Origin.At("wind_from"), $"The wind is taken as a head wind on {string.Join(", ", without)}: {(without.Length == 1 ? "it has" : "they have")} no heading.", $"Add 'heading: …' to the straights of {venue.Name}.");
+            check.Problems.Note("no-heading", plan.Origin.At("wind_from"), $"The wind is taken as a headwind on {string.Join(", ", without)}: {(without.Length == 1 ? "it has" : "they have")} no heading.", $"Add 'heading: …' to the straights of {venue.Name}.");
         }
     }
 }

@@ -15,7 +15,7 @@ namespace Layshaft.Book.Records;
 /// <param name="Pressure">Of the air at the venue; null to take it from the altitude.</param>
 /// <param name="Humidity">Relative, as a fraction.</param>
 /// <param name="Wind">Wind speed near the ground; null for calm.</param>
-/// <param name="WindFrom">The compass direction it comes from; null to take it as a head wind everywhere.</param>
+/// <param name="WindFrom">The compass direction it comes from; null to take it as a headwind everywhere.</param>
 /// <param name="Corners">Corner speeds at this event.</param>
 /// <param name="DropPair">Drop gears fitted for it.</param>
 /// <param name="FinalDrive">Final drive fitted for it.</param>
@@ -47,7 +47,7 @@ public sealed record EventPlan(
         f.OptionalValue("pressure", Quantities.Pressure, "Air pressure at the venue. Default: calculated from the altitude."),
         f.OptionalValue("humidity", Scalars.Part.Like("60 %"), "Relative humidity."),
         f.OptionalValue("wind", Quantities.Speed.Like("18 km/h"), "Wind speed near the ground. Default: calm."),
-        f.OptionalValue("wind_from", Quantities.Compass.Like("240°"), "Compass direction the wind comes from. Without it the wind is a head wind on every straight."),
+        f.OptionalValue("wind_from", Quantities.Compass.Like("240°"), "Compass direction the wind comes from. Without it the wind is a headwind on every straight."),
         f.List("corners", CornerSpeeds.OfEvent, "Corner speeds expected or measured at this event. They take precedence over those of car and venue."),
         f.OptionalValue("drop_pair", Scalars.Teeth, "Drop gears fitted for the event, driven/driver."),
         f.OptionalValue("final_drive", Scalars.FinalDrive, "Final drive fitted for the event, crown wheel/pinion."),

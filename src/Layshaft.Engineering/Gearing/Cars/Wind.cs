@@ -5,7 +5,7 @@ namespace Layshaft.Engineering.Gearing;
 /// <summary>The wind over a venue. Immutable.</summary>
 /// <param name="Speed">Wind speed near the ground, 0 to 40 m/s; a negative speed is taken as a tail wind.</param>
 /// <param name="From">
-/// The compass direction that it comes from; null when it is to be taken as a head wind on every straight, the worst case.
+/// The compass direction that it comes from; null when it is to be taken as a headwind on every straight, the worst case.
 /// </param>
 public sealed record Wind(Speed Speed, Angle? From = null)
 {
