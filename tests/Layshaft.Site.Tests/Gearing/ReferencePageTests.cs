@@ -104,6 +104,23 @@ public class ReferencePageTests
     }
 
     [Fact]
+    public void A_speed_past_the_tyres_rating_or_the_output_shafts_limit_is_marked_with_its_limit()
+    {
+        var subject = s_subjects.Single(s => s.Id == "car-saloon-44"); // tyre rated W, 270 km/h; output shaft 9000 rpm
+        var wall = WallComposer.Compose(s_demo, subject, 0);
+        Assert.All(wall.Rows.SelectMany(r => r.Cells), c => Assert.Equal(int.Parse(c.Second, System.Globalization.CultureInfo.InvariantCulture) > 270, c.Past?.Contains("tyre speed rating", StringComparison.Ordinal) ?? false));
+        Assert.Contains(wall.Rows.SelectMany(r => r.Cells), c => c.Past is not null);
+        Assert.Contains(wall.Rows.SelectMany(r => r.Cells), c => c.Past is null);
+        var marked = wall.Rows.Sum(r => r.Cells.Count(c => c.Past is not null));
+        Assert.Equal(marked, new HtmlParser().ParseDocument(DemoBook.Render(s_demo, WallComposer.Template, wall)).QuerySelectorAll("td .past[aria-label^='exceeds ']").Length);
+
+        // 8200 rpm behind 0.875 x 0.765 (26/34) turns the output shaft at 12 255 rpm.
+        var shaft = ReferenceComposer.Page(s_demo, subject).Combinations.First(c => c.Heading.Contains("26/34", StringComparison.Ordinal));
+        Assert.Contains("output shaft limit", shaft.Rows[^1].Past, StringComparison.Ordinal);
+        Assert.Null(shaft.Rows[0].Past);
+    }
+
+    [Fact]
     public void Pages_need_no_script_and_are_the_same_each_time()
     {
         var first = Pages().ToList();

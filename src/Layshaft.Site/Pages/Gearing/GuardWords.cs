@@ -16,7 +16,10 @@ internal static class GuardWords
 
     /// <summary>The limits that are passed, in a few words.</summary>
     public static string Limits(Eng.GearingCandidate candidate, Composition composition) =>
-        string.Join(", ", candidate.PassedLimits.Select(p => composition.Say("gearing.limit." + Key(p.Caution.Kind))));
+        string.Join(", ", candidate.PassedLimits.Select(p => Limit(p.Caution.Kind, composition)));
+
+    /// <summary>A limit in a few words.</summary>
+    public static string Limit(Eng.GearingCautionKind kind, Composition composition) => composition.Say("gearing.limit." + Key(kind));
 
     /// <summary>Why nothing in stock can be used, and what would help.</summary>
     public static string Shortfall(Eng.LimitShortfall shortfall, Composition composition) => composition.Say(

@@ -44,6 +44,7 @@ public static class ReferenceComposer
             subject.Description,
             subject.Tyres.Count == 1 ? composition.Say("reference.one_tyre", ("tyre", subject.Tyres[0].Words)) : null,
             composition.Say("reference.limit", ("rpm", composition.Figures.Rpm(subject.Limit).Text)),
+            subject.Tyres.Count > 0 ? composition.Say("reference.past") : null,
             composition.Say("reference.manual"),
         ];
         return new ReferencePage(
@@ -86,7 +87,7 @@ public static class ReferenceComposer
             table is null ? null : SpeedPerGearChart.Draw(
                 SpeedPerGear.Input(new ChartFrame(choice.Id, heading, composition.Say("reference.chart_words", ("gears", gears))), table, null, null, composition),
                 ChartSize.Compact),
-            [.. train.Gears.Select((g, i) => Row(g, i + 1, train, table, composition))]);
+            [.. train.Gears.Select((g, i) => Row(g, i + 1, train, table, choice, subject, composition))]);
     }
 
     private static string? Rests(Choice choice, ReferenceSubject subject, Composition composition)
@@ -99,7 +100,7 @@ public static class ReferenceComposer
         return parts.Any(p => p is not null) ? string.Join(' ', parts.OfType<string>()) : null;
     }
 
-    private static ReferenceRow Row(Eng.Gear gear, int number, Eng.Drivetrain train, Eng.SpeedTable? table, Composition composition)
+    private static ReferenceRow Row(Eng.Gear gear, int number, Eng.Drivetrain train, Eng.SpeedTable? table, Choice choice, ReferenceSubject subject, Composition composition)
     {
         var row = table?.Rows[number - 1];
         return new ReferenceRow(
@@ -108,6 +109,7 @@ public static class ReferenceComposer
             composition.Figures.Number(train.OverallRatio(number), 3).Text,
             row is null ? null : composition.Figures.Speed(row.SpeedPer1000Rpm, 1).Both,
             row is null ? null : composition.Figures.Speed(row.SpeedAtLimit).Both,
+            row is null ? null : PublicLimits.Exceeded(row, train, choice, subject, composition),
             row?.EngineSpeedAfterUpshift is { } lands ? composition.Figures.Rpm(lands).Text : null);
     }
 }

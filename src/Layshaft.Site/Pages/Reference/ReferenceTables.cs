@@ -32,7 +32,7 @@ public static class ReferenceTables
             [
                 composition.Say("reference.head.gear"), composition.Say("life.data.set"), composition.Say("life.data.driver"), composition.Say("life.data.driven"),
                 composition.Say("life.data.final"), composition.Say("life.data.tyre"), composition.Say("life.data.gear_driver"), composition.Say("life.data.gear_driven"),
-                composition.Say("reference.head.overall"), composition.Say("reference.head.thousand"), composition.Say("reference.head.limit"), composition.Say("reference.head.next_gear"),
+                composition.Say("reference.head.overall"), composition.Say("reference.head.thousand"), composition.Say("reference.head.limit"), composition.Say("reference.head.next_gear"), composition.Say("gearing.head.limits"),
             ],
             choices.SelectMany(c => Rows(c, subject, composition)));
     }
@@ -56,6 +56,7 @@ public static class ReferenceTables
             table is null ? Cell.Empty : Cell.Speed(table.Rows[i].SpeedPer1000Rpm, 1, composition),
             table is null ? Cell.Empty : Cell.Speed(table.Rows[i].SpeedAtLimit, 0, composition),
             table?.Rows[i].EngineSpeedAfterUpshift is { } lands ? Cell.Rpm(lands, composition) : Cell.Empty,
+            Cell.Of(table is null ? null : PublicLimits.Exceeded(table.Rows[i], train, choice, subject, composition)),
         ]);
     }
 

@@ -58,8 +58,9 @@ public sealed record Combination(string Classes, string Heading, string? Rests, 
 /// <param name="Overall">Engine turns for one turn of the wheels.</param>
 /// <param name="PerThousand">Speed at 1000 rpm; null where no tyre is known.</param>
 /// <param name="AtLimit">Speed at the limit; null where no tyre is known.</param>
+/// <param name="Past">The limits that the speed at the limit exceeds, in words; null for none.</param>
 /// <param name="Lands">Engine speed after an upshift at the limit; null in top gear.</param>
-public sealed record ReferenceRow(string Gear, string Teeth, string Overall, string? PerThousand, string? AtLimit, string? Lands);
+public sealed record ReferenceRow(string Gear, string Teeth, string Overall, string? PerThousand, string? AtLimit, string? Past, string? Lands);
 
 /// <summary>A chart for the wall: the speed at the limit in every gear with every pair and final drive.</summary>
 /// <param name="Head">Head of the page.</param>
@@ -69,9 +70,10 @@ public sealed record ReferenceRow(string Gear, string Teeth, string Overall, str
 /// <param name="Gears">The names of the gears, one for each column.</param>
 /// <param name="Rows">One row for each drop pair.</param>
 /// <param name="Data">Links to the figures beside the page.</param>
+/// <param name="Past">What the mark of a limit means.</param>
 /// <param name="Foot">What comes first.</param>
 public sealed record WallPage(
-    PageHead Head, string Heading, string Rests, IReadOnlyList<WallFinal> Finals, IReadOnlyList<string> Gears, IReadOnlyList<WallRow> Rows, SectionView Data, string Foot);
+    PageHead Head, string Heading, string Rests, IReadOnlyList<WallFinal> Finals, IReadOnlyList<string> Gears, IReadOnlyList<WallRow> Rows, SectionView Data, string Past, string Foot);
 
 /// <summary>A final drive over its columns.</summary>
 /// <param name="Words">The final drive.</param>
@@ -86,5 +88,6 @@ public sealed record WallRow(string Pair, IReadOnlyList<WallCell> Cells);
 /// <summary>A speed in both units.</summary>
 /// <param name="First">In the shop's unit.</param>
 /// <param name="Second">In the other one.</param>
+/// <param name="Past">The limits that the speed exceeds, in words; null for none.</param>
 /// <param name="Begins">Whether a final drive's columns begin here.</param>
-public sealed record WallCell(string First, string Second, bool Begins);
+public sealed record WallCell(string First, string Second, string? Past, bool Begins);

@@ -35,6 +35,7 @@ public static class WallComposer
             [.. box.Stock.FinalDrives.SelectMany(_ => gears.Select(g => g.Name))],
             [.. box.Stock.DropPairs.Select(p => Row(p, box.Drivetrain, box.Stock.FinalDrives, subject, tyre, composition))],
             DataFiles.Section(page, ReferenceTables.OfWall(composition, subject, tyre), composition),
+            composition.Say("reference.past"),
             composition.Say("reference.manual"));
     }
 
@@ -42,15 +43,19 @@ public static class WallComposer
         Eng.ToothPair? pair, Eng.Drivetrain train, IReadOnlyList<Eng.FinalDrive> finals, ReferenceSubject subject, int tyre, Composition composition) => new(
         GearingWords.Pair(pair, composition),
         [
-            .. finals.SelectMany(final => Eng.SpeedTable.For(train.With(pair, final), subject.Tyres[tyre].Tyre, subject.Limit).Require().Rows
-                .Select((row, i) => Cell(row.SpeedAtLimit, i == 0, composition))),
+            .. finals.SelectMany(final =>
+            {
+                var gears = train.With(pair, final);
+                return Eng.SpeedTable.For(gears, subject.Tyres[tyre].Tyre, subject.Limit).Require().Rows
+                    .Select((row, i) => Cell(row.SpeedAtLimit, PublicLimits.Exceeded(row, gears, new Choice(0, 0, 0, tyre), subject, composition), i == 0, composition));
+            }),
         ]);
 
-    private static WallCell Cell(Speed speed, bool begins, Composition composition)
+    private static WallCell Cell(Speed speed, string? past, bool begins, Composition composition)
     {
         var first = composition.Figures.Speed(speed);
         var other = first.Unit == "km/h" ? speed.MilesPerHour : speed.KilometersPerHour;
-        return new WallCell(first.Number, composition.Figures.Number(other).Text, begins);
+        return new WallCell(first.Number, composition.Figures.Number(other).Text, past, begins);
     }
 
     private static string Units(Composition composition) => composition.Figures.Speed(Speed.Zero).Unit == "km/h"
