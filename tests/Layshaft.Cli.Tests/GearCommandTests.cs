@@ -39,6 +39,52 @@ public sealed class GearCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_unit_stands_for_its_car_and_its_fitted_gears()
+    {
+        var byUnit = Run("--unit", "s6-103", "--venue", "brackwater");
+        Assert.Equal(0, byUnit.Code);
+        Assert.Equal(Run("--car", "saloon-44", "--venue", "brackwater").Output, byUnit.Output);
+        var other = Run("--unit", "s6-103", "--car", "saloon-8", "--venue", "brackwater").Output;
+        Assert.StartsWith("Saloon, car 8 at Brackwater, Calvane S6 (S6-103)", other, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_day_has_its_temperature_and_wind()
+    {
+        var (code, output, errors) = Run("--unit", "s6-103", "--venue", "brackwater", "--temperature", "30 °C", "--wind", "36 km/h from 240°");
+        Assert.Equal((0, string.Empty), (code, errors));
+        Assert.Contains("(as given for the day), wind 22 mph (36 km/h) from 240°.", output, StringComparison.Ordinal);
+        Assert.Contains("headwind 22 mph (36 km/h) everywhere", Run("--unit", "s6-103", "--venue", "brackwater", "--wind", "36 km/h").Output, StringComparison.Ordinal);
+        double TopSpeed(string[] day)
+        {
+            using var json = JsonDocument.Parse(Run(["--unit", "s6-103", "--venue", "brackwater", "--json", .. day]).Output);
+            return json.RootElement.GetProperty("choices").EnumerateArray().Max(c => c.GetProperty("top_speed").GetProperty("value").GetDouble());
+        }
+
+        Assert.True(TopSpeed(["--wind", "36 km/h"]) < TopSpeed([]) - 3);
+    }
+
+    [Theory]
+    [InlineData("--temperature", "warm", "--temperature: ")]
+    [InlineData("--wind", "18", "--wind: ")]
+    [InlineData("--wind", "18 km/h from west", "--wind: ")]
+    [InlineData("--wind", "400 km/h", "wind")]
+    public void A_day_that_cannot_be_is_refused(string option, string text, string message)
+    {
+        var (code, output, errors) = Run("--unit", "s6-103", "--venue", "brackwater", option, text);
+        Assert.Equal((2, string.Empty), (code, output));
+        Assert.Contains(message, errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_unit_or_car_it_asks_for_one()
+    {
+        var (code, _, errors) = Run("--venue", "brackwater");
+        Assert.Equal(2, code);
+        Assert.Contains("Neither --unit nor --car is given. Write one of them.", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void It_checks_gears_that_are_not_in_stock()
     {
         var (code, output, _) = Run("--car", "prototype-27", "--venue", "thornhollow", "--final", "41/11");

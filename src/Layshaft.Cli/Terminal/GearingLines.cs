@@ -14,7 +14,7 @@ internal sealed class GearingLines(SpeedUnit speed)
 
     public void Write(GearingAnswer answer, TextWriter output)
     {
-        output.WriteLine($"{answer.Case.Setup.Car.Name} at {answer.Case.Venue.Name}, {answer.Case.Box.Gearbox.Name} ({answer.Case.Unit.Serial}), air of {Number(answer.Case.Air.Air.Density.KilogramsPerCubicMeter, "0.000")} kg/m³ ({Source(answer.Case.Air)})");
+        output.WriteLine($"{answer.Case.Setup.Car.Name} at {answer.Case.Venue.Name}, {answer.Case.Box.Gearbox.Name} ({answer.Case.Unit.Serial}), air of {Number(answer.Case.Air.Air.Density.KilogramsPerCubicMeter, "0.000")} kg/m³ ({Source(answer.Case.Air)}), {Wind(answer.Case.Car.Conditions.Wind)}.");
         output.WriteLine();
         foreach (var line in Answer(answer))
         {
@@ -237,6 +237,10 @@ internal sealed class GearingLines(SpeedUnit speed)
         var seconds = Math.Round(time.Seconds, difference.Decimals) + 0.0; // no minus before a zero
         return $"{(withSign && seconds > 0 ? "+" : "")}{Number(seconds, format)} ± {Number(difference.Expanded.Seconds, format)} s";
     }
+
+    private string Wind(Eng.Wind? wind) => wind is null ? "calm"
+        : wind.From is { } from ? $"wind {Quantity(wind.Speed)} from {Number(from.Degrees, "0")}°"
+        : $"headwind {Quantity(wind.Speed)} everywhere";
 
     private static string Source(EventAir air) => air.Source == AirSource.Altitude ? "standard air at the venue's altitude" : "as given for the day";
 
