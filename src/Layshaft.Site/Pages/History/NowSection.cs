@@ -1,4 +1,3 @@
-using Layshaft.Book.Records;
 using Layshaft.Engineering.Measurement;
 using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Pages.Report;
