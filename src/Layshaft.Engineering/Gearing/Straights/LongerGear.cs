@@ -22,10 +22,18 @@ internal static class LongerGear
     /// <summary>
     /// Both ways end in the longer gear at the same speed, at other times and places. From there on they are the same motion, so the
     /// gap at the brakes is the difference in time less that in place over the speed at the brakes. It changes sign at one such
-    /// speed, which is compared with what the car reaches at most.
+    /// speed, which is compared with what the car reaches at most. The momentum that the engine gives back at the shift was brought out
+    /// of the corner, where it cost the work: it does not speak for the shorter gear.
     /// </summary>
-    internal static LongerGearVerdict Weigh(CarModel car, GearLimits gears, in StraightTask task, int gear, double exitMps)
+    /// <param name="car">The car.</param>
+    /// <param name="gears">Its gears.</param>
+    /// <param name="task">The straight.</param>
+    /// <param name="gear">The shorter gear, from 0.</param>
+    /// <param name="exitMps">Speed at the corner exit.</param>
+    /// <param name="broughtS">Time that this momentum is worth to a run in the shorter gear.</param>
+    internal static LongerGearVerdict Weigh(CarModel car, GearLimits gears, in StraightTask task, int gear, double exitMps, out double broughtS)
     {
+        broughtS = 0;
         double shiftMps = gears.ShiftMps[gear];
         var shorter = new DriveLaw(car, task.Road, gears.OverallRatio[gear], gears.Efficiency[gear]);
         var longer = new DriveLaw(car, task.Road, gears.OverallRatio[gear + 1], gears.Efficiency[gear + 1]);
@@ -45,8 +53,9 @@ internal static class LongerGear
         double lostS = sixth * (atExit + (4 * atMiddle) + atShift);
         double lostM = sixth * ((exitMps * atExit) + (4 * middleMps * atMiddle) + (shiftMps * atShift));
         double slowedMps = -car.ShiftTimeS * new CoastLaw(car, task.Road).At(shiftMps);
-        double givenBackMps = EngineMomentum.SpeedAfterMps(car, gears, gear, shiftMps, shiftMps) - shiftMps;
-        double shiftS = car.ShiftTimeS + ((slowedMps - givenBackMps) / longer.At(shiftMps));
+        double shiftS = car.ShiftTimeS + (slowedMps / longer.At(shiftMps));
+        EngineMomentum momentum = EngineMomentum.At(car, gears, task.Road, gear, shiftMps, shiftMps);
+        broughtS = momentum.TimeS * Math.Max(0, (momentum.Mps2 / longer.At(shiftMps)) - 1);
         if (lostS >= shiftS)
         {
             return LongerGearVerdict.Slower;

@@ -19,7 +19,7 @@ internal static class StraightRunner
             return Run(car, gears, task, shortest, trace);
         }
 
-        switch (LongerGear.Weigh(car, gears, task, shortest.Gear, exitMps))
+        switch (LongerGear.Weigh(car, gears, task, shortest.Gear, exitMps, out double broughtS))
         {
             case LongerGearVerdict.Slower:
                 return Run(car, gears, task, shortest, trace);
@@ -28,7 +28,7 @@ internal static class StraightRunner
             default:
                 StraightFigures first = Run(car, gears, task, shortest, null);
                 StraightFigures second = Run(car, gears, task, longer, null);
-                bool isQuicker = second.IsFinished && (!first.IsFinished || second.TimeS <= first.TimeS);
+                bool isQuicker = second.IsFinished && (!first.IsFinished || second.TimeS <= first.TimeS + broughtS);
                 return trace is null ? (isQuicker ? second : first) : Run(car, gears, task, isQuicker ? longer : shortest, trace);
         }
     }
@@ -287,10 +287,14 @@ internal static class StraightRunner
                 return Brake();
             }
 
-            if (to > from)
+            if (to > from && _motion.SpeedMps > 0)
             {
-                _motion.SpeedMps = EngineMomentum.SpeedAfterMps(car, gears, from, before.SpeedMps, _motion.SpeedMps);
-                trace?.Add(_motion);
+                EngineMomentum momentum = EngineMomentum.At(car, gears, _task.Road, from, before.SpeedMps, _motion.SpeedMps);
+                bounds.UntilTimeS = Math.Min(LongestS, _motion.TimeS + momentum.TimeS);
+                if (momentum.TimeS > 0 && MotionIntegrator.Advance(new SteadyLaw(momentum.Mps2), ref _motion, bounds, trace) == MotionEnd.Finished)
+                {
+                    return Brake();
+                }
             }
 
             if (_motion.SpeedMps <= 0 || _motion.TimeS >= LongestS)
