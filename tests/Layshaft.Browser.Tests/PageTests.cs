@@ -23,7 +23,7 @@ public class PageTests(PublishedDemo demo)
         Assert.True(demo.Reports.Count >= 9);
         Assert.Contains(demo.Pages, p => p.StartsWith("reference/", StringComparison.Ordinal));
         Assert.Contains(demo.Pages, p => p.StartsWith("customers/", StringComparison.Ordinal) && p.Count(c => c == '/') == 2);
-        Assert.True(demo.OneOfEachKind.Count >= 11);
+        Assert.True(demo.OneOfEachKind.Count >= 12);
     }
 
     [Fact]

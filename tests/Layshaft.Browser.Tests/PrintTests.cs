@@ -53,8 +53,28 @@ public class PrintTests(PublishedDemo demo)
     }
 
     [Theory]
-    [InlineData("A4", "shop/lives.html")]
-    [InlineData("Letter", "shop/lives.html")]
+    [InlineData("A4")]
+    [InlineData("Letter")]
+    public async Task A_lap_sheet_prints_on_one_sheet_with_its_caution(string paper)
+    {
+        await using var context = await demo.Chromium.NewContextAsync();
+        var sheets = demo.Pages.Where(p => p.EndsWith("/lap.html", StringComparison.Ordinal)).ToArray();
+        Assert.True(sheets.Length > 4);
+        foreach (var path in sheets)
+        {
+            var page = await context.NewPageAsync();
+            await page.GotoAsync(demo.Address(path));
+            await page.EvaluateAsync("() => document.fonts.ready.then(() => true)");
+            using var pdf = PdfDocument.Open(await page.PdfAsync(new PagePdfOptions { Format = paper }));
+            await page.CloseAsync();
+            Assert.True(pdf.NumberOfPages == 1, $"{path}: {pdf.NumberOfPages} pages");
+            Assert.Contains("Calculatedspeeds,notpermittedspeeds", Unspaced(pdf.GetPage(1).Text), StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("A4", "shop/service.html")]
+    [InlineData("Letter", "shop/service.html")]
     [InlineData("A4", "reference/terms.html")]
     [InlineData("Letter", "reference/terms.html")]
     public async Task No_printed_page_ends_with_a_heading_or_with_the_sentence_under_it(string paper, string path)

@@ -25,7 +25,7 @@ public sealed class PublishedDemo : IAsyncLifetime
         .Order(StringComparer.Ordinal)];
 
     /// <summary>The pages of jobs: reports, and estimates that wait for an answer.</summary>
-    public IReadOnlyList<string> Reports => [.. Pages.Where(p => p.StartsWith("customers/", StringComparison.Ordinal) && p.Count(c => c == '/') == 3 && KindOf(p) != Empty)];
+    public IReadOnlyList<string> Reports => [.. Pages.Where(p => p.StartsWith("customers/", StringComparison.Ordinal) && KindOf(p) is "report" or "estimate")];
 
     /// <summary>The reports on finished jobs.</summary>
     public IReadOnlyList<string> FinishedReports => [.. Reports.Where(p => KindOf(p) == "report")];
@@ -81,6 +81,7 @@ public sealed class PublishedDemo : IAsyncLifetime
         return parts[0] != "customers" ? $"{parts[0]}/{parts[^1].Split('-')[0]}"
             : parts[1].Length != CustomerKeys.Length ? Empty
             : parts.Length == 3 ? "history"
+            : parts[^1] == "lap.html" ? "lap sheet"
             : File.ReadAllText(Path.Combine(Site, page)).Contains("class=\"answer\"", StringComparison.Ordinal) ? "estimate"
             : "report";
     }

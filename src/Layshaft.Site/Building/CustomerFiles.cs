@@ -4,6 +4,7 @@ using Layshaft.Book.Records;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.Estimates;
 using Layshaft.Site.Pages.History;
+using Layshaft.Site.Pages.LapSheets;
 using Layshaft.Site.Pages.Report;
 using Layshaft.Site.Templates;
 
@@ -64,6 +65,14 @@ internal sealed class CustomerFiles(TemplateEngine engine, IBookFiles files, Act
         foreach (var file in SheetFiles.Beside(path, title, ReportTables.Names, () => ReportTables.Of(scope.Composition, view, job), scope))
         {
             yield return file;
+        }
+
+        if (LapSheetComposer.Exists(composition, view, job))
+        {
+            foreach (var file in SheetFiles.Of(composition.Addresses.LapSheet(view, job), LapSheetComposer.Tables, () => LapSheetComposer.Compose(scope.Composition, view, job), engine, scope))
+            {
+                yield return file;
+            }
         }
     }
 

@@ -55,6 +55,13 @@ public sealed record Addresses(Func<OwnerView, string> KeyOf)
     /// <summary>The report on the job of a number as an owner sees it.</summary>
     public string Report(OwnerView view, string number) => $"{Folder(view)}/{number}/index.html";
 
+    /// <summary>The lap sheet of a job's next event.</summary>
+    public string LapSheet(OwnerView view, Job job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return $"{Folder(view)}/{job.Number}/lap.html";
+    }
+
     /// <summary>The preview picture of a job's page.</summary>
     public string Card(OwnerView view, Job job)
     {

@@ -16,6 +16,7 @@ internal static class EveryChart
     {
         ["speed-per-gear"] = size => SpeedPerGearChart.Draw(Samples.SpeedPerGear(), size),
         ["wheel-force"] = size => WheelForceChart.Draw(Samples.WheelForce(), size),
+        ["lap"] = size => LapChart.Draw(Samples.Lap(), size),
         ["gear-work"] = size => GearWorkBars.Draw(Samples.GearWork(), size),
         ["ranking"] = size => RankingChart.Draw(Samples.Ranking(), size),
         ["life-bars"] = size => LifeBars.Draw(Samples.Life(), size),

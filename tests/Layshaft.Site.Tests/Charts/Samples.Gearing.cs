@@ -28,6 +28,32 @@ internal static partial class Samples
         new LevelMark(EngineLimit, "engine limit 8 500 rpm"),
         new LevelMark(228, "top speed 228 km/h"));
 
+    public static LapChartInput Lap()
+    {
+        // Two straights of 800 m with a corner of 100 m after each, in three gears.
+        List<ChartPoint> speeds = [];
+        List<LapGear> gears = [];
+        foreach (var start in new[] { 0.0, 900.0 })
+        {
+            speeds.AddRange(Enumerable.Range(0, 13).Select(k => new ChartPoint(start + (k * 50), 90 + (110 * Math.Sqrt(k / 12.0)))));
+            speeds.Add(new(start + 800, 80));
+            gears.AddRange(Enumerable.Range(0, 3).Select(g => new LapGear(
+                (g + 2).ToString(CultureInfo.InvariantCulture), [new(start + (g * 200), 6300), new(start + (g * 200) + 90, 7700), new(start + (g * 200) + 190, 8300)])));
+        }
+
+        speeds.Add(new(1800, 90));
+        return new LapChartInput(
+            Frame("lap", "Speed, gear and engine speed along the lap"),
+            1800,
+            speeds,
+            gears,
+            [new(800, "1"), new(1700, "2")],
+            new Axis("distance, m", Whole),
+            new Axis("road speed, km/h", Whole),
+            new Axis("engine speed, rpm", Whole),
+            new LevelMark(EngineLimit, "8 500 rpm"));
+    }
+
     public static WheelForceInput WheelForce()
     {
         // A made-up torque curve, N·m over the share of the engine limit, with a wheel of 0.3 m.

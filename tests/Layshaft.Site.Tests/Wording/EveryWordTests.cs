@@ -59,7 +59,7 @@ public partial class EveryWordTests
     }
 
     // Symbols of units, which no language translates; figures stand before them.
-    [GeneratedRegex(@"(?<=\d\s?)(km/h|mph|mm|in|N·m|lbf·ft|N|lbf|h|km|mi|m|m²|s|kg|kg/m³|°C|J|%|GBP)(?![\p{L}])")]
+    [GeneratedRegex(@"(?<=\d\s?)(km/h|mph|mm|in|ft|N·m|lbf·ft|N|lbf|h|km|mi|m|m²|s|kg|kg/m³|°C|J|%|GBP)(?![\p{L}])")]
     private static partial Regex Units();
 
     [GeneratedRegex(@"\p{L}")]

@@ -33,6 +33,25 @@ public sealed class VenueRun
     public IReadOnlyList<GearingFault> Faults =>
         Straights.Select(run => run.Fault).OfType<GearingFault>().ToArray();
 
+    /// <summary>Time under power in each gear on the straights of one lap, first gear first; shifts and braking belong to none.</summary>
+    /// <param name="gears">Number of gears.</param>
+    public IReadOnlyList<Duration> TimeInGear(int gears)
+    {
+        double[] seconds = new double[gears];
+        foreach (StraightRun run in Straights)
+        {
+            for (int i = 1; i < run.Trace.Count; i++)
+            {
+                if (run.Trace[i].Gear > 0)
+                {
+                    seconds[run.Trace[i].Gear - 1] += run.Trace[i].TimeS - run.Trace[i - 1].TimeS;
+                }
+            }
+        }
+
+        return Array.ConvertAll(seconds, time => Duration.FromSeconds(time));
+    }
+
     /// <summary>Runs the car as it is geared.</summary>
     /// <param name="car">The car.</param>
     /// <param name="venue">The venue.</param>

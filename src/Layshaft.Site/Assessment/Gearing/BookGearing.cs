@@ -103,6 +103,14 @@ public sealed class BookGearing
         return within;
     }
 
+    /// <summary>Whether a job names an event that its gearing can be worked out for; nothing is ranked yet.</summary>
+    /// <param name="job">The job.</param>
+    public bool HasEvent(Job job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return cases.ContainsKey(job.Number);
+    }
+
     /// <summary>The gearing for the event that a job's box is made ready for; null when the job names none, or it cannot be worked out.</summary>
     /// <param name="job">The job.</param>
     public EventGearing? For(Job job)

@@ -13,6 +13,7 @@ namespace Layshaft.Site.Pages.Report;
 /// <param name="Gears">The recommended gears and what is drawn of them; null if nothing is recommended.</param>
 /// <param name="Dogs">The work of the dogs beside the wear found; null when neither is known.</param>
 /// <param name="Assumed">What the answer rests on.</param>
+/// <param name="LapSheet">Where the lap sheet is.</param>
 public sealed record GearingSection(
     string Lead,
     IReadOnlyList<string> Lines,
@@ -20,7 +21,8 @@ public sealed record GearingSection(
     IReadOnlyList<string> Better,
     RecommendedGears? Gears,
     DogsView? Dogs,
-    IReadOnlyList<NamedValue> Assumed)
+    IReadOnlyList<NamedValue> Assumed,
+    LinkView LapSheet)
 {
     /// <summary>Composes the section; null when the event is another owner's, not planned, or cannot be worked out.</summary>
     public static SectionView? Compose(ReportContext report)
@@ -53,7 +55,8 @@ public sealed record GearingSection(
             GearingAnswer.Better(gearing, composition),
             RecommendedGears.Of(gearing, composition),
             DogsView.Of(gearing, report),
-            Assumptions.Of(gearing.Case, composition));
+            Assumptions.Of(gearing.Case, composition),
+            new LinkView(report.LinkTo(composition.Addresses.LapSheet(report.View, report.Job)), composition.Say("lap.link")));
     }
 }
 
