@@ -42,9 +42,6 @@ public sealed record DrivingSection(IReadOnlyList<RawHtml> Words, IReadOnlyList<
         int[] worn = [.. signs.AtRest, .. signs.Moving];
         switch (work?.Verdict)
         {
-            case WearAgainstWorkVerdict.Agrees when signs.Moving.Count > 0:
-                yield return composition.Say("advice.work.agrees");
-                break;
             case WearAgainstWorkVerdict.OneGearStandsOut when worn.Contains(work.Gear!.Value):
                 var one = work.Shares.Single(s => s.Gear == work.Gear);
                 yield return composition.Say(
