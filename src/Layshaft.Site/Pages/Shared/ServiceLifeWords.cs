@@ -20,7 +20,7 @@ internal static class ServiceLifeWords
             var left = next.First().Left;
             yield return composition.Say(
                 "service_life.next",
-                ("parts", string.Join(", ", next.Select(p => p.Part.Name))),
+                ("parts", string.Join("; ", next.Select(p => p.Part.Name))),
                 ("left", UseWords.Of(left, composition)),
                 ("total", UseWords.Of(left with { Amount = left.Amount + (double)job.Use.Amount }, composition)));
         }
