@@ -57,10 +57,16 @@ public sealed class Publisher
             return (null, new(folder, "There is no published site in this folder. Give the folder that 'layshaft publish' wrote to."));
         }
 
+        var wasCutOff = IsCutOff(folder);
         using var opened = TryOpen(folder, out var refused);
         if (opened is null)
         {
             return (null, refused);
+        }
+
+        if (wasCutOff)
+        {
+            return (null, new(folder, $"The last publish was cut off. It is finished now, and {state.Changes} has changed. Upload what it lists, then confirm again."));
         }
 
         if (!File.Exists(state.Changes))

@@ -45,7 +45,8 @@ public sealed class KilledPublishTests
             }
 
             Assert.Equal("mine", File.ReadAllText(Path.Combine(site, "mine.txt")));
-            Assert.Equal(ExitCode.Fine, Entry.Run(["uploaded", "--out", site], TextWriter.Null, TextWriter.Null));
+            var isCutOff = File.Exists(Path.Combine(site, "shop", "layshaft-manifest.json.next"));
+            Assert.Equal(isCutOff ? ExitCode.Problems : ExitCode.Fine, Entry.Run(["uploaded", "--out", site], TextWriter.Null, TextWriter.Null));
             var found = folders.Tree("site");
             Assert.Contains(found, wanted);
             old += found == wanted[next] ? 0 : 1;

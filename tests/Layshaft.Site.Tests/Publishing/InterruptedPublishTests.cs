@@ -93,6 +93,24 @@ public sealed class InterruptedPublishTests : IDisposable
     }
 
     [Fact]
+    public void Uploads_of_a_publish_that_was_cut_off_are_not_confirmed_by_the_command_that_finishes_it()
+    {
+        for (var (failAt, cutOff) = (1, false); !cutOff; failAt++)
+        {
+            var site = _temp.At(Prepare());
+            new Publisher(Sites.Options, new FaultyFileWork()).ConfirmUpload(site);
+            cutOff = new Publisher(Sites.Options, new FaultyFileWork(failAt, dead: true)).Publish(New, site).IsCutOff;
+            if (cutOff)
+            {
+                var (done, problem) = new Publisher(Sites.Options, new FaultyFileWork()).ConfirmUpload(site);
+                Assert.Null(done);
+                Assert.Contains("cut off", problem!.Message, StringComparison.Ordinal);
+                Assert.Equal("- gone/c.html\n* d/b.html\n+ e/f.html\n+ g.html\n", File.ReadAllText(new StateFolder(site).Changes));
+            }
+        }
+    }
+
+    [Fact]
     public void An_update_that_is_cut_off_is_finished_without_the_hidden_folder()
     {
         var steps = new FaultyFileWork();
