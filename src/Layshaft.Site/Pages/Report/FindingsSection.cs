@@ -8,7 +8,7 @@ namespace Layshaft.Site.Pages.Report;
 
 /// <summary>What was found: each part with its picture, one sentence, the evidence, the decision. Worst first.</summary>
 /// <param name="Key">How to read the gauges; null if nothing was measured.</param>
-/// <param name="Findings">What calls for attention; every finding if nothing does.</param>
+/// <param name="Findings">What calls for attention or has a picture; every finding if nothing does.</param>
 /// <param name="SoundHeading">How many sound parts are folded away; null for none.</param>
 /// <param name="SoundNames">Their names, for paper.</param>
 /// <param name="Sound">Sound parts.</param>
@@ -31,7 +31,8 @@ internal sealed record FindingsSection(
         }
 
         var composition = report.Composition;
-        FindingView[] sound = [.. findings.Where((_, i) => report.InOrder[i].Grade == Grade.Reuse)];
+        // A picture is there to be seen.
+        FindingView[] sound = [.. findings.Where((f, i) => report.InOrder[i].Grade == Grade.Reuse && f.Pictures.Count == 0)];
         sound = sound.Length == findings.Length ? [] : sound;
         return new SectionView(
             "findings",
