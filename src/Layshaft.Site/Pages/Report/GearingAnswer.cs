@@ -63,10 +63,9 @@ internal static class GearingAnswer
             : composition.Say(fitted.IsFinished ? "gearing.fitted_past" : "gearing.fitted_stuck", ("fitted", name), ("work", work));
     }
 
-    private static string Why(EventGearing gearing, Composition composition) => composition.Say(
-        gearing.Advice.AsGood.Count == 1 ? "gearing.why.alone" : gearing.Advice.KeepsFitted ? "gearing.why.keep" : "gearing.why.fit",
-        ("count", gearing.Advice.AsGood.Count),
-        ("choices", Choices(gearing)));
+    private static string Why(EventGearing gearing, Composition composition) => gearing.Advice.AsGood.Count == 1
+        ? composition.Say("gearing.why.alone", ("count", Choices(gearing)))
+        : composition.Say(gearing.Advice.KeepsFitted ? "gearing.why.keep" : "gearing.why.fit", ("count", gearing.Advice.AsGood.Count), ("choices", Choices(gearing)));
 
     private static string Gives(Eng.GearingCandidate best, EventGearing gearing, Composition composition)
     {
