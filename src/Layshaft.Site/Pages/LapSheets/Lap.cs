@@ -3,7 +3,7 @@ using Eng = Layshaft.Engineering.Gearing;
 
 namespace Layshaft.Site.Pages.LapSheets;
 
-/// <summary>A lap with the recommended gears, or with the fitted ones if none is recommended.</summary>
+/// <summary>A lap with the recommended gears. Gears past a limit get none: a sheet for the driver would invite their use.</summary>
 /// <param name="Gearing">The gearing for the event.</param>
 /// <param name="Driven">The gears.</param>
 /// <param name="Car">The car with them.</param>
@@ -16,7 +16,7 @@ internal sealed record Lap(EventGearing Gearing, Eng.GearingCandidate Driven, En
     public static Lap? Of(EventGearing gearing, Composition composition)
     {
         ArgumentNullException.ThrowIfNull(composition);
-        if ((gearing.Advice.Recommended ?? gearing.Advice.Fitted) is not { IsFinished: true } driven)
+        if (gearing.Advice.Recommended is not { IsFinished: true } driven)
         {
             return null;
         }

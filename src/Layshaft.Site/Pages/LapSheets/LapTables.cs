@@ -31,7 +31,7 @@ internal static class LapTables
         composition.Say("lap.straights_caption"),
         [
             composition.Say("life.data.straight"), composition.Say("lap.head.first_gear"), composition.Say("lap.head.shifts"), composition.Say("gearing.head.top"),
-            composition.Say("gearing.head.rpm"), composition.Say("lap.head.brakes"), composition.Say("lap.head.tow"),
+            composition.Say("gearing.head.rpm"), composition.Say("lap.head.tow"),
         ],
         lap is null ? [] : lap.Run.Straights.Select((run, i) => (IReadOnlyList<Cell>)
         [
@@ -40,7 +40,6 @@ internal static class LapTables
             Cell.Of(Shifts(run, composition)),
             Cell.Speed(run.TopSpeed, 0, composition),
             run.EngineSpeedAtTop is { } rpm ? Cell.Rpm(rpm, composition) : Cell.Empty,
-            run.Straight.BrakingDistance is not null ? Cell.Empty : Cell.Of(composition.Figures.Distance(run.BrakingPoint), Metres(composition, run.BrakingPoint)),
             lap.Tow?.Straights[i] is { } tow ? Left(tow, lap.Car, composition) : Cell.Empty,
         ]));
 
@@ -107,7 +106,4 @@ internal static class LapTables
             ? cell with { Text = composition.Say("lap.tow_limiter", ("time", composition.Figures.Seconds(tow.OnLimiter, 1).Text)), Strong = true }
             : cell;
     }
-
-    // A distance is written in the unit of the book's choice; a program reads the same unit.
-    private static double Metres(Composition composition, Length length) => composition.Figures.Distance(length).Unit == "m" ? length.Meters : length.Feet;
 }

@@ -20,7 +20,7 @@ public sealed record TableView(string Id, string Caption, IReadOnlyList<Column> 
     /// Whether each of its rows folds into a block on a phone: wide, with sentences that nobody should have to push into view,
     /// or with few rows of words rather than figures, which are read one row at a time and not down a column.
     /// </summary>
-    public bool Folds => IsWide && (Rows.Any(r => r.Cells.Any(c => c.IsLong)) || (Rows.Count <= Few && Columns.Count(c => c.IsNumber) * 2 <= Columns.Count));
+    public bool Folds => IsWide && (Rows.Any(r => r.Cells.Any(c => c.IsLong)) || (Rows.Count <= Few && Columns.Count(c => c.IsNumber) * 2 <= Columns.Count + 1));
 
     /// <summary>The table with no more than its first rows.</summary>
     /// <param name="most">How many at most.</param>
