@@ -106,7 +106,7 @@ public sealed record Tyre(Origin Origin, string Size, Length? Circumference, dou
 /// <param name="CurveFile">A CSV file with columns rpm and torque in N·m.</param>
 /// <param name="Limit">The rev limiter.</param>
 /// <param name="LowestUseful">Below this the engine does not pull cleanly.</param>
-/// <param name="Launch">Engine speed held with the clutch at a standing start.</param>
+/// <param name="Launch">Engine speed at a standing start, while the clutch slips.</param>
 /// <param name="Inertia">Crankshaft, flywheel and clutch.</param>
 /// <param name="Corrected">Whether the curve was corrected to standard air (ISO 1585).</param>
 public sealed record Engine(
@@ -128,7 +128,7 @@ public sealed record Engine(
         f.Optional("curve_file", Scalars.FileName.Like("dyno-run.csv"), "Instead of curve: a CSV file of a dyno run with the columns rpm and torque."),
         f.Required("limit", Quantities.Rotation.Like("8200 rpm"), "Rev limiter."),
         f.OptionalValue("lowest_useful", Quantities.Rotation.Like("4500 rpm"), "Lowest engine speed at which the engine pulls cleanly."),
-        f.OptionalValue("launch", Quantities.Rotation.Like("6200 rpm"), "Engine speed held with the clutch at a standing start. Default: lowest_useful, else the speed of maximum torque."),
+        f.OptionalValue("launch", Quantities.Rotation.Like("6200 rpm"), "Engine speed at a standing start, while the clutch slips. Default: lowest_useful, else the speed of maximum torque."),
         f.OptionalValue("inertia", Quantities.Inertia.Like("0.095 kg·m²"), "Moment of inertia of crankshaft, flywheel and clutch."),
         f.Or("corrected", Scalars.YesNo, true, "Whether the curve was corrected to standard air (ISO 1585). Default: yes.")));
 }
