@@ -80,7 +80,7 @@ internal static class PublishCommand
 
         return words.Say(book, folder, output, errors, result.Outcome == PublishOutcome.Unchanged
             ? "Nothing has changed."
-            : $"{result.Added.Count} files added, {result.Changed.Count} changed, {result.Removed.Count} removed, {result.Kept} unchanged.");
+            : $"{result.Added.Count} files added, {result.Changed.Count} changed, {result.Removed.Count} removed, {result.Made + result.Kept - result.Added.Count - result.Changed.Count} unchanged.");
     }
 
     private static void TellOfLinks(PublishResult result, TextWriter output)

@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using Layshaft.Cli.Commands;
 
 namespace Layshaft.Cli.Tests.Publishing;
@@ -86,6 +88,19 @@ public sealed class UnchangedTests : IDisposable
     {
         Directory.Delete(_folders.At("site"), recursive: true);
         Assert.Contains("files added", Publish(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Changed_and_unchanged_files_make_up_the_site()
+    {
+        File.WriteAllText(Path.Combine(_book, "shop.yaml"), Swapped(File.ReadAllText(Path.Combine(_book, "shop.yaml"))));
+        var counts = Regex.Match(Publish(), "0 files added, ([0-9]+) changed, 0 removed, ([0-9]+) unchanged");
+        Assert.True(counts.Success);
+        var numbers = counts.Groups.Values.Skip(1).Select(g => int.Parse(g.Value, CultureInfo.InvariantCulture)).ToArray();
+        Assert.All(numbers, n => Assert.True(n > 0));
+
+        // The manifest is no file of its own list.
+        Assert.Equal(Directory.GetFiles(_folders.At("site"), "*", SearchOption.AllDirectories).Length - 1, numbers.Sum());
     }
 
     // A letter of the shop's name for another: the same length.
