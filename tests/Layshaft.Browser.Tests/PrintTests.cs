@@ -73,8 +73,8 @@ public class PrintTests(PublishedDemo demo)
     }
 
     [Theory]
-    [InlineData("A4", "shop/service.html")]
-    [InlineData("Letter", "shop/service.html")]
+    [InlineData("A4", "shop/lives.html")]
+    [InlineData("Letter", "shop/lives.html")]
     [InlineData("A4", "reference/terms.html")]
     [InlineData("Letter", "reference/terms.html")]
     public async Task No_printed_page_ends_with_a_heading_or_with_the_sentence_under_it(string paper, string path)

@@ -8,13 +8,15 @@ namespace Layshaft.Browser.Tests;
 [Collection(OneDemo.Name)]
 public class StyleTests(PublishedDemo demo)
 {
-    [Fact]
-    public async Task The_sheets_made_small_say_to_a_browser_what_they_say_as_written()
+    [Theory]
+    [InlineData(PageStyles.Wall)]
+    [InlineData(PageStyles.Lap)]
+    public async Task The_sheets_made_small_say_to_a_browser_what_they_say_as_written(string more)
     {
         var sheets = LookFiles.Sheets(TemplateFolders.BesideProgram());
         var shop = demo.Builder.Composition.Shop;
-        var written = ShopColours.Stylesheet(shop) + string.Join('\n', PageStyles.Sheets.Select(s => sheets[s]));
-        var small = PageStyles.Of(shop, sheets).For(string.Empty, PageStyles.Wall, string.Empty).Text!.Markup;
+        var written = ShopColours.Stylesheet(shop) + string.Join('\n', new[] { PageStyles.Site, PageStyles.Charts, more }.Select(s => sheets[s]));
+        var small = PageStyles.Of(shop, sheets).For(string.Empty, more, string.Empty).Text!.Markup;
         Assert.True(small.Length < 0.95 * written.Length);
 
         await using var context = await demo.Chromium.NewContextAsync();
