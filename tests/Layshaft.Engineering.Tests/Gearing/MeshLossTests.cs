@@ -40,7 +40,8 @@ public class MeshLossTests
         Assert.True(weighed[0] < weighed[1] - 0.02);
         Assert.Equal(alike[0], alike[1], 1e-9);
         double direct = GearingRanking.Rank(new RankingQuestion(
-            TestCars.Car(spec: s_meshes), TestCars.Circuit, new GearingStock([null], [FinalDrive.FromRatio(4.5).Require()])) { Changes = [] }).Require().Best!.StraightsTime.Seconds;
+            TestCars.Car(spec: s_meshes), TestCars.Circuit, new GearingStock([null], [FinalDrive.FromRatio(4.5).Require()]))
+        { Changes = [] }).Require().Best!.StraightsTime.Seconds;
         Assert.True(direct < weighed[0] - 0.02);
     }
 }

@@ -35,7 +35,7 @@ public sealed record GearingAdvice(
 
         GearingCandidate[] asGood =
         [
-            .. ranking.Candidates.Where(candidate => candidate.IsUsable 
+            .. ranking.Candidates.Where(candidate => candidate.IsUsable
                 && (candidate.Set == fitted || (candidate.IsStocked && candidate.StraightsTime <= fastest.StraightsTime + ranking.Reach)) && !IsSlower(candidate, fastest, ranking)),
         ];
         // Work is asked for only where it gains something: if the fitted set is not as good, the new one is faster beyond doubt.

@@ -41,7 +41,7 @@ internal static class GearingTables
         return
         [
             candidate is { IsUsable: true, IsStocked: true } ? Cell.Count(place) : candidate.IsStocked ? Cell.Empty : Cell.Of(composition.Say("gearing.row.not_stocked")),
-            difference is not null ? Cell.Seconds(difference.Value, difference.Decimals, composition) 
+            difference is not null ? Cell.Seconds(difference.Value, difference.Decimals, composition)
                 : !candidate.IsFinished ? unfinished
                 : best is not null ? Cell.Seconds(candidate.StraightsTime - best.StraightsTime, 1, composition) : Cell.Empty,
             difference is not null ? Cell.Seconds(difference.Expanded, difference.Decimals, composition) : Cell.Empty,
