@@ -221,7 +221,7 @@ public sealed class NodeReader
     {
         if (!node.Anchor.IsEmpty)
         {
-            throw Refuse("anchor", node.Start, $"'&{Short(node.Anchor.Value)}' is a YAML anchor, which a book may not use.", "Remove it. If '&' is part of the text, put the text in quotes.");
+            throw Refuse("anchor", node.Start, $"'&{Short(node.Anchor.Value)}' marks a value for reuse in YAML, which a book may not do.", "Remove the mark. If '&' is part of the text, put the text in quotes.");
         }
 
         if (!node.Tag.IsEmpty && !node.Tag.IsNonSpecific)
