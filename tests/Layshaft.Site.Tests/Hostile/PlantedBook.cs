@@ -22,6 +22,7 @@ internal sealed class PlantedBook
     private const char Adding = '+';
 
     private readonly Func<int, string> payload;
+    private readonly Dictionary<string, string> corners = new(StringComparer.Ordinal);
     private int planted;
 
     private PlantedBook(Func<int, string> payload) => this.payload = payload;
@@ -123,6 +124,10 @@ internal sealed class PlantedBook
         return new MemoryBookFiles(contents);
     }
 
+    // A corner is named in cars and events as its venue names it, so the same name gets the same text.
+    private string Payload(string key, Node? entry) => key != "corner" || entry is not ScalarNode name ? payload(++planted)
+        : corners.TryGetValue(name.Text, out var text) ? text : corners[name.Text] = payload(++planted);
+
     // JSON is YAML too, and with one value on a line the line tells which field was refused.
     private void Write(MapNode map, JsonObject schema, string path, HashSet<string> refused, List<string> lines, Dictionary<int, string> fields)
     {
@@ -136,7 +141,7 @@ internal sealed class PlantedBook
             var name = IsTextList(field) ? $"{path}.{key}[]" : $"{path}.{key}";
             if ((IsText(field) || IsTextList(field)) && !refused.Contains(name) && (entry is not null || !refused.Contains(Adding + name)))
             {
-                lines.Add($"{Quoted(key)}: {(IsText(field) ? Quoted(payload(++planted)) : $"[{Quoted(payload(++planted))}]")},");
+                lines.Add($"{Quoted(key)}: {(IsText(field) ? Quoted(Payload(key, entry)) : $"[{Quoted(payload(++planted))}]")},");
                 fields[lines.Count] = name;
                 if (entry is null)
                 {

@@ -126,7 +126,7 @@ public sealed class NoteTests
 
     [Fact]
     public void A_note_too_long_is_a_problem() =>
-        Assert.Contains("longer than", Assert.Single(NoteRenderer.Render(new string('a', NoteRenderer.LongestNote + 1), 2).Problems).Message, StringComparison.Ordinal);
+        Assert.Contains("32,768 characters", Assert.Single(NoteRenderer.Render(new string('a', NoteRenderer.LongestNote + 1), 2).Problems).Message, StringComparison.Ordinal);
 
     [Theory]
     [InlineData(0)]
