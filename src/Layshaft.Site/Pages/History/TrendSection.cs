@@ -12,23 +12,21 @@ internal sealed class TrendSection(HistoryContext history)
     private const int ShownOpen = 1;
 
     private readonly Composition composition = history.Composition;
-    private readonly IReadOnlyList<TrendAssessment> trends =
+    /// <summary>What is measured on the parts that are in the unit now, the most pressing first.</summary>
+    public IReadOnlyList<TrendAssessment> Trends { get; } =
     [
         .. UnitTrends.Of(history.Unit, history.Lives, history.Composition.Assessment.Jobs)
             .OrderBy(t => t.Line is null).ThenBy(t => t.Line?.LookAgainWithin ?? 0).ThenBy(t => t.Line?.Remaining ?? 0),
     ];
 
-    /// <summary>What is measured on the parts that are in the unit now.</summary>
-    public IReadOnlyList<TrendAssessment> Trends => trends;
-
     public SectionView? Compose()
     {
-        if (trends.Count == 0)
+        if (Trends.Count == 0)
         {
             return BlocksView.Section("trends", composition.Say("history.trends"), Block.Say(composition.Say("history.trends.none")));
         }
 
-        TrendAssessment[] said = [.. trends.Where(t => t.Line is not null)];
+        TrendAssessment[] said = [.. Trends.Where(t => t.Line is not null)];
         return BlocksView.Section(
             "trends",
             composition.Say("history.trends"),
@@ -47,7 +45,7 @@ internal sealed class TrendSection(HistoryContext history)
             composition.Say("history.part"), composition.Say("history.measure"), composition.Say("history.job"), composition.Say("history.received"),
             composition.Say("history.part_use"), composition.Say("history.value"), composition.Say("history.uncertainty"), composition.Say("history.share"),
         ],
-        trends.SelectMany(t => t.Readings.Select(r => (IReadOnlyList<Cell>)
+        Trends.SelectMany(t => t.Readings.Select(r => (IReadOnlyList<Cell>)
         [
             Cell.Of(t.Part.Name),
             Cell.Of(t.Measure.Name),
@@ -67,7 +65,7 @@ internal sealed class TrendSection(HistoryContext history)
             composition.Say("history.part"), composition.Say("history.measure"), composition.Say("history.inspect_within"), composition.Say("history.inspect_by"),
             composition.Say("history.limit_in"), composition.Say("history.last_share"),
         ],
-        trends.Where(t => t.Line is not null).Select(t => (IReadOnlyList<Cell>)
+        Trends.Where(t => t.Line is not null).Select(t => (IReadOnlyList<Cell>)
         [
             Cell.Of(t.Part.Name),
             Cell.Of(t.Measure.Name),
@@ -129,7 +127,7 @@ internal sealed class TrendSection(HistoryContext history)
     // One sentence for each reason, over the parts that it holds for.
     private IEnumerable<Block> Unsaid()
     {
-        var groups = trends.Where(t => t.Line is null).GroupBy(Reason).OrderBy(g => g.Key, StringComparer.Ordinal).ToArray();
+        var groups = Trends.Where(t => t.Line is null).GroupBy(Reason).OrderBy(g => g.Key, StringComparer.Ordinal).ToArray();
         foreach (var (group, index) in groups.Select((g, i) => (g, i)))
         {
             yield return new Block
