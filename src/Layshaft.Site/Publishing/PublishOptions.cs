@@ -6,7 +6,7 @@ public sealed record PublishOptions
     /// <summary>The book folder, which a site may never replace; null if there is none.</summary>
     public string? Book { get; init; }
 
-    /// <summary>A mark of the program: outputs of another program are made anew. See <see cref="ProgramFingerprint"/>.</summary>
+    /// <summary>A mark of the program: outputs of another program are made again. See <see cref="ProgramFingerprint"/>.</summary>
     public string Generator { get; init; } = ProgramFingerprint.Value;
 
     /// <summary>

@@ -10,7 +10,7 @@ internal readonly record struct CornerExit(int Gear, CornerFit Fit)
     /// <summary>
     /// The shortest gear that serves: that of the upshift plan at the exit; if it is below the usable band at the lowest speed,
     /// the longest in the band that comes to the exit within its limiter; if there is none, a shift on the way; if the engine
-    /// turns below its band in all, the shortest that comes to the exit.
+    /// turns below its band in every gear, the shortest that comes to the exit.
     /// </summary>
     internal static CornerExit Shortest(CarModel car, GearLimits gears, double minimumMps, double exitMps)
     {

@@ -27,7 +27,7 @@ public sealed record LifedPart(Part Part, EngineUse Ran, EngineUse Life)
         return At(job, lives, stays => stays.FirstOrDefault());
     }
 
-    /// <summary>The parts as a job left them; likewise.</summary>
+    /// <summary>The parts as a job left them; parts whose whole life is not known are left out.</summary>
     /// <param name="job">The job.</param>
     /// <param name="lives">The lives of all parts.</param>
     public static IEnumerable<LifedPart> AsLeft(Job job, LifeAssessment lives)

@@ -84,15 +84,15 @@ public sealed class SlicedSite
             .Concat(pages.SelectMany(p => shop.Scope(p) is var scope ? shared.Shop(p, () => shop.Context(p, scope), scope) : []));
         var reference = new BookSlices(composition, files, means.Fingerprint, hashes).Public();
         var kept = memory.Slices.Book is { } before && before.Reference == reference.Mark && plans.CountOf(before.Reference) == before.ReferenceFiles ? before.ReferenceFiles : (int?)null;
-        SiteFile[] anew = kept is null ? [.. shared.Reference(reference)] : [];
+        SiteFile[] publicFiles = kept is null ? [.. shared.Reference(reference)] : [];
         var readers = standing.IsAsKept ? memory.Slices.Book!.Readers : LinkReaders.Of(composition);
-        memory.Slices.Note(standing.ToKeep(readers, reference.Mark!.Value, kept ?? anew.Length, records));
+        memory.Slices.Note(standing.ToKeep(readers, reference.Mark!.Value, kept ?? publicFiles.Length, records));
         var groups = slices.Select(p => p.Kept).OfType<UnchangedGroup>();
         return new SlicedSite(
             standing.Own,
             plans,
             SitePlan.Of(
-                common.Concat(anew).Select((f, i) => f.ToPlan(i)).Concat(slices.SelectMany(p => p.Outputs)),
+                common.Concat(publicFiles).Select((f, i) => f.ToPlan(i)).Concat(slices.SelectMany(p => p.Outputs)),
                 [.. kept is null ? groups : groups.Append(new UnchangedGroup(reference.Group, new SliceOutputs(reference, () => shared.Reference(reference))))],
                 memory.Register).For(readers),
             [.. problems.InOrder().Concat(records.SelectMany(r => r.Rest.Problems).Distinct()).OrderBy(p => p.Place)]);
