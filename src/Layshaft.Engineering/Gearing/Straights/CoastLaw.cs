@@ -10,5 +10,11 @@ internal readonly struct CoastLaw(CarModel car, RoadLoad road) : IAccelerationLa
         return -road.ResistanceN(speed, out _) / (car.MassKg + (car.WheelInertiaKgM2 / (radius * radius)));
     }
 
+    public double At(double speedMps, out bool isGripped)
+    {
+        isGripped = false;
+        return At(speedMps);
+    }
+
     public double? NextBend(double speedMps, bool isRising) => null;
 }

@@ -30,7 +30,9 @@ internal readonly struct DriveLaw : IAccelerationLaw
 
     internal double OverallRatio => _overallRatio;
 
-    public double At(double speedMps)
+    public double At(double speedMps) => At(speedMps, out _);
+
+    public double At(double speedMps, out bool isGripped)
     {
         double speed = Math.Max(speedMps, 0);
         CarModel car = _car;
@@ -42,12 +44,14 @@ internal readonly struct DriveLaw : IAccelerationLaw
         double byEngine = (force - resistance) / (car.MassKg + (_rotatingKgM2 * perRadius2));
 
         // Less force on more inertia is less acceleration: no need to work out what the grip would allow.
+        isGripped = false;
         if (force <= grip && force >= resistance)
         {
             return byEngine;
         }
 
         double byGrip = (grip - resistance) / (car.MassKg + (car.UndrivenInertiaKgM2 * perRadius2));
+        isGripped = byGrip < byEngine;
         return Math.Min(byEngine, byGrip);
     }
 

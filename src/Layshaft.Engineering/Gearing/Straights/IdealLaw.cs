@@ -16,7 +16,9 @@ internal readonly struct IdealLaw(CarModel car, RoadLoad road, IdealGearing idea
     private readonly double _heaviestKgM2 =
         car.WheelInertiaKgM2 + (car.EngineInertiaKgM2 * ideal.GreatestRatio * ideal.GreatestRatio * ideal.Efficiency);
 
-    public double At(double speedMps)
+    public double At(double speedMps) => At(speedMps, out _);
+
+    public double At(double speedMps, out bool isGripped)
     {
         double speed = Math.Max(speedMps, 1e-3);
         double radius = car.StaticRadiusM * (1 + (car.GrowthPerMps2 * speed * speed));
@@ -24,6 +26,7 @@ internal readonly struct IdealLaw(CarModel car, RoadLoad road, IdealGearing idea
         double resistance = road.ResistanceN(speed, out double grip);
         double byEngine = NetAcceleration((_powerWatts / speed) - resistance, car.WheelInertiaKgM2, perRadius2);
         double byGrip = NetAcceleration(grip - resistance, car.UndrivenInertiaKgM2, perRadius2);
+        isGripped = byGrip < byEngine;
         return Math.Min(byEngine, byGrip);
     }
 

@@ -14,6 +14,9 @@ internal interface IAccelerationLaw
     /// <summary>Acceleration in m/s² at a speed in m/s.</summary>
     double At(double speedMps);
 
+    /// <summary>The same, and whether the grip of the tyres decides it: where that changes the acceleration has a kink.</summary>
+    double At(double speedMps, out bool isGripped);
+
     /// <summary>
     /// The next speed in m/s, rising or falling, at which the law bends: passes into another whose second derivative is another.
     /// Null where it does not.

@@ -7,6 +7,7 @@ namespace Layshaft.Engineering.Gearing;
 internal static class MotionIntegrator
 {
     private const double FirstStepS = 0.05;
+    private const double LongFirstStepS = 0.3; // a shift is one step
     private const double LeastStepS = 1e-9;
     private const double MostGrowth = 5;
     private const double LeastGrowthError = 1e-4; // below it 0.9·error^−0.2 is above the greatest growth
@@ -20,8 +21,17 @@ internal static class MotionIntegrator
             return bounds.EndAt(motion.PositionM, motion.SpeedMps, out _);
         }
 
+        double acceleration = law.At(motion.SpeedMps, out bool isGripped);
         double step = FirstStepS;
-        double acceleration = law.At(motion.SpeedMps);
+        if (trace is null && bounds.UntilTimeS < StraightRunner.LongestS)
+        {
+            step = LongFirstStepS;
+        }
+        else if (trace is null && SpeedIntegrator.Advance(law, ref motion, ref acceleration, isGripped, bounds) is { } met)
+        {
+            return met;
+        }
+
         double jerk = 0;
         while (true)
         {
@@ -106,7 +116,7 @@ internal static class MotionIntegrator
     }
 
     // About where, from 0 to 1, the cubic with these values and slopes at both ends is nothing.
-    private static double CubicRoot(double first, double firstSlope, double last, double lastSlope)
+    internal static double CubicRoot(double first, double firstSlope, double last, double lastSlope)
     {
         double cubed = firstSlope + lastSlope + (2 * (first - last));
         double squared = (3 * (last - first)) - (2 * firstSlope) - lastSlope;

@@ -172,7 +172,7 @@ internal static class StraightRunner
         /// </summary>
         internal void HoldInsteadOfLastShift()
         {
-            if (!_hasShifted || !Figures.IsFinished)
+            if (!_hasShifted || !Figures.IsFinished || Figures.TimeS - _motionAtShift.TimeS <= LeastHeldS())
             {
                 return;
             }
@@ -199,6 +199,14 @@ internal static class StraightRunner
             {
                 trace?.CutBack(points, shifts);
             }
+        }
+
+        // No run that holds the gear is quicker than one that is on its limiter from the shift on.
+        private readonly double LeastHeldS()
+        {
+            double limiter = gears.LimiterMps[_figuresAtShift.LastGear];
+            double brakingM = Math.Max(_motionAtShift.PositionM, _wasPastAtShift ? _task.LengthM : _task.BrakingFromM(limiter));
+            return ((brakingM - _motionAtShift.PositionM) / limiter) + (2 * (_task.LengthM - brakingM) / (limiter + _task.EndMps));
         }
 
         private readonly bool NextPulls() => _gear < gears.Count - 1
