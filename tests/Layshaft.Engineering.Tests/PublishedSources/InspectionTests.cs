@@ -51,8 +51,8 @@ public class InspectionTests
         Near.Relative(479.31737, fit.LifeAt(0.1), 1e-6, "B10");
         Near.Relative(363.42287, fit.LifeDeltaBounds(0.1).Lower, 1e-5, "B10 lower, delta");
         Near.Relative(632.17028, fit.LifeDeltaBounds(0.1).Upper, 1e-5, "B10 upper, delta");
-        Near.Relative(350.471, fit.LifeBounds(0.1, smallSample: 0).Lower, 1e-5, "B10 lower, profile");
-        Near.Relative(614.090, fit.LifeBounds(0.1, smallSample: 0).Upper, 1e-5, "B10 upper, profile");
+        Near.Relative(350.471, fit.LifeBounds(0.1, forFewFailures: false).Lower, 1e-5, "B10 lower, profile");
+        Near.Relative(614.090, fit.LifeBounds(0.1, forFewFailures: false).Upper, 1e-5, "B10 upper, profile");
         Near.Relative(1.215209, fit.ShapeBounds().Lower, 1e-5, "shape lower, profile");
         Near.Relative(1.789999, fit.ShapeBounds().Upper, 1e-5, "shape upper, profile");
     }
@@ -70,8 +70,8 @@ public class InspectionTests
         Near.Relative(63.7441843, fit.Scale, 1e-6, "scale");
         Near.Relative(-46.14977659, fit.LogLikelihood, 1e-8, "log-likelihood");
         Near.Relative(21.077151, fit.LifeAt(0.1), 1e-6, "B10");
-        Near.Relative(10.93692, fit.LifeBounds(0.1, smallSample: 0).Lower, 1e-5, "B10 lower, profile");
-        Near.Relative(30.66517, fit.LifeBounds(0.1, smallSample: 0).Upper, 1e-5, "B10 upper, profile");
+        Near.Relative(10.93692, fit.LifeBounds(0.1, forFewFailures: false).Lower, 1e-5, "B10 lower, profile");
+        Near.Relative(30.66517, fit.LifeBounds(0.1, forFewFailures: false).Upper, 1e-5, "B10 upper, profile");
         Near.Relative(1.268640, fit.ShapeBounds().Lower, 1e-5, "shape lower, profile");
         Near.Relative(2.959694, fit.ShapeBounds().Upper, 1e-5, "shape upper, profile");
     }

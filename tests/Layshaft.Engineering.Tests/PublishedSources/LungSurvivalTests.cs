@@ -25,8 +25,8 @@ public class LungSurvivalTests
         Near.Relative(0.0624303063471350939, Math.Sqrt(fit.Covariance.LogShapeVariance), 1e-11, "se(log shape)");
         Near.Relative(75.6403114782584072, fit.LifeAt(0.1), 1e-11, "B10");
         Near.Relative(0.123222155408176968, fit.LogLifeStandardError(0.1), 1e-11, "se(log B10)");
-        Near.Relative(58.2666551348294206, fit.LifeBounds(0.1, smallSample: 0).Lower, 1e-10, "B10 lower, profile");
-        Near.Relative(94.7228705125064281, fit.LifeBounds(0.1, smallSample: 0).Upper, 1e-10, "B10 upper, profile");
+        Near.Relative(58.2666551348294206, fit.LifeBounds(0.1, forFewFailures: false).Lower, 1e-10, "B10 lower, profile");
+        Near.Relative(94.7228705125064281, fit.LifeBounds(0.1, forFewFailures: false).Upper, 1e-10, "B10 upper, profile");
         Near.Relative(1.16061341682576863, fit.ShapeBounds().Lower, 1e-10, "shape lower, profile");
         Near.Relative(1.4827999144559073, fit.ShapeBounds().Upper, 1e-10, "shape upper, profile");
         Near.Relative(316.263695049233526, fit.LifeAt(0.5), 1e-11, "B50");

@@ -55,7 +55,7 @@ public class WeibullTests
             {
                 "eta" => fit.ScaleDeltaBounds(level),
                 "beta" => profile ? fit.ShapeBounds(level) : fit.ShapeDeltaBounds(level),
-                _ => profile ? fit.LifeBounds(share, level, smallSample: 0) : fit.LifeDeltaBounds(share, level),
+                _ => profile ? fit.LifeBounds(share, level, forFewFailures: false) : fit.LifeDeltaBounds(share, level),
             };
             return words[1] == "lower" ? bounds.Lower : bounds.Upper;
         }

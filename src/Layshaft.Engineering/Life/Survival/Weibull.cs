@@ -7,10 +7,10 @@ namespace Layshaft.Engineering.Life;
 public static class Weibull
 {
     /// <summary>
-    /// Failures below which nothing is said. Two parameters are estimated: with two failures the fit passes them whatever
-    /// they are, so three is the least number from which scatter can show at all.
+    /// Failures below which no life is estimated: with three the simulated bounds of B10 are far wider than their level asks for, because
+    /// they say little more than where the inspections were.
     /// </summary>
-    public const int LeastFailures = 3;
+    public const int LeastFailures = 4;
 
     /// <summary>Parts below which nothing is said: with fewer the simulated bounds do not hold as often as they claim.</summary>
     public const int LeastParts = 8;

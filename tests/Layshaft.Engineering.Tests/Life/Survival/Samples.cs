@@ -13,17 +13,17 @@ internal static class Samples
             return new ObservedLife(good, worn ? good + steps[^1] : null, entry);
         });
 
-    /// <summary>Samples of 10 to 25 lives seen at inspections, at least three of them failed, at different usages.</summary>
+    /// <summary>Samples of 10 to 25 lives seen at inspections, enough of them failed, at different usages.</summary>
     public static readonly Gen<LifeSample> AnyInspected =
         Inspected.Array[10, 25]
-            .Where(lives => lives.Where(life => life.Failed).Select(life => life.LastGood).Distinct().Count() >= 3)
+            .Where(lives => lives.Where(life => life.Failed).Select(life => life.LastGood).Distinct().Count() >= Weibull.LeastFailures)
             .Select(lives => Of(lives))
             .Where(sample => Weibull.Fit(sample) is WeibullFit);
 
-    /// <summary>Samples of 8 to 25 lives whose ends are known to the moment, at least three of them failed at different usages.</summary>
+    /// <summary>Samples of 8 to 25 lives whose ends are known to the moment, enough of them failed, at different usages.</summary>
     public static readonly Gen<LifeSample> Any =
         Gen.Select(Gen.Double[1, 500], Gen.Bool, (usage, failed) => failed ? ObservedLife.FailedAt(usage) : ObservedLife.GoodAt(usage)).Array[8, 25]
-            .Where(lives => lives.Where(life => life.Failed).Select(life => life.LastGood).Distinct().Count() >= 3)
+            .Where(lives => lives.Where(life => life.Failed).Select(life => life.LastGood).Distinct().Count() >= Weibull.LeastFailures)
             .Select(lives => Of(lives));
 
     public static LifeSample Of(params IEnumerable<ObservedLife> lives) => LifeSample.Of(UseMeasure.Hours, lives);

@@ -41,12 +41,41 @@ public class WeibullPropertyTests
             var fit = (WeibullFit)Weibull.Fit(sample);
             var narrow = fit.LifeBounds(0.1, 0.8);
             var wide = fit.LifeBounds(0.1, 0.95);
-            var plain = fit.LifeBounds(0.1, 0.95, smallSample: 0);
+            var plain = fit.LifeBounds(0.1, 0.95, forFewFailures: false);
             Assert.True((wide.Lower ?? 0) <= narrow.Lower && narrow.Lower < fit.LifeAt(0.1));
             Assert.True((wide.Lower ?? 0) <= plain.Lower);
+            Assert.True(wide.Upper is null ? plain.Upper is null : plain.Upper is null || wide.Upper <= plain.Upper);
             Assert.True(narrow.Upper is null || fit.LifeAt(0.1) < narrow.Upper);
             Assert.True(wide.Upper is null || narrow.Upper < wide.Upper);
         }, iter: 200);
+    }
+
+    // The benchmark named coverage runs many more cases; without the correction one bound in sixteen is above the truth here.
+    [Fact]
+    public void Of_forty_lower_bounds_of_twelve_parts_one_is_above_the_truth()
+    {
+        const int SampleCount = 200;
+        var (random, above) = (new Random(1), 0);
+        var truth = 60 * Math.Pow(-Math.Log(0.9), 1 / 4.0);
+        for (var i = 0; i < SampleCount; i++)
+        {
+            var sample = Samples.Of(Enumerable.Range(0, 12).Select(_ =>
+            {
+                var (life, good, step) = (60 * Math.Pow(-Math.Log(1 - random.NextDouble()), 1 / 4.0), 0.0, 10.0);
+                while (good + step < life && good < 70)
+                {
+                    (good, step) = (good + step, 6 + 8 * random.NextDouble());
+                }
+
+                return new ObservedLife(good, good + step < life ? null : good + step);
+            }));
+            if (Weibull.Fit(sample) is WeibullFit fit)
+            {
+                above += fit.LifeBounds(0.1).Lower > truth ? 1 : 0;
+            }
+        }
+
+        Assert.InRange(above, 1, 0.04 * SampleCount);
     }
 
     [Fact]
