@@ -28,6 +28,7 @@ if (args is ["coverage", ..])
     var samples = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 4000;
     LifeCoverage.Run(samples);
     WearCoverage.Run(samples);
+    PooledCoverage.Run(samples);
     return;
 }
 

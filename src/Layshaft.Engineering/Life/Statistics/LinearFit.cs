@@ -46,6 +46,12 @@ public sealed record LinearFit
     /// </summary>
     public const int ReadingFreedom = 2;
 
+    /// <summary>
+    /// Degrees of freedom of the intervals when slope and scatter rest on more than these points; <c>null</c> when they do not. The scatter is then
+    /// <see cref="ReadingUncertainty"/>.
+    /// </summary>
+    public int? PooledFreedom { get; init; }
+
     /// <summary>Residual degrees of freedom; 0 when the line merely joins the points.</summary>
     public int DegreesOfFreedom => Count - (ThroughOrigin ? 1 : 2);
 
@@ -129,9 +135,9 @@ public sealed record LinearFit
         return new LineCrossing(estimate, new Bounds(level, lower + CentreX, upper + CentreX));
     }
 
-    private int Freedom => DegreesOfFreedom + (ReadingUncertainty > 0 ? ReadingFreedom : 0);
+    private int Freedom => PooledFreedom ?? DegreesOfFreedom + (ReadingUncertainty > 0 ? ReadingFreedom : 0);
 
-    private double Scatter => Math.Max(
+    private double Scatter => PooledFreedom is not null ? ReadingUncertainty : Math.Max(
         ReadingUncertainty,
         Math.Sqrt((ResidualSumOfSquares + (ReadingUncertainty > 0 ? ReadingFreedom : 0) * ReadingUncertainty * ReadingUncertainty) / Freedom));
 

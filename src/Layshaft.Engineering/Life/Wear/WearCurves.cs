@@ -8,7 +8,7 @@ namespace Layshaft.Engineering.Life;
 /// </remarks>
 internal static class WearCurves
 {
-    private static readonly double[] Powers = [0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.15, 1.3, 1.5, 1.75, 2, 2.25, 2.5, 2.75, 3];
+    public static readonly double[] Powers = [0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.15, 1.3, 1.5, 1.75, 2, 2.25, 2.5, 2.75, 3];
 
     /// <summary>The curves that the readings allow, the one to show first: the straight line if it is among them, else the best.</summary>
     /// <returns>At least one curve; none when the readings bend more than any of the powers.</returns>
@@ -17,17 +17,28 @@ internal static class WearCurves
         var unit = uses.Max();
         WearCurve[] curves = [.. Powers.Select(power => Of(uses, wears, unit, power, choices))];
         var best = curves.MinBy(curve => curve.Fit.ResidualSumOfSquares)!;
-        var (own, least) = (choices.ReadingUncertainty * choices.ReadingUncertainty, best.Fit.ResidualSumOfSquares);
-        var known = own > 0 ? LinearFit.ReadingFreedom : 0;
-        var freedom = best.Fit.DegreesOfFreedom - 1 + known;
-        var excess = freedom > 0
-            ? Math.Pow(Quantiles.StudentT(0.5 + choices.Level / 2, freedom), 2) * Math.Max(own, (least + known * own) / freedom)
-            : double.PositiveInfinity;
+        var least = best.Fit.ResidualSumOfSquares;
+        var excess = Excess(least, best.Fit.DegreesOfFreedom - 1, choices.ReadingUncertainty, choices.Level);
         WearCurve[] allowed = [.. curves.Where(curve => curve.Fit.ResidualSumOfSquares - least <= excess)];
         var straight = Array.Find(allowed, curve => curve.IsStraight);
         return straight is null && best.Power is 0.5 or 3
             ? []
             : [straight ?? best, .. allowed.Where(curve => curve != (straight ?? best))];
+    }
+
+    /// <summary>By how much a power's sum of squared residuals may exceed the best one's.</summary>
+    /// <param name="least">The best one's.</param>
+    /// <param name="residualFreedom">Its degrees of freedom, the power counted as fitted.</param>
+    /// <param name="readingUncertainty">Standard uncertainty of a reading, 0 if unknown.</param>
+    /// <param name="level">Level of the test.</param>
+    public static double Excess(double least, int residualFreedom, double readingUncertainty, double level)
+    {
+        var own = readingUncertainty * readingUncertainty;
+        var known = own > 0 ? LinearFit.ReadingFreedom : 0;
+        var freedom = residualFreedom + known;
+        return freedom > 0
+            ? Math.Pow(Quantiles.StudentT(0.5 + level / 2, freedom), 2) * Math.Max(own, (least + known * own) / freedom)
+            : double.PositiveInfinity;
     }
 
     private static WearCurve Of(double[] uses, double[] wears, double unit, double power, WearTrendChoices choices)

@@ -18,6 +18,9 @@ public sealed record WearTrendLine : WearTrendResult
     /// <summary>The part's use now.</summary>
     public required double UseNow { get; init; }
 
+    /// <summary>Number of other units of the type whose wear the slope rests on; 0 for a trend from the part's own readings alone.</summary>
+    public int OtherUnits { get; init; }
+
     /// <summary>The curve to show: the straight line if the readings allow it, else the one that fits best.</summary>
     public WearCurve Curve => Curves[0];
 
