@@ -108,6 +108,33 @@ public class GearingRankingTests
         Assert.Equal("tow", passed.Change!.Key);
     }
 
+    // In a tow the fastest passes the limit. The next is 0.7 % slower; what is 1.4 % slower than the fastest is then near enough to be recommended.
+    [Fact]
+    public void What_may_be_recommended_has_been_checked_against_the_limits_of_every_day()
+    {
+        RankingQuestion question = s_question with
+        {
+            Stock = new GearingStock([null], [.. Enumerable.Range(0, 61).Select(i => FinalDrive.FromRatio(5 - (0.04 * i)).Require())]),
+            Changes = [ConditionChange.Usual.Single(change => change.Key == "tow")],
+            Ranges = [new InputRange("mass", 0.5, [new ConditionChange("mass") { MassFactor = 2 }])], // so wide that all of them are as good
+        };
+        GearingRanking open = GearingRanking.Rank(question).Require();
+        GearingCandidate first = open.Candidates.First(c => open.Changes[0].Find(c.Set) is { } towed && towed.OnLimiter.Seconds < 1e-6);
+        GearingCandidate Slower(double share) => open.Candidates.Where(c => c.FinalDrive.Ratio < first.FinalDrive.Ratio).MinBy(c => Math.Abs((c.StraightsTime / first.StraightsTime) - 1 - share))!;
+        GearingCandidate[] three = [first, Slower(0.007), Slower(0.014)];
+        double Towed(GearingCandidate of) => ShaftRpm(GearingRanking.Rank(question with { Stock = new GearingStock([null], [of.FinalDrive]) }).Require().Changes[0].Candidates[0]);
+        double allowed = Math.Max(ShaftRpm(first), Math.Max(Towed(three[1]), Towed(three[2])));
+        Assert.True(allowed + 1 < Towed(first), $"{first} {ShaftRpm(first)} {Towed(first)}; {three[1]} {Towed(three[1])}; {three[2]} {Towed(three[2])}");
+        GearingRanking held = GearingRanking.Rank(question with
+        {
+            Stock = new GearingStock([null], [.. three.Select(c => c.FinalDrive)]),
+            Guards = new GearingGuards(RotationalSpeed.FromRevolutionsPerMinute(allowed + 1)),
+        }).Require();
+        Assert.Equal(three[1].Set, held.Best!.Set);
+        Assert.Contains(GearingAdvice.Of(held, null).AsGood, good => good.Set == three[2].Set);
+        Assert.Contains(held.Changes[0].Candidates, run => run.Set == three[2].Set);
+    }
+
     [Fact]
     public void A_corner_left_faster_than_top_gear_goes_is_a_limit()
     {

@@ -5,7 +5,7 @@ namespace Layshaft.Engineering.Gearing;
 /// <summary>Runs candidates over a venue on one day; the figures of the day are worked out once for all of them.</summary>
 internal sealed class CandidateRunner
 {
-    private const double SameMps = 1e-5; // on the limiter on two straights: it is the first that counts
+    internal const double SameMps = 1e-5; // on the limiter on two straights: it is the first that counts
 
     private readonly Car _car;
     private readonly Venue _venue;
@@ -35,7 +35,8 @@ internal sealed class CandidateRunner
     /// <summary>Seconds on each straight; null if the car does not come to the end of them.</summary>
     internal double[]? SecondsOf(GearSet set)
     {
-        var gears = new GearLimits(_model, _car.Drivetrain.With(set.DropPair, set.FinalDrive), _shiftRpm);
+        Drivetrain train = _car.Drivetrain.With(set);
+        var gears = new GearLimits(_model, train, ShiftRpm(set, train));
         var seconds = new double[_tasks.Length];
         for (int i = 0; i < _tasks.Length; i++)
         {
@@ -52,8 +53,8 @@ internal sealed class CandidateRunner
 
     internal GearingCandidate Run(GearSet set)
     {
-        Drivetrain train = _car.Drivetrain.With(set.DropPair, set.FinalDrive);
-        var gears = new GearLimits(_model, train, _shiftRpm);
+        Drivetrain train = _car.Drivetrain.With(set);
+        var gears = new GearLimits(_model, train, ShiftRpm(set, train));
         double timeS = 0, limiterS = 0, topMps = -1;
         int topGear = 0, topStraight = 0, shifts = 0;
         bool isFinished = true;
@@ -102,9 +103,11 @@ internal sealed class CandidateRunner
         };
     }
 
+    private double[] ShiftRpm(GearSet set, Drivetrain train) => set.Gears is null ? _shiftRpm : GearLimits.ShiftRpm(train, _car.Engine);
+
     private (Duration Time, GearingFault? Fault) RunIdeal()
     {
-        var gearings = IdealGearing.Of(_model, IdealAmong.Select(set => _car.Drivetrain.With(set.DropPair, set.FinalDrive)));
+        var gearings = IdealGearing.Of(_model, IdealAmong.Select(_car.Drivetrain.With));
         StraightFigures[] ideal = Array.ConvertAll(_tasks, task => StraightRunner.RunIdeal(_model, gearings, task));
         int stuck = Array.FindIndex(ideal, figures => !figures.IsFinished);
         return (Duration.FromSeconds(ideal.Sum(figures => figures.TimeS)), stuck < 0 ? null : StraightRun.FaultOf(_venue.Straights[stuck], ideal[stuck]));

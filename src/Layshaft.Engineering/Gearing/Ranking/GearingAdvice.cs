@@ -19,8 +19,8 @@ public sealed record GearingAdvice(
     public bool KeepsFitted => Recommended is not null && Recommended.Set == Fitted?.Set;
 
     /// <summary>
-    /// Of the sets that the inputs cannot tell from the fastest within all limits: the fitted one, since it costs no work; else one
-    /// with the fitted final drive, since only the drop pair is changed; then the least time on the limiter; then the fastest.
+    /// Of the sets that the inputs cannot tell from the fastest within all limits: the fitted one, since it costs no work; else the one of
+    /// least work; then the least time on the limiter; then the fastest.
     /// </summary>
     /// <param name="ranking">The ranking.</param>
     /// <param name="fitted">What is fitted; null if it is not known.</param>
@@ -42,7 +42,7 @@ public sealed record GearingAdvice(
         bool keeps = asGood.Any(candidate => candidate.Set == fitted);
         GearingCandidate recommended = asGood
             .Where(candidate => keeps || incumbent is not { IsUsable: true } || candidate.Set == fastest.Set || IsSlower(incumbent, candidate, ranking))
-            .OrderBy(candidate => candidate.Set == fitted ? 0 : candidate.FinalDrive == fitted?.FinalDrive ? 1 : 2)
+            .OrderBy(candidate => fitted is null ? 0 : ranking.Work(fitted, candidate.Set).Hours)
             .ThenBy(candidate => Math.Round(candidate.OnLimiter.Seconds, 1))
             .ThenBy(candidate => candidate.StraightsTime.Seconds)
             .First();

@@ -8,14 +8,17 @@ public sealed class GearingRanking
     private const double ReachShare = 0.01;
 
     private readonly UncertaintyRuns _runs;
+    private readonly RankingQuestion _question;
 
     private GearingRanking(
+        RankingQuestion question,
         IReadOnlyList<GearingCandidate> candidates,
         Duration idealTime,
         IReadOnlyList<RankingUnderChange> changes,
         IReadOnlyList<ConditionChange> changesLeftOut,
         UncertaintyRuns runs)
     {
+        _question = question;
         Candidates = candidates;
         IdealTime = idealTime;
         Changes = changes;
@@ -47,6 +50,21 @@ public sealed class GearingRanking
     /// <summary>A ranked set; null if it was not ranked.</summary>
     /// <param name="set">The set.</param>
     public GearingCandidate? Find(GearSet set) => Candidates.FirstOrDefault(candidate => candidate.Set == set);
+
+    /// <summary>The gears in the box, numbered from 1, whose pair a change between two sets replaces.</summary>
+    /// <param name="from">What is fitted.</param>
+    /// <param name="to">What is to be fitted.</param>
+    public IReadOnlyList<int> GearsThatDiffer(GearSet from, GearSet to) => _question.Car.Drivetrain.GearsThatDiffer(from, to);
+
+    /// <summary>Working time of a change between two sets, by <see cref="RankingQuestion.Work"/>.</summary>
+    /// <param name="from">What is fitted.</param>
+    /// <param name="to">What is to be fitted.</param>
+    public Duration Work(GearSet from, GearSet to)
+    {
+        ArgumentNullException.ThrowIfNull(from);
+        ArgumentNullException.ThrowIfNull(to);
+        return _question.Work.Of(from.DropPair != to.DropPair, from.FinalDrive != to.FinalDrive, GearsThatDiffer(from, to).Count);
+    }
 
     /// <summary>Time a lap of one set less that of another, with its uncertainty; null if one of them does not finish.</summary>
     /// <param name="one">The one.</param>
@@ -83,8 +101,13 @@ public sealed class GearingRanking
             return faults.Finish<GearingRanking>(() => null!);
         }
 
-        GearSet[] stocked = [.. stock.DropPairs.Distinct().SelectMany(pair => stock.FinalDrives.Distinct().Select(final => new GearSet(pair, final)))];
-        GearSet[] sets = [.. stocked, .. question.Others.Where(other => !stocked.Contains(other)).Distinct()];
+        GearPairs? gears = question.Fitted?.Gears;
+        GearSet[] stocked =
+        [
+            .. stock.DropPairs.Distinct().SelectMany(pair => stock.FinalDrives.Distinct().Select(final => new GearSet(pair, final, gears)))
+                .Concat(question.GearPairs.Count > 0 ? ShelfSearch.Fastest(question) : []).Distinct(),
+        ];
+        GearSet[] sets = [.. stocked, .. question.Others.Prepend(question.Fitted).OfType<GearSet>().Where(other => !stocked.Contains(other)).Distinct()];
         var runner = new CandidateRunner(question.Car, question.Venue, question.Guards) { IdealAmong = sets };
         (Duration idealTime, GearingFault? stuck) = runner.Ideal;
         GearingCandidate[] planned = Array.ConvertAll(sets, set => runner.Run(set) with { IsStocked = stocked.Contains(set) });
@@ -116,19 +139,33 @@ public sealed class GearingRanking
             }
         }
 
-        // What is far behind on the planned day is not run again, unless all before it turns out to pass a limit.
         GearingCandidate[] own = Array.ConvertAll(planned, candidate => candidate with { PassedLimits = Passed(candidate, null).ToArray() });
-        double fastestS = own.Where(candidate => candidate.IsUsable && candidate.IsStocked).Select(candidate => candidate.StraightsTime.Seconds).DefaultIfEmpty(0).Min();
-        bool IsNear(GearingCandidate candidate) => candidate.IsFinished && (!candidate.IsStocked || question.Others.Contains(candidate.Set) || candidate.StraightsTime.Seconds <= fastestS * (1 + ReachShare));
-        Field near = FieldOf(own, IsNear, days);
-        Field field = near.Planned.Any(candidate => candidate.IsUsable && candidate.IsStocked) || own.All(candidate => !candidate.IsUsable) ? near : FieldOf(own, candidate => candidate.IsFinished, days);
+        double fastestS = FastestS(own);
+        Field field = FieldWithin(fastestS);
+
+        // A changed day may forbid the fastest: what is near the next one is run on the changed days too, until the fastest may be used.
+        // So whatever is within Reach of the best, and what is fitted, has been held against the limits of every day.
+        for (double nextS = FastestS(field.Planned); nextS > fastestS; nextS = FastestS(field.Planned))
+        {
+            fastestS = nextS;
+            field = FieldWithin(fastestS);
+        }
+
+        Field FieldWithin(double fromS) => FieldOf(
+            own,
+            candidate => candidate.IsFinished && (!candidate.IsStocked || candidate.Set == question.Fitted || question.Others.Contains(candidate.Set) || candidate.StraightsTime.Seconds <= fromS * (1 + ReachShare)),
+            days);
         return new GearingRanking(
+            question,
             InOrder(field.Planned),
             idealTime,
             [.. days.Select((day, i) => new RankingUnderChange(day.Change, InOrder(field.Days[i])))],
             leftOut,
             new UncertaintyRuns(question.Car, question.Venue, question.Ranges ?? InputRange.Usual(question.Car.Tyre.Basis)));
     }
+
+    private static double FastestS(GearingCandidate[] candidates) =>
+        candidates.Where(candidate => candidate.IsUsable && candidate.IsStocked).Select(candidate => candidate.StraightsTime.Seconds).DefaultIfEmpty(0).Min();
 
     // Runs the chosen candidates on the changed days, and notes each limit once: as passed on the planned day, else on the first that passes it.
     private static Field FieldOf(GearingCandidate[] own, Func<GearingCandidate, bool> isRun, List<(ConditionChange Change, CandidateRunner Runner)> days)

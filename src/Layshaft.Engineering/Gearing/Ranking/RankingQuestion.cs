@@ -9,6 +9,18 @@ public sealed record RankingQuestion(Car Car, Venue Venue, GearingStock Stock)
     /// <summary>Sets that are not combinations of the stock, such as the fitted one: ranked with the rest.</summary>
     public IReadOnlyList<GearSet> Others { get; init; } = [];
 
+    /// <summary>What is fitted; null if it is not known. Combinations of the stock have its gears.</summary>
+    public GearSet? Fitted { get; init; }
+
+    /// <summary>
+    /// The pairs to choose from in each position of a box whose pairs can be changed, first gear first, the fitted one included; empty if
+    /// they cannot. The fastest combinations of them are ranked too.
+    /// </summary>
+    public IReadOnlyList<IReadOnlyList<ToothPair>> GearPairs { get; init; } = [];
+
+    /// <summary>Working time to change gears.</summary>
+    public ChangeWork Work { get; init; } = ChangeWork.Usual;
+
     /// <summary>The ways in which the day may differ; the ranking is done again for each.</summary>
     public IReadOnlyList<ConditionChange> Changes { get; init; } = ConditionChange.Usual;
 

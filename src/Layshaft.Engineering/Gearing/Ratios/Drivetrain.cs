@@ -74,6 +74,38 @@ public sealed record Drivetrain
         return new Drivetrain(Gears, dropPair, finalDrive, Place);
     }
 
+    /// <summary>The same gearbox with a set of gears.</summary>
+    /// <param name="set">The set; its pairs, if it has any, replace the gears.</param>
+    /// <exception cref="ArgumentException">The set has another number of gears.</exception>
+    public Drivetrain With(GearSet set)
+    {
+        ArgumentNullException.ThrowIfNull(set);
+        if (set.Gears is not { } gears)
+        {
+            return With(set.DropPair, set.FinalDrive);
+        }
+
+        return gears.Pairs.Count == Gears.Count
+            ? new Drivetrain([.. gears.Pairs.Select((pair, i) => Gear.FromTeeth(Gears[i].Name, pair))], set.DropPair, set.FinalDrive, Place)
+            : throw new ArgumentException($"The gearbox has {Gears.Count} gears, the set {gears.Pairs.Count}.", nameof(set));
+    }
+
+    /// <summary>The gears, numbered from 1, whose pair differs between two sets.</summary>
+    /// <param name="one">The one set.</param>
+    /// <param name="other">The other.</param>
+    public IReadOnlyList<int> GearsThatDiffer(GearSet one, GearSet other)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        ArgumentNullException.ThrowIfNull(other);
+        if (Equals(one.Gears, other.Gears))
+        {
+            return [];
+        }
+
+        IReadOnlyList<Gear> first = With(one).Gears, second = With(other).Gears;
+        return [.. Enumerable.Range(1, Gears.Count).Where(gear => !first[gear - 1].Pairs.SequenceEqual(second[gear - 1].Pairs))];
+    }
+
     /// <summary>Engine turns for one turn of the wheels: gear × drop pair × final drive.</summary>
     /// <param name="gear">Gear number, 1 to the number of gears.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such gear.</exception>
