@@ -61,7 +61,7 @@ internal static class GearingJson
         engine_speed_at_top = Figure(c.EngineSpeedAtTop.RevolutionsPerMinute, "rpm"),
         on_limiter = Figure(c.OnLimiter.Seconds, "s", 1),
         shifts_under_power = c.ShiftsPerLap,
-        corners_between_gears = c.CornersBetweenGears.Select(s => Course.CornerBefore(answer.Case.Venue, s)),
+        corners_between_gears = c.CornersBetweenGears.Select(s => answer.Case.Track.Before(s)?.Corner),
         limits_exceeded = c.PassedLimits.Select(p => new { limit = p.Caution.Kind.ToString(), change = p.Change?.Key }),
         cautions = c.Cautions.Select(x => x.Kind.ToString()),
     };

@@ -136,7 +136,7 @@ internal sealed class GearingLines(SpeedUnit speed)
         Quantity(c.TopSpeed),
         Quantity(c.EngineSpeedAtTop),
         Number(c.OnLimiter.Seconds, "0.0") + " s",
-        string.Join(", ", c.CornersBetweenGears.Select(s => Course.CornerBefore(answer.Case.Venue, s)).OfType<string>()) is { Length: > 0 } corners ? corners : "none",
+        string.Join(", ", c.CornersBetweenGears.Select(s => answer.Case.Track.Before(s)?.Corner).OfType<string>()) is { Length: > 0 } corners ? corners : "none",
         Limits(c),
     ];
 

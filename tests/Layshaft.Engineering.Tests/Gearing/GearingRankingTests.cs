@@ -41,7 +41,7 @@ public class GearingRankingTests
         Assert.Equal(top.Straight.Name, best.TopSpeedStraight);
         Assert.Equal(top.TopSpeed.MetersPerSecond, best.TopSpeed.MetersPerSecond, 1e-6);
         Assert.Equal(run.Straights.Sum(straight => straight.Shifts.Count), best.ShiftsPerLap);
-        Assert.Equal(run.Corners.Where(corner => corner.Falls).Select(corner => corner.Straight), best.CornersBetweenGears);
+        Assert.Equal(run.Corners.Where(corner => corner.Falls).Select(corner => corner.Straight), best.CornersBetweenGears.Select(straight => straight.Name));
         Assert.Equal(run.Straights.Sum(straight => straight.OnLimiter.Seconds), best.OnLimiter.Seconds, 1e-6);
     }
 

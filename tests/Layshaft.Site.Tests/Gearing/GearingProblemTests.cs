@@ -38,6 +38,30 @@ public class GearingProblemTests
     }
 
     [Fact]
+    public void A_corner_whose_radius_allows_more_than_the_car_reaches_is_no_corner()
+    {
+        // Dispersal of 148 km/h, as one radius that grip and downforce would take at over 250.
+        var review = DemoBook.With("venues/stenhowe.yaml", t => t.Replace("corner: Dispersal, corner_speed: 148 km/h", "corner: Dispersal, corner_speed: 148 km/h, corner_radius: 480 m", StringComparison.Ordinal));
+        var note = Assert.Single(review.Problems, p => p.Code is "gearing" or "flat-corner");
+        Assert.Equal(("flat-corner", "venues/stenhowe.yaml", 7), (note.Code, note.Place.File, note.Place.Line));
+        Assert.Matches(@"reaches only \d+ km/h at Dispersal; its radius allows \d+ km/h\. It is taken flat out", note.Message);
+
+        var book = review.Assessment!;
+        var gearing = book.Gearing.For(book.Jobs["0411"].Job)!;
+        var joined = gearing.Case.Course.Straights[1];
+        Assert.Equal(("Perimeter / Cross runway", 1280.0, 4), (joined.Name, joined.Length.Meters, gearing.Case.Course.Straights.Count));
+        Assert.Equal("Tower", gearing.Case.Track.Before(joined)!.Corner);
+        Assert.Equal("Hangar", gearing.Case.Track.Before(2)!.Corner);
+        var run = Engineering.Gearing.VenueRun.For(gearing.Case.With(gearing.Advice.Recommended!.Set), gearing.Case.Course);
+        Assert.All(run.Straights, s => Assert.Null(s.Fault));
+        Assert.True(run.Straights[1].TopSpeed.KilometersPerHour > 158); // through the corner without lifting
+
+        // A whole lap without a corner cannot be: the slowest stays one.
+        Assert.Contains(gearing.Case.Track.Corners, c => c.Source == Assessment.Gearing.CornerSource.Flat);
+        Assert.Equal(4, gearing.Case.Track.Corners.Count(c => c.Slowest is not null));
+    }
+
+    [Fact]
     public void A_straight_too_short_to_brake_on_is_told_at_its_length()
     {
         var review = DemoBook.With("venues/stenhowe.yaml", t => t.Replace("exit_speed: 158 km/h, length: 760 m", "exit_speed: 158 km/h, length: 20 m", StringComparison.Ordinal));

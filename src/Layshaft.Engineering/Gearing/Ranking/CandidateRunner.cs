@@ -59,7 +59,7 @@ internal sealed class CandidateRunner
         int topGear = 0, topStraight = 0, shifts = 0;
         bool isFinished = true;
         List<GearingFault>? faults = null;
-        var falling = new List<string>();
+        var falling = new List<Straight>();
         for (int i = 0; i < _tasks.Length; i++)
         {
             StraightFigures figures = StraightRunner.Run(_model, gears, _tasks[i]);
@@ -69,7 +69,7 @@ internal sealed class CandidateRunner
             isFinished &= figures.IsFinished;
             if (figures.Fit != CornerFit.InBand)
             {
-                falling.Add(_venue.Straights[i].Name);
+                falling.Add(_venue.Straights[i]);
             }
 
             if (figures.TopMps > topMps + SameMps)

@@ -51,7 +51,7 @@ public sealed record GearingCandidate
     public required int ShiftsPerLap { get; init; }
 
     /// <summary>The straights whose corner before them falls between gears or below the usable band.</summary>
-    public required IReadOnlyList<string> CornersBetweenGears { get; init; }
+    public required IReadOnlyList<Straight> CornersBetweenGears { get; init; }
 
     /// <summary>Whether it is in stock; false for a set that was asked about besides.</summary>
     public bool IsStocked { get; init; } = true;

@@ -16,7 +16,7 @@ public sealed class BookGearing
     private readonly ShopBook book;
     private readonly Lazy<GearingFigures> figures;
     private readonly IBookFiles? files;
-    private readonly Dictionary<(string Venue, string Car), Eng.Venue> courses = [];
+    private readonly Dictionary<(string Venue, string Car), Course> courses = [];
     private readonly Dictionary<string, GearingCase> cases = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<EventGearing?>> events = new(StringComparer.Ordinal);
 
@@ -132,20 +132,14 @@ public sealed class BookGearing
         ArgumentNullException.ThrowIfNull(venue);
         ArgumentNullException.ThrowIfNull(problems);
         return unit.Car is { } id && Cars.TryGetValue(id, out var setup) && Boxes.TryGetValue((unit.Gearbox, unit.RatioSet), out var box)
-            && CourseOf(venue, setup, plan, problems) is { } course
-                ? GearingCase.Of(unit, box, setup, venue, plan, course, problems)
-                : null;
+            ? GearingCase.Of(unit, box, setup, venue, plan, car => CourseOf(venue, setup, plan, GearingCase.Shortest(box, car), problems), problems)
+            : null;
     }
 
-    private Eng.Venue? CourseOf(Venue venue, CarSetup setup, EventPlan? plan, ProblemList problems)
-    {
-        if (plan is null or { Corners.Count: 0 } && courses.TryGetValue((venue.Id, setup.Car.Id), out var known))
-        {
-            return known;
-        }
-
-        return Course.Of(venue, setup, plan, problems);
-    }
+    private Course? CourseOf(Venue venue, CarSetup setup, EventPlan? plan, Eng.Car shortest, ProblemList problems) =>
+        plan is null or { Corners.Count: 0 } && courses.TryGetValue((venue.Id, setup.Car.Id), out var known)
+            ? known
+            : Course.Of(venue, setup, plan, shortest, problems);
 
     private void TakeEvents(ProblemList problems)
     {
@@ -153,15 +147,15 @@ public sealed class BookGearing
         foreach (var job in book.Jobs.Where(j => j.NextEvent is not null))
         {
             var (unit, venue) = (book.Units[job.Unit], book.Venues[job.NextEvent!.Venue]);
-            if (IsOthersCar(unit, job) || unit.Car is not { } car || !Cars.TryGetValue(car, out var setup) || !Boxes.ContainsKey((unit.Gearbox, unit.RatioSet)))
+            if (IsOthersCar(unit, job) || unit.Car is not { } car || !Cars.ContainsKey(car) || !Boxes.ContainsKey((unit.Gearbox, unit.RatioSet)))
             {
                 continue;
             }
 
             var isFirst = looked.Add((venue.Id, car));
-            if (isFirst && Course.Of(venue, setup, null, problems) is { } course)
+            if (isFirst && Case(unit, venue, null, problems) is { } standard)
             {
-                courses[(venue.Id, car)] = course;
+                courses[(venue.Id, car)] = standard.Track;
             }
 
             if (courses.ContainsKey((venue.Id, car)) && Case(unit, venue, job.NextEvent, problems) is { } made && IsReachable(made, isFirst || job.NextEvent.Corners.Count > 0, problems))
@@ -180,6 +174,18 @@ public sealed class BookGearing
     private static bool IsReachable(GearingCase made, bool tell, ProblemList problems)
     {
         var reachable = true;
+        for (var i = 0; tell && i < made.Track.Corners.Count; i++)
+        {
+            if (made.Track.Corners[i] is { Source: CornerSource.Flat, Reached: { } reached, Steady: { } steady } flat)
+            {
+                problems.Note(
+                    "flat-corner",
+                    made.Venue.Straights[i].Origin.At("corner_radius"),
+                    string.Create(CultureInfo.InvariantCulture, $"{made.Setup.Car.Name} reaches only {reached.KilometersPerHour:0} km/h at {flat.Corner}; its radius allows {steady.KilometersPerHour:0} km/h. It is taken flat out, as no corner."),
+                    "Check 'corner_radius' and the car's grip if the car has to slow down there.");
+            }
+        }
+
         foreach (var (straight, fault) in made.Unreachable())
         {
             reachable = false;
@@ -193,6 +199,6 @@ public sealed class BookGearing
     }
 
     private static string Words(GearingCase made, Straight straight, Eng.GearingFault fault) => fault.Kind == Eng.GearingFaultKind.CornerUnreachable
-        ? string.Create(CultureInfo.InvariantCulture, $"The corner speed of {straight.Corner} is {CornerTaken.All(made.Venue, made.Setup, made.Plan).First(c => c.Corner == straight.Corner).Slowest!.Value.KilometersPerHour:0} km/h, but {made.Setup.Car.Name} reaches only {fault.Figure * 3.6:0} km/h on {straight.Name} with any gearing.")
+        ? string.Create(CultureInfo.InvariantCulture, $"The corner speed of {straight.Corner} is {made.Track.Corners[made.Venue.Straights.ToList().IndexOf(straight)].Slowest!.Value.KilometersPerHour:0} km/h, but {made.Setup.Car.Name} reaches only {fault.Figure * 3.6:0} km/h on {straight.Name} with any gearing.")
         : $"{made.Setup.Car.Name}: {fault.Message}";
 }

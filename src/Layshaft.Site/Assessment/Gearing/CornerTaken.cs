@@ -18,15 +18,24 @@ public enum CornerSource
 
     /// <summary>Given for this event.</summary>
     Event,
+
+    /// <summary>The radius lets the car go faster than it gets there, so it is flat through: no corner.</summary>
+    Flat,
 }
 
 /// <summary>The corner at the end of a straight as one car takes it.</summary>
 /// <param name="Corner">The corner's name.</param>
-/// <param name="Slowest">Slowest speed in it; null at a finish line.</param>
-/// <param name="Exit">Speed at which full throttle begins after it; null at a finish line.</param>
+/// <param name="Slowest">Slowest speed in it; null at a finish line and where it is flat.</param>
+/// <param name="Exit">Speed at which full throttle begins after it; null at a finish line and where it is flat.</param>
 /// <param name="Source">What the speeds rest on.</param>
 public sealed record CornerTaken(string Corner, Speed? Slowest, Speed? Exit, CornerSource Source)
 {
+    /// <summary>For a flat corner, the greatest speed at which the car gets there.</summary>
+    public Speed? Reached { get; init; }
+
+    /// <summary>For a flat corner, the speed that its radius would allow.</summary>
+    public Speed? Steady { get; init; }
+
     /// <summary>Every corner of a venue, in the order of the straights that lead to them.</summary>
     /// <param name="venue">The venue.</param>
     /// <param name="setup">The car.</param>

@@ -1,37 +1,51 @@
 using Layshaft.Book.Places;
 using Layshaft.Book.Problems;
 using Layshaft.Book.Records;
-using UnitsNet;
 using Eng = Layshaft.Engineering.Gearing;
 
 namespace Layshaft.Site.Assessment.Gearing;
 
-/// <summary>A venue as one car drives it: the book's straights with that car's braking.</summary>
-public static class Course
+/// <summary>A venue as one car drives it: the book's straights with that car's braking, joined over the corners that it takes flat.</summary>
+/// <param name="Book">The venue as written.</param>
+/// <param name="Venue">The straights as they are calculated.</param>
+/// <param name="Corners">Every corner as this car takes it, in the order of the book's straights that lead to them.</param>
+/// <param name="Ends">The corner at the end of each calculated straight, as its index among <paramref name="Corners"/>.</param>
+public sealed record Course(Venue Book, Eng.Venue Venue, IReadOnlyList<CornerTaken> Corners, IReadOnlyList<int> Ends)
 {
     /// <summary>Takes a venue over; null when a figure cannot be used, which the problems then tell.</summary>
-    internal static Eng.Venue? Of(Venue venue, CarSetup setup, EventPlan? plan, ProblemList problems)
+    /// <param name="venue">The venue.</param>
+    /// <param name="setup">The car.</param>
+    /// <param name="plan">The event; null for none.</param>
+    /// <param name="shortest">The car with its shortest gears, which comes to its greatest speed first.</param>
+    /// <param name="problems">Receives what is wrong, at its place.</param>
+    internal static Course? Of(Venue venue, CarSetup setup, EventPlan? plan, Eng.Car shortest, ProblemList problems)
     {
-        var corners = CornerTaken.All(venue, setup, plan);
-        return new FaultPlaces(problems).Take(
-            Eng.Venue.Create(venue.Name, [.. venue.Straights.Select((s, i) => StraightOf(venue, i, setup.Car.Braking, corners))]), s => PlaceOf(venue, setup.Car, s));
+        CornerTaken[] corners = [.. CornerTaken.All(venue, setup, plan)];
+        var groups = new FlatCorners(venue, setup.Car.Braking, shortest).Join(corners);
+        Eng.Straight[] straights = [.. groups.Select(g => FlatCorners.StraightOf(venue, g, setup.Car.Braking, corners))];
+        return new FaultPlaces(problems).Take(Eng.Venue.Create(venue.Name, straights), s => PlaceOf(venue, setup.Car, s)) is { } course
+            ? new Course(venue, course, corners, [.. groups.Select(g => g[^1])])
+            : null;
     }
 
-    /// <summary>The corner before a straight; null before a standing start.</summary>
-    public static string? CornerBefore(Venue venue, string straight)
+    /// <summary>The corner before a calculated straight; null before a standing start.</summary>
+    public CornerTaken? Before(Eng.Straight straight)
     {
-        for (var i = 0; i < venue.Straights.Count; i++)
+        for (var i = 0; i < Venue.Straights.Count; i++)
         {
-            if (venue.Straights[i].Name == straight)
+            if (ReferenceEquals(Venue.Straights[i], straight))
             {
-                return i > 0 ? venue.Straights[i - 1].Corner : venue.Kind == VenueKind.Circuit ? venue.Straights[^1].Corner : null;
+                return Before(i);
             }
         }
 
         return null;
     }
 
-    /// <summary>Where a straight's figure stands.</summary>
+    /// <summary>The corner before the calculated straight with this index; null before a standing start.</summary>
+    public CornerTaken? Before(int straight) => straight > 0 ? Corners[Ends[straight - 1]] : Book.Kind == VenueKind.Circuit ? Corners[Ends[^1]] : null;
+
+    /// <summary>The place of a straight's figure.</summary>
     internal static Place PlaceOf(Venue venue, Car car, string subject)
     {
         foreach (var straight in venue.Straights.Where(s => subject.StartsWith(s.Name, StringComparison.Ordinal)).OrderByDescending(s => s.Name.Length))
@@ -47,26 +61,5 @@ public static class Course
         }
 
         return venue.Origin.At("straights");
-    }
-
-    private static Eng.Straight StraightOf(Venue venue, int index, Acceleration braking, IReadOnlyList<CornerTaken> corners)
-    {
-        var straight = venue.Straights[index];
-        var before = index > 0 ? corners[index - 1] : venue.Kind == VenueKind.Circuit ? corners[^1] : null;
-        var start = before?.Exit ?? straight.ExitSpeed ?? Speed.Zero;
-        return new Eng.Straight
-        {
-            Name = straight.Name,
-            Length = straight.Length,
-            StartSpeed = start,
-            EndSpeed = corners[index].Slowest ?? Speed.Zero,
-            Braking = braking,
-
-            // Over a finish line the throttle stays open.
-            BrakingDistance = straight.CornerSpeed is null ? Length.Zero : null,
-            Grade = straight.Grade,
-            Heading = straight.Heading,
-            CornerMinimum = before?.Slowest is { } slowest ? UnitMath.Min(slowest, start) : null,
-        };
     }
 }

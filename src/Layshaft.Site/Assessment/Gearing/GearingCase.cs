@@ -12,12 +12,15 @@ namespace Layshaft.Site.Assessment.Gearing;
 /// <param name="Venue">The venue as written.</param>
 /// <param name="Plan">The event; null for the venue in standard air.</param>
 /// <param name="Air">The air.</param>
-/// <param name="Course">The venue as the car drives it.</param>
+/// <param name="Track">The venue as the car drives it.</param>
 /// <param name="Car">The car on the day, with the first pair and final drive of the stock.</param>
 public sealed record GearingCase(
-    Unit Unit, GearboxStock Box, CarSetup Setup, Venue Venue, EventPlan? Plan, EventAir Air, Eng.Venue Course, Eng.Car Car)
+    Unit Unit, GearboxStock Box, CarSetup Setup, Venue Venue, EventPlan? Plan, EventAir Air, Course Track, Eng.Car Car)
 {
     private static readonly Length UsualWear = Length.FromMillimeters(3);
+
+    /// <summary>The straights as they are calculated.</summary>
+    public Eng.Venue Course => Track.Venue;
 
     /// <summary>Laps or runs of the event; 1 where none is planned.</summary>
     public int Laps => Plan?.Laps ?? 1;
@@ -35,7 +38,7 @@ public sealed record GearingCase(
     public Eng.Car With(Eng.GearSet set)
     {
         ArgumentNullException.ThrowIfNull(set);
-        return Car.With(Car.Drivetrain.With(set.DropPair, set.FinalDrive));
+        return Car.With(Car.Drivetrain.With(set));
     }
 
     /// <summary>Ranks everything in stock, and the sets asked about.</summary>
@@ -46,12 +49,23 @@ public sealed record GearingCase(
     /// <summary>The straights on which not even an infinitely variable transmission brings this car to the corner's speed.</summary>
     public IEnumerable<(Straight Straight, Eng.GearingFault Fault)> Unreachable()
     {
-        var shortest = With(new Eng.GearSet(Box.Stock.DropPairs.MaxBy(p => p?.Ratio ?? 1), Box.Stock.FinalDrives.MaxBy(f => f.Ratio)!));
-        return Eng.VenueRun.Ideal(shortest, Course).Straights.Zip(Venue.Straights).Where(s => s.First.Fault is not null).Select(s => (s.Second, s.First.Fault!));
+        return Eng.VenueRun.Ideal(Shortest(Box, Car), Course).Straights.Zip(Track.Ends)
+            .Where(s => s.First.Fault is not null).Select(s => (Venue.Straights[s.Second], s.First.Fault!));
     }
 
-    /// <summary>Joins the parts on a day; null when the day cannot be worked out, which the problems then tell.</summary>
-    internal static GearingCase? Of(Unit unit, GearboxStock box, CarSetup setup, Venue venue, EventPlan? plan, Eng.Venue course, ProblemList problems)
+    /// <summary>A car with the shortest drop pair and final drive of its box.</summary>
+    internal static Eng.Car Shortest(GearboxStock box, Eng.Car car) =>
+        car.With(car.Drivetrain.With(box.Stock.DropPairs.MaxBy(p => p?.Ratio ?? 1), box.Stock.FinalDrives.MaxBy(f => f.Ratio)!));
+
+    /// <summary>Combines unit, car and venue on a day; null when a figure cannot be used, which the problems then say.</summary>
+    /// <param name="unit">The unit.</param>
+    /// <param name="box">Its gears.</param>
+    /// <param name="setup">The car.</param>
+    /// <param name="venue">The venue.</param>
+    /// <param name="plan">The event; null for the venue in standard air.</param>
+    /// <param name="track">The venue as the car on that day drives it.</param>
+    /// <param name="problems">Receives what is wrong, at its place.</param>
+    internal static GearingCase? Of(Unit unit, GearboxStock box, CarSetup setup, Venue venue, EventPlan? plan, Func<Eng.Car, Course?> track, ProblemList problems)
     {
         if (EventAir.Of(venue, plan, problems) is not { } air)
         {
@@ -69,7 +83,7 @@ public sealed record GearingCase(
         var car = faults.Take(
             Eng.Car.Create(vehicle, setup.Engine, box.Drivetrain, setup.Tyre, new Eng.Conditions(air.Air, standard, wind)),
             subject => subject == "wind" && plan is not null ? plan.Origin.At(subject) : (plan?.Origin ?? venue.Origin).Place);
-        return car is null ? null : new GearingCase(unit, box, setup, venue, plan, air, course, car);
+        return car is not null && track(car) is { } course ? new GearingCase(unit, box, setup, venue, plan, air, course, car) : null;
     }
 
     // Mesh by mesh only where the gearbox's and the car's figure are both known.

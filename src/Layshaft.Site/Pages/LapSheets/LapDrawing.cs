@@ -25,7 +25,7 @@ internal static class LapDrawing
         var scale = SpeedScale.Of(composition);
         var isMetric = composition.Figures.Distance(Length.Zero).Unit == "m";
         double Distance(Length length) => isMetric ? length.Meters : length.Feet;
-        var venue = lap.Gearing.Case.Venue;
+        var (venue, ends) = (lap.Gearing.Case.Venue, lap.Gearing.Case.Track.Ends);
         var corners = LapTables.CornersOf(lap).Select(c => c.Number - 1).ToHashSet();
         var rest = venue.Length - Length.FromMeters(lap.Run.Straights.Sum(run => run.Straight.Length.Meters));
         var gap = corners.Count == 0 || rest < Length.Zero ? Length.Zero : rest / corners.Count;
@@ -38,14 +38,14 @@ internal static class LapDrawing
                 composition.Figures.Number(points[0].Gear).Text,
                 [.. points.Select(point => new ChartPoint(Distance(from + point.Position), EngineRpm(lap, run, point)))])));
             from += run.Straight.Length;
-            if (corners.Contains(i))
+            if (corners.Contains(ends[i]))
             {
-                marks.Add(new LapCorner(Distance(from), composition.Figures.Number(i + 1).Text));
+                marks.Add(new LapCorner(Distance(from), composition.Figures.Number(ends[i] + 1).Text));
                 from += gap;
             }
         }
 
-        if (corners.Contains(lap.Run.Straights.Count - 1))
+        if (corners.Contains(ends[^1]))
         {
             speeds.Add(speeds[0] with { X = Distance(from) }); // out of the last corner, back to the start of the lap
         }

@@ -55,13 +55,13 @@ internal static class LapTables
     /// <summary>The corners of the lap with the gear that each is driven in; the first is the one at the end of the first straight.</summary>
     internal static IEnumerable<(int Number, CornerTaken Taken, CornerGear Gear, Speed Exit)> CornersOf(Lap lap)
     {
-        var made = lap.Gearing.Case;
-        var taken = CornerTaken.All(made.Venue, made.Setup, made.Plan);
-        for (var i = 0; i < taken.Count; i++)
+        var track = lap.Gearing.Case.Track;
+        var straights = lap.Run.Straights.Count;
+        for (var i = 0; i < straights; i++)
         {
-            if (taken[i] is { Slowest: not null, Exit: { } exit })
+            if (track.Before((i + 1) % straights) is { Slowest: not null, Exit: { } exit } taken)
             {
-                yield return (i + 1, taken[i], lap.Run.Corners[(i + 1) % taken.Count], exit);
+                yield return (track.Ends[i] + 1, taken, lap.Run.Corners[(i + 1) % straights], exit);
             }
         }
     }

@@ -46,7 +46,7 @@ internal static class Assumptions
     /// <summary>What the corner speeds rest on, with the number of corners of each kind.</summary>
     public static string Corners(GearingCase made, Composition composition) => string.Join(
         ", ",
-        CornerTaken.All(made.Venue, made.Setup, made.Plan).Where(c => c.Slowest is not null).GroupBy(c => c.Source).OrderByDescending(g => g.Key)
+        made.Track.Corners.Where(c => c.Slowest is not null || c.Source == CornerSource.Flat).GroupBy(c => c.Source).OrderByDescending(g => g.Key)
             .Select(g => composition.Say("gearing.assumed.corners_" + g.Key.ToString().ToLowerInvariant(), ("count", g.Count()))));
 
     /// <summary>The wind of the event.</summary>

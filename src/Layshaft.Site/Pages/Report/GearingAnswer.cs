@@ -70,7 +70,7 @@ internal static class GearingAnswer
     private static string Gives(Eng.GearingCandidate best, EventGearing gearing, Composition composition)
     {
         var figures = composition.Figures;
-        string[] corners = [.. best.CornersBetweenGears.Select(s => Course.CornerBefore(gearing.Case.Venue, s)).OfType<string>()];
+        string[] corners = [.. best.CornersBetweenGears.Select(s => gearing.Case.Track.Before(s)?.Corner).OfType<string>()];
         string?[] parts =
         [
             composition.Say(

@@ -36,7 +36,7 @@ internal static class GearingTables
         var best = gearing.Advice.Recommended;
         var isNear = best is not null && candidate.IsFinished && candidate.LossToBest.Seconds <= gearing.Ranking.Reach.Seconds / 2;
         var difference = isNear ? gearing.Ranking.Difference(candidate, best!) : null;
-        string[] corners = [.. candidate.CornersBetweenGears.Select(s => Course.CornerBefore(gearing.Case.Venue, s)).OfType<string>()];
+        string[] corners = [.. candidate.CornersBetweenGears.Select(s => gearing.Case.Track.Before(s)?.Corner).OfType<string>()];
         var unfinished = Cell.Of(composition.Say("gearing.not_finished"));
         return
         [
