@@ -66,6 +66,7 @@ public class GuideTests
         Table(text, ShimStock.Shape);
         Table(text, ShimThickness.Shape);
         Table(text, Setting.Shape);
+        Table(text, UsualWork.Shape);
         Table(text, Step.Shape);
         Table(text, Car.Shape);
         Table(text, Tyre.Shape);

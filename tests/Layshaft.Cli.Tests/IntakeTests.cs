@@ -33,22 +33,20 @@ public sealed partial class IntakeTests : IDisposable
     }
 
     [Fact]
-    public void With_its_lines_taken_from_behind_the_marks_it_is_a_whole_inspection()
+    public void With_its_brackets_filled_in_it_is_a_whole_inspection()
     {
         Run("intake", "d4-001", Book, "--received", "2026-11-16", "--use", "37.5 h", "--complaint", "Third is \"slow\": look.", "--technician", "jo");
-        Change(text =>
-        {
-            var (from, to) = (text.IndexOf("# findings:", StringComparison.Ordinal), text.IndexOf("# Settings of the last job", StringComparison.Ordinal));
-            return text[..from] + NewSize().Replace(Behind().Replace(text[from..to], "$1"), "readings: [$2]$1new $2,") + text[to..];
-        });
+        Assert.Empty(BookReader.ReadFolder(Book).Book!.Jobs[^1].Findings);
+        Change(text => NewSize().Replace(text, "[$2]$1new $2 mm,").Replace("input-seal: []", "input-seal: renew", StringComparison.Ordinal));
 
         var read = BookReader.ReadFolder(Book);
 
         Assert.Empty(read.Problems);
         var job = read.Book!.Jobs[^1];
         Assert.Equal("Third is \"slow\": look.", job.Complaint);
-        Assert.Equal(["ring-34", "ring-12", "fork-12", "main-front"], job.Findings.Select(f => f.Part)); // watched last time comes first
-        Assert.Equal(["main-float", "main-nut"], job.Settings.Select(s => s.Setting));
+        Assert.Equal(["ring-34", "ring-12", "fork-12", "main-front", "input-seal"], job.Findings.Select(f => f.Part)); // watched last time comes first
+        Assert.All(job.Findings.SkipLast(1), f => Assert.NotNull(f.Measurements.Single().Instrument));
+        Assert.Equal(["main-float"], job.Settings.Select(s => s.Setting)); // what is not yet built has empty brackets
     }
 
     [Fact]
@@ -59,11 +57,11 @@ public sealed partial class IntakeTests : IDisposable
 
         Assert.StartsWith("# yaml-language-server: $schema=../../../schema/job.json\n# D4-001: next job after 0001 (finished 2026-03-14, 18.5 h)\nunit: d4-001\n", text, StringComparison.Ordinal);
         Assert.Contains("FIRST: Dog ring, 3rd and 4th, graded 'watch' in job 0001 and not renewed", text, StringComparison.Ordinal);
-        Assert.Contains("- { measure: corner, instrument: radius-gauge, readings: [] }   # last time 0.83 mm, 0.86 mm, 0.84 mm; new 0.30 mm, limit 1.20 mm", text, StringComparison.Ordinal);
+        Assert.Contains("ring-34: []   # Dog ring, 3rd and 4th, Dog corner radius, 3rd-gear side: new 0.30 mm, limit 1.20 mm; last time 0.83 mm, 0.86 mm, 0.84 mm\n", text, StringComparison.Ordinal);
         Assert.DoesNotContain("last time 1.14 mm", text, StringComparison.Ordinal); // that ring is gone
         Assert.Contains("ring-12: B7, fitted in job 0001 at 18.5 h", text, StringComparison.Ordinal);
         Assert.Contains("found_pack: []   # shims removed; job 0001 fitted [0.50 mm, 0.10 mm]", text, StringComparison.Ordinal);
-        Assert.Contains("Mainshaft nut: target 145 N·m to 165 N·m; 155 N·m as built in job 0001", text, StringComparison.Ordinal);
+        Assert.Contains("main-nut: []   # Mainshaft nut: target 145 N·m to 165 N·m; 155 N·m as built in job 0001", text, StringComparison.Ordinal);
         Assert.Contains("drop_pair: 28/25, final_drive: 41/11", text, StringComparison.Ordinal);
         Assert.Contains("float-found: Measure and record the end float as found, before slackening a nut. CAUTION: ", text, StringComparison.Ordinal);
     }
@@ -81,9 +79,9 @@ public sealed partial class IntakeTests : IDisposable
 
         var (donor, taker) = (File.ReadAllText(JobFile("0004")), File.ReadAllText(JobFile("0005")));
         Assert.Contains("#   ring-12: moved to D4-002; write the one you fit under 'renewed'", donor, StringComparison.Ordinal);
-        Assert.DoesNotContain("- part: ring-12", donor, StringComparison.Ordinal);
+        Assert.DoesNotContain("  ring-12: []", donor, StringComparison.Ordinal);
         Assert.Contains("#   ring-12: fitted in job 0003 at 20 h", taker, StringComparison.Ordinal);
-        Assert.Contains("- part: ring-12", taker, StringComparison.Ordinal);
+        Assert.Contains("  ring-12: []", taker, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -186,9 +184,6 @@ public sealed partial class IntakeTests : IDisposable
     [GeneratedRegex("^(use|complaint): .*FILL IN.*$", RegexOptions.Multiline, 1000)]
     private static partial Regex Blank();
 
-    [GeneratedRegex("^# (findings:|  .*)$", RegexOptions.Multiline, 1000)]
-    private static partial Regex Behind();
-
-    [GeneratedRegex("readings: \\[\\](.*)new ([^,]+),", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"\[\](.*)new ([^,]+) mm,", RegexOptions.None, 1000)]
     private static partial Regex NewSize();
 }

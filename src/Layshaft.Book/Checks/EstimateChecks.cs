@@ -6,6 +6,11 @@ internal static class EstimateChecks
 {
     public static void Run(Checker check, Job job, Gearbox box)
     {
+        if (job.Offers is [{ Number: 0, Lines.Count: 0 } estimate, ..])
+        {
+            check.Problems.Add("no-lines", estimate.Origin.Place, "This estimate has no lines: nothing is graded renew, and the gearbox has no usual_work.", "Add 'lines: …'.");
+        }
+
         foreach (var line in job.Offers.SelectMany(o => o.Lines).Concat(job.Final))
         {
             if ((line.Part is null) == (line.Work is null))

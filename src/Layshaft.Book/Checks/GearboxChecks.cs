@@ -1,3 +1,4 @@
+using Layshaft.Book.Places;
 using Layshaft.Book.Records;
 using Layshaft.Book.Values;
 using UnitsNet;
@@ -39,6 +40,11 @@ internal static class GearboxChecks
             PartOf(check, box, part);
         }
 
+        foreach (var work in box.UsualWork.Where(w => w.Hours is null && w.Price is null))
+        {
+            check.Problems.Add("no-price", work.Origin.At("work"), "This work has neither hours nor a price.", "Add 'hours: …' or 'price: …'.");
+        }
+
         MeshChecks.Spans(check, box);
         foreach (var setting in box.Settings)
         {
@@ -47,8 +53,17 @@ internal static class GearboxChecks
                 check.Problems.Add("wrong-quantity", setting.Origin.At("target"), "A setting cannot be a temperature.", "Write it under 'condition' of the setting it applies to.");
             }
 
+            Instrument(check, setting.Instrument, setting.Target.Low ?? setting.Target.High, setting.Origin.At("instrument"), "the target");
             ShimChecks.Target(check, setting);
             check.Names(setting.Shims, box.Shims.Select(s => s.Id), setting.Origin.At("shims"), "shim stock", box.Name);
+        }
+    }
+
+    private static void Instrument(Checker check, string? id, IQuantity? model, Place place, string what)
+    {
+        if (check.Draft.Shop is { } shop && check.Names(id, shop.Instruments.Select(i => i.Id), place, "instrument", "shop.yaml") && model is not null && shop.InstrumentOf(id) is { } instrument)
+        {
+            check.Like(instrument.Resolution, model, place, what, "The instrument's resolution");
         }
     }
 
@@ -105,6 +120,7 @@ internal static class GearboxChecks
             return;
         }
 
+        Instrument(check, measure.Instrument, measure.New, measure.Origin.At("instrument"), "the new size");
         var grows = measure.Limit.InSi() > measure.New.InSi();
         if (measure.Limit.InSi() == measure.New.InSi())
         {

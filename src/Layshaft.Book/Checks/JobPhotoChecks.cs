@@ -50,7 +50,7 @@ internal static class JobPhotoChecks
 
         foreach (var file in there.Except(listed))
         {
-            check.Problems.Note("photo-not-listed", Place.WholeFile(folder + file), "This photo is in the folder, but the job does not list it.", "Add it under 'photos', or move it out of the folder.");
+            check.Problems.Note("photo-not-listed", Place.WholeFile(folder + file), "This photo is in the folder, but the job does not list it.", "Add it under 'photos', name it after its part, such as ring-12-before.jpg, or move it out of the folder.");
         }
     }
 }

@@ -61,8 +61,7 @@ internal static class ReadingChecks
     private static void BetterThanNew(Checker check, Measure measure, Measurement measurement, IQuantity[] readings)
     {
         var instrument = check.Draft.Shop?.Instruments.FirstOrDefault(i => i.Id == measurement.Instrument);
-        if (instrument is not null && !(instrument.Resolution.IsLike(measure.New) && (instrument.ErrorLimit ?? measure.New).IsLike(measure.New) && (instrument.Repeatability ?? measure.New).IsLike(measure.New)
-            && instrument.Resolution.InSi() >= 0 && (instrument.ErrorLimit?.InSi() ?? 0) >= 0 && (instrument.Repeatability?.InSi() ?? 0) >= 0))
+        if (instrument?.Measures(measure.New) == false)
         {
             return;
         }

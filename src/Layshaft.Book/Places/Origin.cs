@@ -11,10 +11,13 @@ public readonly record struct Origin
     private readonly int line;
     private readonly int column;
 
-    internal Origin(Place place, FieldPlaces fields) => (file, line, column, this.fields) = (place.File, place.Line, place.Column, fields);
+    internal Origin(Place place, FieldPlaces? fields) => (file, line, column, this.fields) = (place.File, place.Line, place.Column, fields);
 
     /// <summary>For records that were not read from a file.</summary>
     public static Origin None => default;
+
+    /// <summary>For a record that follows from a value of the book: the place of that value.</summary>
+    internal static Origin Of(Place place) => new(place, null);
 
     /// <summary>Where the record begins.</summary>
     public Place Place => new(file ?? string.Empty, line, column);

@@ -1,4 +1,5 @@
 using Layshaft.Book.Checks;
+using Layshaft.Book.Defaults;
 using Layshaft.Book.Places;
 using Layshaft.Book.Problems;
 using Layshaft.Book.Records;
@@ -30,7 +31,7 @@ public static class BookReader
         ArgumentNullException.ThrowIfNull(problems);
         BookLayout.Check(files, problems);
         var (standing, isComplete) = ReadStanding(files, problems);
-        var draft = standing with { Jobs = ReadJobs(files, [.. BookLayout.JobFiles(files)], problems) };
+        var draft = standing with { Jobs = ReadJobs(standing, [.. BookLayout.JobFiles(files)], problems) };
         BookChecks.Run(draft, problems);
         var inOrder = problems.InOrder();
         return problems.HasStops || draft.Shop is not { } shop || !isComplete
@@ -53,11 +54,11 @@ public static class BookReader
         return Standing(files, ReadShop(files, problems).Shop, problems, onDemand: true);
     }
 
-    /// <summary>Reads jobs, side by side.</summary>
+    /// <summary>Reads jobs, side by side, and completes them with what the rest of the book knows.</summary>
     /// <returns>Those that could be read, by day of receipt, then number.</returns>
-    internal static IReadOnlyList<Job> ReadJobs(IBookFiles files, IReadOnlyList<string> paths, ProblemList problems)
+    internal static IReadOnlyList<Job> ReadJobs(Draft standing, IReadOnlyList<string> paths, ProblemList problems)
     {
-        var jobs = ReadAll(paths, (path, own) => ReadJob(files, path, own), problems).OfType<Job>();
+        var jobs = ReadAll(paths, (path, own) => ReadJob(standing.Files, path, own) is { } job ? JobDefaults.Complete(job, standing, own) : null, problems).OfType<Job>();
         return [.. jobs.OrderBy(j => j.Received).ThenBy(j => j.Number, StringComparer.Ordinal)];
     }
 

@@ -69,7 +69,7 @@ public sealed class StandingBook
     {
         ArgumentNullException.ThrowIfNull(paths);
         ArgumentNullException.ThrowIfNull(problems);
-        return BookReader.ReadJobs(Files, paths, problems);
+        return BookReader.ReadJobs(draft, paths, problems);
     }
 
     /// <summary>Reads all jobs of some units and checks that everything in them fits the book.</summary>

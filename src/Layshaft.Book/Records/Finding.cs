@@ -49,6 +49,12 @@ public sealed record Finding(
     /// <summary>A side of the tooth or dog.</summary>
     public static ChoiceShape<Flank> SideShape { get; } = new("a side", ("drive", Records.Flank.Drive), ("coast", Records.Flank.Coast));
 
+    /// <summary>The technician's grade.</summary>
+    public static ChoiceShape<Grade> GradeShape { get; } = new("a grade", ("reuse", Engineering.Measurement.Grade.Reuse), ("watch", Engineering.Measurement.Grade.Watch), ("renew", Engineering.Measurement.Grade.Renew));
+
+    /// <summary>Whether the action says that the part was renewed.</summary>
+    public bool IsRenewed => Action is { } action && action.StartsWith("renewed", StringComparison.OrdinalIgnoreCase);
+
     /// <summary>How it is written.</summary>
     public static RecordShape<Finding> Shape { get; } = new("a finding", "What was seen or measured on one part.", f => new Finding(
         f.Origin,
@@ -57,7 +63,7 @@ public sealed record Finding(
         f.Optional("position", Scalars.Text, "Position on the part."),
         f.List("measurements", Measurement.Shape, "Measurements of the part."),
         f.List("conditions", DamageTerms.Shape, "Damage seen, as terms of the glossary."),
-        f.OptionalValue("grade", new ChoiceShape<Grade>("a grade", ("reuse", Engineering.Measurement.Grade.Reuse), ("watch", Engineering.Measurement.Grade.Watch), ("renew", Engineering.Measurement.Grade.Renew)), "The technician's grade. Default: the grade by the part's grading policy."),
+        f.OptionalValue("grade", GradeShape, "The technician's grade. Default: the grade by the part's grading policy."),
         f.Optional("reason", Scalars.Text, "Why the technician's grade differs from the policy."),
         f.Optional("action", Scalars.Text, "Decision, such as 'renewed' or 'corners dressed, refitted'."),
         f.Optional("left_in", Scalars.Text, "Why a part graded renew, or past its service life, was refitted. Printed on the report."),
@@ -74,10 +80,13 @@ public sealed record Finding(
 /// <param name="Readings">One or more.</param>
 public sealed record Measurement(Origin Origin, string Measure, string? Instrument, IReadOnlyList<IQuantity> Readings) : IPlaced
 {
+    /// <summary>Most readings of one measure.</summary>
+    public const int MostReadings = 60;
+
     /// <summary>How it is written.</summary>
     public static RecordShape<Measurement> Shape { get; } = new("a measurement", "Readings of one measure of the part.", f => new Measurement(
         f.Origin,
         f.Required("measure", Scalars.Id.Like("radius-1"), "Measure of the part: its id in the gearbox file."),
-        f.Optional("instrument", Scalars.Id.Like("mic-25"), "Instrument: its id in shop.yaml."),
-        f.Required("readings", new ListShape<IQuantity>(Quantities.Measured.Like("3.92 mm"), atLeast: 1, atMost: 60), "One reading, or several repeated readings.")));
+        f.Optional("instrument", Scalars.Id.Like("mic-25"), "Instrument: its id in shop.yaml. Default for readings without a unit: the measure's instrument."),
+        f.Required("readings", new OneOrMoreShape<IQuantity>(Quantities.Reading.Like("3.92 mm"), MostReadings), "One reading, or several repeated readings.")));
 }

@@ -25,7 +25,8 @@ public sealed record Gearbox(
     IReadOnlyList<Setting> Settings,
     IReadOnlyList<Step> Strip,
     IReadOnlyList<Step> Build,
-    IReadOnlyList<string> Cautions) : IPlaced
+    IReadOnlyList<string> Cautions,
+    IReadOnlyList<UsualWork> UsualWork) : IPlaced
 {
     /// <summary>How it is written.</summary>
     public static RecordShape<Gearbox> Shape { get; } = new("a gearbox", "A type of gearbox.", f => new Gearbox(
@@ -47,7 +48,8 @@ public sealed record Gearbox(
         f.List("settings", Setting.Shape, "Settings, with their targets."),
         f.List("strip", Step.Shape, "Strip list, step by step."),
         f.List("build", Step.Shape, "Build list, step by step."),
-        f.List("cautions", Scalars.Text, "Cautions for this gearbox, printed on its reports.")));
+        f.List("cautions", Scalars.Text, "Cautions for this gearbox, printed on its reports."),
+        f.List("usual_work", Records.UsualWork.Shape, "Labour of an estimate without 'lines'.")));
 
     /// <summary>The part with this id, or null.</summary>
     public Part? PartOf(string id) => Parts.FirstOrDefault(p => p.Id == id);

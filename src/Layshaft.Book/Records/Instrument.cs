@@ -32,6 +32,12 @@ public sealed record Instrument(
     /// <summary>What is known of it, for the uncertainty of what it measures.</summary>
     public Engineering.Measurement.Instrument Figures => new() { ErrorLimit = ErrorLimit, RelativeErrorLimit = Class ?? 0, Resolution = Resolution, Repeatability = Repeatability };
 
+    /// <summary>Whether it measures quantities of a kind, with figures that make sense for it.</summary>
+    /// <param name="model">A quantity of the kind.</param>
+    public bool Measures(IQuantity model) => IsFigure(Resolution, model) && IsFigure(ErrorLimit ?? model, model) && IsFigure(Repeatability ?? model, model);
+
+    private static bool IsFigure(IQuantity figure, IQuantity model) => figure.IsLike(model) && (ReferenceEquals(figure, model) || figure.InSi() >= 0);
+
     /// <summary>How it is written.</summary>
     public static RecordShape<Instrument> Shape { get; } = new("an instrument", "A measuring instrument.", f => new Instrument(
         f.Origin,

@@ -1,6 +1,7 @@
 using Layshaft.Book.Places;
 using Layshaft.Book.Shapes;
 using Layshaft.Book.Values;
+using UnitsNet;
 
 namespace Layshaft.Book.Records;
 
@@ -19,11 +20,13 @@ public sealed record Job(
     string? WaitsFor,
     string? Verdict,
     string? Driving,
+    IReadOnlyList<Named<PartInspection>> Inspection,
     IReadOnlyList<Finding> Findings,
     IReadOnlyList<Photo> Photos,
     IReadOnlyList<Offer> Offers,
     IReadOnlyList<Renewal> Renewed,
     IReadOnlyList<JobSetting> Settings,
+    IReadOnlyList<Named<IReadOnlyList<IQuantity>>> Built,
     ListTicks? StripList,
     ListTicks? BuildList,
     IReadOnlyList<EstimateLine> Final,
@@ -52,6 +55,7 @@ public sealed record Job(
         f.Optional("waits_for", Scalars.Text, "What an open job is waiting for, such as rings on order."),
         f.Optional("verdict", Scalars.Text, "Verdict for the customer, in one plain sentence."),
         f.Optional("driving", Scalars.Text, "The technician's driving advice to this driver (Markdown). Printed before the shop's advice."),
+        f.Optional("inspection", PartInspection.Shape, "Findings in short form: each part with its readings, or with a grade if it is not measured: 'ring-2: 3.92', 'seal: renew'. [] means not inspected.") ?? [],
         f.List("findings", Finding.Shape, "Findings on parts."),
         f.List("photos", Photo.Shape, "Photos in the photos/ folder."),
         Offer.Series(
@@ -60,6 +64,7 @@ public sealed record Job(
             f.List("supplements", Offer.SupplementShape, "Further estimates during the job, each with its answer.")),
         f.List("renewed", Renewal.Shape, "Renewed parts."),
         f.List("settings", JobSetting.Shape, "Settings, as found and as built."),
+        f.Optional("built", JobSetting.BuiltShape, "Settings as built in short form: each setting with its value: 'lay-float: 0.07'. [] means not measured.") ?? [],
         f.Optional("strip_list", ListTicks.Shape, "Ticks on the gearbox's strip list."),
         f.Optional("build_list", ListTicks.Shape, "Ticks on the gearbox's build list."),
         f.List("final", EstimateLine.Shape, "Invoiced lines, if they differ from the estimate."),
@@ -134,16 +139,19 @@ public enum DriverExperience
 
 /// <summary>Ticks on a strip or build list.</summary>
 /// <param name="Origin">Where it stands.</param>
-/// <param name="Done">Ids of the steps that are done.</param>
+/// <param name="Steps">The completed steps, as written.</param>
 /// <param name="SignedBy">Who signs for them.</param>
 /// <param name="On">When.</param>
 /// <param name="LeftOut">Steps that were left out, each with its reason.</param>
-public sealed record ListTicks(Origin Origin, IReadOnlyList<string> Done, string? SignedBy, DateOnly? On, IReadOnlyList<LeftOutStep> LeftOut) : IPlaced
+public sealed record ListTicks(Origin Origin, DoneSteps Steps, string? SignedBy, DateOnly? On, IReadOnlyList<LeftOutStep> LeftOut) : IPlaced
 {
+    /// <summary>Ids of the completed steps.</summary>
+    public IReadOnlyList<string> Done => Steps.Ids;
+
     /// <summary>How it is written.</summary>
     public static RecordShape<ListTicks> Shape { get; } = new("list ticks", "Completed steps of a strip or build list.", f => new ListTicks(
         f.Origin,
-        f.List("done", Scalars.Id.Like("drain"), "Ids of the completed steps."),
+        f.Or("done", DoneSteps.Shape, DoneSteps.None, "Ids of the completed steps. 'all 12' ticks every step that is not in 'left_out'; the number must be right."),
         f.Optional("signed_by", Scalars.Id.Like("tomas"), "Technician who signs for them: an id in shop.yaml."),
         f.OptionalValue("on", Scalars.Date, "Date signed."),
         f.List("left_out", LeftOutStep.Shape, "Steps left out, each with its reason. Printed on the report.")));

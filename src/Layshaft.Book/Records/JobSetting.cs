@@ -34,12 +34,17 @@ public sealed record JobSetting(
         f.Origin,
         f.Required("setting", Scalars.Id.Like("lay-float"), "Setting: its id in the gearbox file."),
         f.List("found_pack", Quantities.Length.Like("0.50 mm"), "Thicknesses of the removed shims."),
-        f.List("found", Quantities.Measured.Like("0.16 mm"), "Value as received."),
+        f.Optional("found", Values("0.16 mm"), "Value as received.") ?? [],
         f.List("trial_pack", Quantities.Length.Like("0.50 mm"), "Shim thicknesses of the trial pack."),
-        f.List("trial", Quantities.Measured.Like("0.16 mm"), "Value with the trial pack."),
+        f.Optional("trial", Values("0.16 mm"), "Value with the trial pack.") ?? [],
         f.List("pack", Quantities.Length.Like("0.50 mm"), "Thicknesses of the fitted shims."),
-        f.List("built", Quantities.Measured.Like("0.08 mm"), "Value as built."),
-        f.Optional("instrument", Scalars.Id.Like("mic-25"), "Instrument: its id in shop.yaml."),
+        f.Optional("built", Values("0.08 mm"), "Value as built.") ?? [],
+        f.Optional("instrument", Scalars.Id.Like("mic-25"), "Instrument: its id in shop.yaml. Default for values without a unit: the setting's instrument."),
         f.Optional("by", Scalars.Id.Like("tomas"), "Technician who set it: an id in shop.yaml."),
         f.Optional("note", Scalars.Text, "Note to the customer.")));
+
+    /// <summary>How the short form is written: each setting with its value as built.</summary>
+    public static NamedShape<IReadOnlyList<IQuantity>> BuiltShape { get; } = new("lines of setting and value", new ReadingsOrNone());
+
+    private static ReadingsOrNone Values(string example) => new(example);
 }

@@ -11,6 +11,7 @@ namespace Layshaft.Book.Records;
 /// <param name="Lines">Parts and work.</param>
 /// <param name="Note">Text to go with it: of a supplement, why it is needed.</param>
 /// <param name="IfRefused">What a complete refusal costs, without tax; null for nothing.</param>
+/// <param name="Total">The subtotal that was sent, without tax; null if it is not written.</param>
 /// <param name="GoAhead">The customer's answer; null while it waits for one.</param>
 public sealed record Offer(
     Origin Origin,
@@ -20,6 +21,7 @@ public sealed record Offer(
     IReadOnlyList<EstimateLine> Lines,
     string? Note,
     decimal? IfRefused,
+    decimal? Total,
     GoAhead? GoAhead) : IPlaced
 {
     private const string ValidUntilMeaning = "Last day of validity. Default: sent date plus estimate_valid_for in shop.yaml.";
@@ -30,9 +32,10 @@ public sealed record Offer(
         0,
         f.Required("sent", Scalars.Date, "Date sent."),
         f.OptionalValue("valid_until", Scalars.Date, ValidUntilMeaning),
-        f.Required("lines", LinesShape, "Parts and labour."),
+        f.Optional("lines", LinesShape, "Parts and labour. Default: the usual_work of the gearbox, and each part graded renew.") ?? [],
         f.Optional("note", Scalars.Text, "Note to the customer."),
         f.OptionalValue("if_refused", Scalars.Money, "Amount invoiced, excluding tax, if the answer is no, such as for the inspection. Printed on the estimate."),
+        f.OptionalValue("total", Scalars.Money.Like("812.50"), "Subtotal that was sent, excluding tax. Needed for an answer to an estimate without 'lines': a later change then stops a publish."),
         null));
 
     /// <summary>How a supplement is written.</summary>
@@ -44,7 +47,11 @@ public sealed record Offer(
         f.Required("lines", LinesShape, "Parts and labour."),
         f.Required("reason", Scalars.Text, "Why more work is needed, for the customer."),
         null,
+        null,
         f.Optional("go_ahead", GoAhead.Shape, "The customer's answer to the supplement.")));
+
+    /// <summary>Whether its lines follow from the grades.</summary>
+    public bool IsFromGrades => !Origin.Has("lines") && Origin != Origin.None;
 
     /// <summary>Whether the customer has not answered yet.</summary>
     public bool Waits => GoAhead is null;

@@ -1,6 +1,7 @@
 using Layshaft.Book.Places;
 using Layshaft.Book.Shapes;
 using Layshaft.Book.Values;
+using Layshaft.Engineering.Measurement;
 using UnitsNet;
 
 namespace Layshaft.Book.Records;
@@ -122,6 +123,16 @@ public sealed record Part(
         f.OptionalValue("stock", Scalars.CountOrNone, "Number in stock."),
         f.OptionalValue("service_life", Scalars.Use.Like("60 h"), "Service life set by the maker or the shop.")));
 
+    /// <summary>The worst grade that the readings of a finding give; null if none of them can be judged.</summary>
+    /// <param name="finding">A finding on this part.</param>
+    /// <param name="shop">The shop, for its instruments.</param>
+    public Grade? GradeByReadings(Finding finding, Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        ArgumentNullException.ThrowIfNull(shop);
+        return finding.Measurements.Max(m => MeasureOf(m.Measure)?.Judge(m.Readings, shop.InstrumentOf(m.Instrument), Grading)?.Grade.Standing);
+    }
+
     /// <summary>The measure with this id, or null.</summary>
     public Measure? MeasureOf(string id) => Measures.FirstOrDefault(m => m.Id == id);
 }
@@ -147,9 +158,27 @@ public enum WearSense
 /// <param name="Pin">Pin diameter, where this is a size over pins; null otherwise.</param>
 /// <param name="Gear">The gear whose dogs it is taken on (1 is first, 0 is reverse); null if it is not taken on dogs.</param>
 /// <param name="Side">The side it is always taken on; null for the side of the finding.</param>
+/// <param name="Instrument">What it is taken with if the readings have no unit and name no other.</param>
 public sealed record Measure(
-    Origin Origin, string Id, string Name, IQuantity New, IQuantity Limit, WearSense? Wear, int? Span, Length? Pin, int? Gear, Flank? Side) : IPlaced
+    Origin Origin, string Id, string Name, IQuantity New, IQuantity Limit, WearSense? Wear, int? Span, Length? Pin, int? Gear, Flank? Side, string? Instrument) : IPlaced
 {
+    /// <summary>Judges readings of this measure; null if what is written of it, of the readings or of the instrument contradicts itself.</summary>
+    /// <param name="readings">The readings.</param>
+    /// <param name="instrument">What they were taken with, if known.</param>
+    /// <param name="grading">The part's grading policy.</param>
+    public (PartWear Wear, PartGrade Grade)? Judge(IReadOnlyList<IQuantity> readings, Instrument? instrument, Grading grading)
+    {
+        ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(grading);
+        if (readings.Count == 0 || New is Temperature || grading.WatchFrom >= grading.RenewFrom || !Limit.IsLike(New) || Limit.InSi() == New.InSi() || !readings.All(r => r.IsLike(New)) || instrument?.Measures(New) == false)
+        {
+            return null;
+        }
+
+        var wear = PartWear.Of(MeasuredQuantity.From(readings, instrument?.Figures ?? Engineering.Measurement.Instrument.Unknown), New, New, Limit);
+        return (wear, new GradePolicy(grading.WatchFrom, grading.RenewFrom, CloseCall.MeasureAgain).Grade(wear));
+    }
+
     /// <summary>How it is written.</summary>
     public static RecordShape<Measure> Shape { get; } = new("a measure", "A size that is measured on a part.", f => new Measure(
         f.Origin,
@@ -161,7 +190,8 @@ public sealed record Measure(
         f.OptionalValue("span", Scalars.Count.Like("3"), "For a span (base tangent) measure: number of teeth spanned."),
         f.OptionalValue("pin", Quantities.Length.Like("5 mm"), "For a size over two pins: pin diameter."),
         f.OptionalValue("gear", Scalars.CountOrNone.Like("2"), "For a measure of dogs: the gear they engage; 1 is first, 0 is reverse. Driving advice needs it."),
-        f.OptionalValue("side", Finding.SideShape, "Side it is always taken on. Default: the side of the finding.")));
+        f.OptionalValue("side", Finding.SideShape, "Side it is always taken on. Default: the side of the finding."),
+        f.Optional("instrument", Scalars.Id.Like("mic-25"), "Instrument for readings without a unit: its id in shop.yaml.")));
 }
 
 /// <summary>When a part is watched and when it is renewed, as shares of its wear allowance.</summary>

@@ -50,6 +50,7 @@ public enum ShimSense
 /// <param name="Sense">How adding shim changes it.</param>
 /// <param name="Condition">Threads dry or oiled, box cold or warm: what the value holds for.</param>
 /// <param name="Required">Whether a finished job must have it.</param>
+/// <param name="Instrument">What it is measured with if the values have no unit and name no other.</param>
 public sealed record Setting(
     Origin Origin,
     string Id,
@@ -59,7 +60,8 @@ public sealed record Setting(
     string? Shims,
     ShimSense Sense,
     string? Condition,
-    bool Required) : IPlaced
+    bool Required,
+    string? Instrument) : IPlaced
 {
     /// <summary>The band that a pack of shims is picked for, or why none can be worked out.</summary>
     public Parsed<Band<IQuantity>> PackBand => this switch
@@ -100,7 +102,8 @@ public sealed record Setting(
         f.Optional("shims", Scalars.Id.Like("lay-shims"), "Shims used for it: an id under shims."),
         f.Or("more_shim", SenseWords, ShimSense.MoreShimLess, "Whether adding shim makes the value smaller or larger. Default: smaller."),
         f.Optional("condition", Scalars.Text, "Condition for the value, such as threads oiled."),
-        f.Or("required", Scalars.YesNo, true, "Whether a finished job must record it. Default: yes.")));
+        f.Or("required", Scalars.YesNo, true, "Whether a finished job must record it. Default: yes."),
+        f.Optional("instrument", Scalars.Id.Like("mic-25"), "Instrument for values without a unit: its id in shop.yaml.")));
 }
 
 /// <summary>Shims of one kind in stock.</summary>

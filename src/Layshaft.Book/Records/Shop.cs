@@ -71,6 +71,9 @@ public sealed record Shop(
         f.List("technicians", Technician.Shape, "Technicians."),
         f.List("instruments", Instrument.Shape, "Measuring instruments."),
         f.List("advice", Records.Advice.Shape, "The shop's own driving advice, each with its condition.")));
+
+    /// <summary>The instrument with this id, or null.</summary>
+    public Instrument? InstrumentOf(string? id) => Instruments.FirstOrDefault(i => i.Id == id);
 }
 
 /// <summary>A tax on prices.</summary>

@@ -38,9 +38,9 @@ public sealed class ListShape<T>(Shape<T> item, int atLeast = 0, int atMost = 20
         var good = 0;
         for (var i = 0; i < list.Items.Count; i++)
         {
-            if (SplitByComma(list.Items, i) is { } meant && !item.TryRead(list.Items[i], reading with { Problems = new ProblemList() }, out _))
+            if (SplitByComma(list.Items, i) is { } meant && (typeof(T) == typeof(UnitsNet.IQuantity) || !item.TryRead(list.Items[i], reading with { Problems = new ProblemList() }, out _)))
             {
-                reading.Report(list.Items[i], "comma-in-list", $"In a list, the comma in '{meant}' separates two items.", $"Write {meant.Replace(',', '.')}.");
+                reading.Report(list.Items[i], "comma-in-list", $"In a list, the comma in '{meant}' separates two items.", $"Write {meant.Replace(',', '.')}{(item.TryRead(list.Items[i], reading with { Problems = new ProblemList() }, out _) && char.IsAsciiDigit(meant[^1]) ? $", or {meant.Replace(",", ", ", StringComparison.Ordinal)} for two readings" : "")}.");
                 i++;
             }
             else if (item.TryRead(list.Items[i], reading, out var read))

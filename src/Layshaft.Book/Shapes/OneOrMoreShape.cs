@@ -13,7 +13,7 @@ public sealed class OneOrMoreShape<T>(Shape<T> item, int atMost) : Shape<IReadOn
     private readonly ListShape<T> list = new(item, atLeast: 1, atMost);
 
     /// <inheritdoc/>
-    public override string Words => $"{item.Words}, or a list";
+    public override string Words => item.Words.Contains(", such as ", StringComparison.Ordinal) ? $"one or a list, each {item.Words}" : $"{item.Words}, or a list";
 
     /// <inheritdoc/>
     public override bool TryRead(Node node, Reading reading, [MaybeNullWhen(false)] out IReadOnlyList<T> value)

@@ -62,6 +62,19 @@ public static class Quantities
     /// <summary>A measured value of any kind, any sign.</summary>
     public static Shape<IQuantity> Measured { get; } = Of(UnitWords.Measured);
 
+    /// <summary>A reading: a measured value, or a bare number (a <see cref="Scalar"/>) in the unit that the gearbox file gives.</summary>
+    public static Shape<IQuantity> Reading { get; } = new ScalarShape<IQuantity>(
+        "a reading with its unit, or a number in the unit of the gearbox file",
+        UnitWords.Measured.Example,
+        "bad-quantity",
+        t => QuantityParts.Split(t) is { Unit: "", Number: var number } && Figure.Parse(number) is { Wrong: null, Value: var value } ? Parsed.Good<IQuantity>(Scalar.FromAmount(value)) : UnitWords.Measured.Parse(t),
+        () =>
+        {
+            var schema = SchemaParts.Number(Sign.Any);
+            schema["pattern"] = $"{Patterns.Whole(Patterns.Number(Sign.Any))}|{Patterns.Whole(Patterns.Quantity(UnitWords.Measured, Sign.Any))}";
+            return schema;
+        });
+
     private static Shape<T> Positive<T>(QuantityText<T> text, Func<T, double> size) =>
         Of(text, Sign.Positive).Demand("not-positive", v => size(v) > 0, _ => "This must be more than 0.");
 

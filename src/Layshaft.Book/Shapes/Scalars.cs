@@ -42,7 +42,7 @@ public static partial class Scalars
         "a file name",
         "notes.md",
         "bad-file-name",
-        t => t.Length <= LongestFileName && FilePattern().IsMatch(t)
+        t => IsFileName(t)
             ? Parsed.Good(t)
             : Parsed.Bad<string>($"'{Short(t)}' is not a valid file name for a book.", "Write letters, digits, '-' and '_' with a file extension. Separate folders with '/'; '..' and drives are not allowed."),
         () =>
@@ -51,6 +51,13 @@ public static partial class Scalars
             schema["maxLength"] = LongestFileName;
             return schema;
         });
+
+    /// <summary>Whether a text can name a file beside a file of the book.</summary>
+    public static bool IsFileName(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return text.Length <= LongestFileName && FilePattern().IsMatch(text);
+    }
 
     /// <summary>A calendar day.</summary>
     public static Shape<DateOnly> Date { get; } = new ScalarShape<DateOnly>(

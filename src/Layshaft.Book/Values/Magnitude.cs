@@ -31,6 +31,19 @@ public static class Magnitude
         _ => throw new ArgumentException("A book has no quantity of this kind.", nameof(quantity)),
     };
 
+    /// <summary>A quantity of the same kind and unit.</summary>
+    /// <exception cref="ArgumentException">The quantity is none that a book can hold.</exception>
+    public static IQuantity Of(this IQuantity quantity, double number) => quantity switch
+    {
+        Length q => new Length(number, q.Unit),
+        Torque q => new Torque(number, q.Unit),
+        Force q => new Force(number, q.Unit),
+        Angle q => new Angle(number, q.Unit),
+        Temperature q => new Temperature(number, q.Unit),
+        Mass q => new Mass(number, q.Unit),
+        _ => throw new ArgumentException("A book has no quantity of this kind.", nameof(quantity)),
+    };
+
     /// <summary>Whether two quantities are of one kind, so that they can be compared.</summary>
     public static bool IsLike(this IQuantity one, IQuantity other)
     {

@@ -9,7 +9,7 @@ using UnitsNet;
 namespace Layshaft.Cli.Starting;
 
 /// <summary>
-/// The job file of a received unit. Facts of that day are written out; what is known only after stripping is commented out,
+/// The job file of a received unit. Facts of that day are written out; what is measured has empty brackets,
 /// ready to be filled in; what is required and not given is left blank, which the reader reports.
 /// </summary>
 /// <param name="Story">What the last job leaves.</param>
@@ -30,7 +30,7 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
         Line(BookSchema.All.Single(s => s.Kind == "job").HeaderLine);
         Head();
         Inside();
-        Findings();
+        Inspection();
         Settings();
         Lists();
         return text.ToString();
@@ -82,35 +82,46 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
         }
     }
 
-    private void Findings()
+    private void Inspection()
     {
         Line();
-        Line("# Findings. Uncomment 'findings:' and the parts you inspect; lines that start with '#' are ignored.");
-        Line("# findings:");
+        Line("# Write the readings into the brackets, without a unit: [0.52] or [0.52, 0.53]. Several readings are better than one.");
+        Line("# [] means not inspected. In place of the brackets you can write a grade: reuse, watch or renew.");
+        Line("inspection:");
         foreach (var part in Story.First)
         {
             var (seen, job) = Story.Seen[part.Id];
-            Line($"#   # FIRST: {part.Name}, graded '{(seen.Grade == Grade.Renew ? "renew" : "watch")}' in job {job.Number} and not renewed");
-            Finding(part);
+            Line($"  # FIRST: {part.Name}, graded '{(seen.Grade == Grade.Renew ? "renew" : "watch")}' in job {job.Number} and not renewed");
+            Inspected(part);
         }
 
         foreach (var part in Story.Others)
         {
-            Line($"#   # {part.Name}");
-            Finding(part);
+            Inspected(part);
         }
     }
 
-    private void Finding(Part part)
+    private void Inspected(Part part)
     {
-        Line($"#   - part: {part.Id}");
-        Line("#     measurements:");
+        if (part.Measures is [] or [_])
+        {
+            Line($"  {part.Id}: []   # {part.Name}{(part.Measures is [var only] ? $", {only.Name}: {Sizes(part, only)}" : "")}");
+            return;
+        }
+
+        Line($"  {part.Id}:   # {part.Name}");
         foreach (var measure in part.Measures)
         {
-            var before = Story.Seen.TryGetValue(part.Id, out var seen) ? seen.Finding.Finding.Measurements.FirstOrDefault(m => m.Measure == measure.Id) : null;
-            var instrument = before?.Instrument is { } known ? $", instrument: {known}" : "";
-            Line($"#       - {{ measure: {measure.Id}{instrument}, readings: [] }}   # {(before is null ? "" : $"last time {YamlWord.Of(before.Readings)}; ")}new {YamlWord.Of(measure.New)}, limit {YamlWord.Of(measure.Limit)}");
+            Line($"    {measure.Id}: []   # {measure.Name}: {Sizes(part, measure)}");
         }
+    }
+
+    private string Sizes(Part part, Measure measure)
+    {
+        var before = Story.Seen.TryGetValue(part.Id, out var seen) ? seen.Finding.Finding.Measurements.FirstOrDefault(m => m.Measure == measure.Id) : null;
+        var last = before is null ? "" : $"; last time {YamlWord.Of(before.Readings)}";
+        var instrument = measure.Instrument is null && before?.Instrument is { } known ? $" with {known}. For its uncertainty, add 'instrument: {known}' to the measure in the gearbox file" : "";
+        return $"new {YamlWord.Of(measure.New)}, limit {YamlWord.Of(measure.Limit)}{last}{instrument}";
     }
 
     private void Settings()
@@ -121,38 +132,54 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
         }
 
         Line();
-        Line("# Settings of the last job. Record the shims and values as found before you loosen a nut.");
-        Line("settings:");
+        if (Story.Gearbox.Settings.Any(IsFound))
+        {
+            Line("# Record the shims and values as found before you loosen a nut.");
+            Line("settings:");
+            foreach (var setting in Story.Gearbox.Settings.Where(IsFound))
+            {
+                var (before, job) = Story.Set.TryGetValue(setting.Id, out var set) ? (set.Setting, $"job {set.Job.Number}") : (null, "");
+                Line($"  - setting: {setting.Id}   # {setting.Name}: target {Target(setting)}");
+                if (setting.Shims is not null)
+                {
+                    Line($"    found_pack: []   # shims removed{(before is { Pack.Count: > 0 } ? $"; {job} fitted [{YamlWord.Of(before.Pack.Cast<IQuantity>())}]" : "")}");
+                }
+
+                Line("    found: []");
+            }
+        }
+
+        Line("# Settings as built.");
+        Line("built:");
         foreach (var setting in Story.Gearbox.Settings)
         {
-            var (before, job) = Story.Set.TryGetValue(setting.Id, out var set) ? (set.Setting, $"job {set.Job.Number}") : (null, "");
-            Line($"  # {setting.Name}: target {Target(setting)}{(before is { Built.Count: > 0 } ? $"; {YamlWord.Of(before.Built)} as built in {job}" : "")}");
-            Line($"  - setting: {setting.Id}");
-            if (setting.Shims is not null)
-            {
-                Line($"    found_pack: []   # shims removed{(before is { Pack.Count: > 0 } ? $"; {job} fitted [{YamlWord.Of(before.Pack.Cast<IQuantity>())}]" : "")}");
-            }
-
-            Line(setting.Kind == SettingKind.Tightening ? "    built: []" : "    found: []");
+            var last = Story.Set.TryGetValue(setting.Id, out var set) && set.Setting.Built.Count > 0 ? $"; {YamlWord.Of(set.Setting.Built)} as built in job {set.Job.Number}" : "";
+            Line($"  {setting.Id}: []   # {setting.Name}: target {Target(setting)}{last}");
         }
     }
 
+    private static bool IsFound(Setting setting) => setting.Kind != SettingKind.Tightening;
+
     private void Lists()
     {
-        if (Story.Gearbox.Strip.Count == 0)
+        if (Story.Gearbox.Strip.Count > 0)
         {
-            return;
+            Line();
+            Line("strip_list:");
+            Line($"  # Add each step's id to the brackets when it is done. If all are done: 'done: all {Story.Gearbox.Strip.Count}'.");
+            foreach (var step in Story.Gearbox.Strip)
+            {
+                Line($"  #   {step.Id}: {Single(step.Do)}{(step.Caution is { } caution ? $" CAUTION: {Single(caution)}" : "")}");
+            }
+
+            Line("  done: []");
         }
 
-        Line();
-        Line("strip_list:");
-        Line("  # Add each step's id to the brackets when it is done.");
-        foreach (var step in Story.Gearbox.Strip)
+        if (Story.Gearbox.Build.Count > 0)
         {
-            Line($"  #   {step.Id}: {Single(step.Do)}{(step.Caution is { } caution ? $" CAUTION: {Single(caution)}" : "")}");
+            Line();
+            Line($"# When every step of the build list is done: build_list: {{done: all {Story.Gearbox.Build.Count}, signed_by: …, on: …}}");
         }
-
-        Line("  done: []");
     }
 
     private static string Target(Setting setting) => setting.Target switch

@@ -34,8 +34,8 @@ internal sealed record UnitStory(
         .Where(p => GradeOf(p) is Grade.Renew or Grade.Watch)
         .OrderByDescending(p => GradeOf(p));
 
-    /// <summary>The other parts on which something is measured.</summary>
-    public IEnumerable<Part> Others => Gearbox.Parts.Where(p => p.Measures.Count > 0 && !MovedOut.ContainsKey(p.Id)).Except(First);
+    /// <summary>The other parts.</summary>
+    public IEnumerable<Part> Others => Gearbox.Parts.Where(p => !MovedOut.ContainsKey(p.Id)).Except(First);
 
     public static UnitStory Of(BookAssessment assessment, Unit unit, DateOnly received)
     {

@@ -12,6 +12,11 @@ internal static class AnswerChecks
     public static void Run(JobAssessment assessed, Shop shop, ProblemList problems)
     {
         var job = assessed.Job;
+        if (job.Offers is [{ Number: 0 } estimate, ..])
+        {
+            Sent(estimate, Account.Of(estimate.Lines, assessed.Gearbox, shop).Net, problems);
+        }
+
         if (job.Finished is not null)
         {
             GradedRenew(assessed, problems);
@@ -23,6 +28,32 @@ internal static class AnswerChecks
         else if (job.Stage == JobStage.Declined && job.Final.Count > 0)
         {
             MoreThanRefusal(assessed, shop, problems);
+        }
+    }
+
+    // Lines that follow from the grades change with a reading or a price: what the customer answered is held by its total.
+    private static void Sent(Offer estimate, decimal net, ProblemList problems)
+    {
+        if (estimate.Total is { } total && total != net)
+        {
+            problems.Add(
+                "total-changed",
+                estimate.Origin.At("total"),
+                $"The lines of the estimate add up to {Text(net)} without tax, but {Text(total)} was sent.",
+                "Write the lines that were sent under 'lines', and further work as a supplement; or correct 'total' if it was not sent yet.");
+        }
+        else if (estimate is { Total: null, IsFromGrades: true })
+        {
+            var message = $"The lines of this estimate follow from the grades. They add up to {Text(net)} without tax.";
+            var remedy = $"Check them on the estimate's page, then add 'total: {Text(net)}'.";
+            if (estimate.Waits)
+            {
+                problems.Note("total-not-written", estimate.Origin.Place, message, remedy);
+            }
+            else
+            {
+                problems.Add("total-not-written", estimate.Origin.Place, message, remedy);
+            }
         }
     }
 

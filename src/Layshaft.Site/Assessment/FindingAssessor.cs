@@ -18,8 +18,7 @@ public static class FindingAssessor
         ArgumentNullException.ThrowIfNull(finding);
         ArgumentNullException.ThrowIfNull(part);
         ArgumentNullException.ThrowIfNull(problems);
-        var policy = new GradePolicy(part.Grading.WatchFrom, part.Grading.RenewFrom, CloseCall.MeasureAgain);
-        MeasureAssessment[] measures = [.. finding.Measurements.Select(m => Assess(m, part, job, shop, policy))];
+        MeasureAssessment[] measures = [.. finding.Measurements.Select(m => Assess(m, part, job, shop))];
         Grade? byPolicy = measures.Length > 0 ? PartGrade.Worst(measures.Select(m => m.Grade)).Standing : null;
         var overruled = finding.Grade is { } given && byPolicy is { } worked && given != worked;
         if (finding.Grade is null && byPolicy is null)
@@ -39,14 +38,13 @@ public static class FindingAssessor
         return new FindingAssessment(finding, part, measures, byPolicy, finding.Grade ?? byPolicy ?? Grade.Watch, overruled);
     }
 
-    private static MeasureAssessment Assess(Measurement measurement, Part part, Job job, Shop shop, GradePolicy policy)
+    private static MeasureAssessment Assess(Measurement measurement, Part part, Job job, Shop shop)
     {
         var measure = part.MeasureOf(measurement.Measure)!;
-        var instrument = shop.Instruments.FirstOrDefault(i => i.Id == measurement.Instrument);
-        var measured = MeasuredQuantity.From(measurement.Readings, instrument?.Figures ?? Engineering.Measurement.Instrument.Unknown);
-        var wear = PartWear.Of(measured, measure.New, measure.New, measure.Limit);
+        var instrument = shop.InstrumentOf(measurement.Instrument);
+        var (wear, grade) = measure.Judge(measurement.Readings, instrument, part.Grading)!.Value;
         var overdue = instrument is not null && (job.Stripped ?? job.Received) > instrument.Due;
-        return new MeasureAssessment(measure, measurement, instrument, overdue, wear, policy.Grade(wear));
+        return new MeasureAssessment(measure, measurement, instrument, overdue, wear, grade);
     }
 
     private static string WordOf(Grade grade) => grade switch

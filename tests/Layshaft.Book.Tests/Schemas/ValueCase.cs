@@ -45,7 +45,7 @@ internal sealed record ValueCase(string Name, Func<string, bool> Reads, Func<Jso
         Of("any-length", Quantities.AnyLength), Of("length", Quantities.Length), Of("length-or-none", Quantities.LengthOrNone), Of("torque", Quantities.Torque),
         Of("mass", Quantities.Mass), Of("speed", Quantities.Speed), Of("any-speed", Quantities.AnySpeed), Of("rotation", Quantities.Rotation), Of("area", Quantities.Area),
         Of("density", Quantities.Density), Of("pressure", Quantities.Pressure), Of("temperature", Quantities.Temperature), Of("duration", Quantities.Duration),
-        Of("acceleration", Quantities.Acceleration), Of("inertia", Quantities.Inertia), Of("angle", Quantities.Angle), Of("measured", Quantities.Measured),
+        Of("acceleration", Quantities.Acceleration), Of("inertia", Quantities.Inertia), Of("angle", Quantities.Angle), Of("measured", Quantities.Measured), Of("reading", Quantities.Reading),
         Of("damage", DamageTerms.Shape), Of("use-unit", Shop.UseWords),
     ];
 

@@ -169,6 +169,17 @@ internal sealed class PlantedBook
             case MapNode map when schema["properties"] is not null:
                 Write(map, schema, path, refused, lines, fields);
                 break;
+            case MapNode map:
+                lines.Add("{");
+                foreach (var entry in map.Entries)
+                {
+                    lines.Add($"{Quoted(entry.Key)}:");
+                    Write(entry.Value, [], path, refused, lines, fields);
+                    lines.Add(",");
+                }
+
+                lines.Add("}");
+                break;
             case ListNode list:
                 lines.Add("[");
                 foreach (var item in list.Items)

@@ -98,6 +98,23 @@ public sealed class AnsweredJobTests
     }
 
     [Fact]
+    public void An_answer_to_lines_that_follow_from_the_grades_is_held_by_its_total()
+    {
+        var start = Sound.IndexOf("  lines:", StringComparison.Ordinal);
+        var derived = Sound.Remove(start, Sound.IndexOf("go_ahead:", StringComparison.Ordinal) - start).Replace("renewed:\n  - { part: ring-12 }\n", "", StringComparison.Ordinal);
+        var missing = Assert.Single(Problems(derived));
+        Assert.Equal(("total-not-written", Severity.Stops, 9), (missing.Code, missing.Severity, missing.Place.Line));
+        Assert.Contains("total: 100.00", missing.Remedy, StringComparison.Ordinal);
+        Assert.Equal(Severity.Notice, Problems(derived.Replace("go_ahead: { answer: must only, on: 2026-02-03 }\n", "", StringComparison.Ordinal).Replace("finished: 2026-02-10\n", "", StringComparison.Ordinal)).Single(p => p.Code == "total-not-written").Severity);
+
+        var sent = Changed(derived, "sent: 2026-02-02\n", "sent: 2026-02-02\n  total: 100.00\n");
+        Assert.Empty(Problems(sent));
+        var later = Changed(sent, "grade: renew }", "grade: renew }\n  - { part: seal, grade: renew, left_in: x }");
+        Assert.Contains(Problems(later), p => p.Code == "total-changed" || p.Code == "no-price");
+        Assert.Contains(Problems(Changed(sent, "100.00", "99.00")), p => p.Code == "total-changed" && p.Severity == Severity.Stops);
+    }
+
+    [Fact]
     public void A_reason_on_one_line_does_not_cover_what_another_costs_more()
     {
         var text = Changed(Sound + Final, "hours: 10 }\n  - { part: ring-12 }\n", "hours: 11 }\n  - { part: ring-12, price: 130, reason: The maker raised the price. }\n");

@@ -31,7 +31,7 @@ public sealed class AnyMixtureTests
         }).ToArray());
 
     private static readonly Gen<Offer> s_answered = Gen.Select(s_lines, Gen.Int[0, 4].Select(i => (Answer)i), Gen.Int[0, 63]).Select((lines, answer, chosen) =>
-        new Offer(Origin.None, 0, new DateOnly(2026, 2, 2), null, lines, "More.", null, Answered(answer, lines, chosen)));
+        new Offer(Origin.None, 0, new DateOnly(2026, 2, 2), null, lines, "More.", null, null, Answered(answer, lines, chosen)));
 
     private static readonly Gen<decimal?> s_tax = Gen.OneOf(Gen.Const((decimal?)null), Gen.Int[0, 100_000].Select(r => (decimal?)(r / 100_000m)));
 

@@ -54,10 +54,10 @@ internal static class FieldAudiences
             gearboxes: manual mesh_efficiency input_inertia dog_inertia parts[].id parts[].name parts[].kind parts[].gear parts[].shaft
                 parts[].along parts[].width parts[].teeth parts[].measures[].id parts[].measures[].name parts[].measures[].new
                 parts[].measures[].limit parts[].measures[].wear_makes_it parts[].measures[].span parts[].measures[].pin
-                parts[].measures[].gear parts[].measures[].side
+                parts[].measures[].gear parts[].measures[].side parts[].measures[].instrument
                 parts[].grading.watch_from parts[].grading.renew_from parts[].price parts[].service_life settings[].id
                 settings[].name settings[].kind settings[].target settings[].shims settings[].more_shim settings[].condition
-                settings[].required strip[].id strip[].do strip[].caution build[].id build[].do build[].caution cautions[]
+                settings[].required settings[].instrument usual_work[].work usual_work[].hours usual_work[].price strip[].id strip[].do strip[].caution build[].id build[].do build[].caution cautions[]
             """),
         (Audience.OwnOrPublic, """
             cars: name tyre.circumference tyre.growth tyre.wear engine.limit public *
@@ -65,7 +65,7 @@ internal static class FieldAudiences
         (Audience.Later, """
             units: gearbox serial ratio_set in_service use_at_start use_counted_in fitted[].part fitted[].serial fitted[].use
                 drop_pair final_drive
-            jobs: received collected use technician stripped verdict findings[].part findings[].side findings[].position
+            jobs: received collected use technician stripped verdict inspection built findings[].part findings[].side findings[].position
                 findings[].measurements[].measure findings[].measurements[].instrument findings[].measurements[].readings[]
                 findings[].conditions[] findings[].grade findings[].reason findings[].action findings[].left_in findings[].sentence
                 findings[].if_left findings[].photos[] photos[].file photos[].caption photos[].moment photos[].paired_with
@@ -127,7 +127,7 @@ internal static class FieldAudiences
             """),
         (Audience.Nowhere, """
             customers: formerly
-            jobs: photos[].place
+            jobs: photos[].place estimate.total
             """),
     ];
 

@@ -73,7 +73,7 @@ internal static class PlantedBook
                 along: 57 mm
                 width: 18 mm
                 measures:
-                  - { id: "W:r1", name: W, new: 0.30 mm, limit: 1.20 mm, wear_makes_it: larger, gear: 1, side: drive }
+                  - { id: "W:r1", name: W, new: 0.30 mm, limit: 1.20 mm, wear_makes_it: larger, gear: 1, side: drive, instrument: "W:scope" }
                   - { id: "W:r2", name: W, new: 0.30 mm, limit: 1.20 mm, gear: 2, side: coast }
                 grading: { watch_from: 60 %, renew_from: 100 % }
                 price: M
@@ -86,7 +86,8 @@ internal static class PlantedBook
             shims:
               - { id: "W:lay", name: W, tolerance: 0.005 mm, stock: [ { thickness: 0.10 mm, count: 0 }, { thickness: 0.20 mm, count: 4 } ] }
             settings:
-              - { id: "W:float", name: W, kind: end float, target: 0.05 mm to 0.10 mm, shims: "W:lay", more_shim: smaller, condition: W, required: yes }
+              - { id: "W:float", name: W, kind: end float, target: 0.05 mm to 0.10 mm, shims: "W:lay", more_shim: smaller, condition: W, required: yes, instrument: "W:scope" }
+              - { id: "W:depth", name: W, kind: position, target: 0.05 mm to 0.10 mm, required: no }
             strip:
               - { id: "W:off", do: W, caution: W }
               - { id: "W:look", do: W, caution: W }
@@ -94,6 +95,8 @@ internal static class PlantedBook
               - { id: "W:on", do: W, caution: W }
               - { id: "W:wait", do: W, caution: W }
             cautions: [W]
+            usual_work:
+              - { work: W, hours: M, price: M }
             """,
         ["cars/W:public.yaml"] = Car("W:third", "yes").Replace("curve: [ { at: 4000 rpm, torque: 112 N·m }, { at: 7000 rpm, torque: 157 N·m }, { at: 9000 rpm, torque: 158 N·m } ]", "curve_file: W:curve.csv", StringComparison.Ordinal),
         ["cars/W:curve.csv"] = "rpm,torque\n4000,112\n7000,157\n9000,158\n",
@@ -144,7 +147,7 @@ internal static class PlantedBook
             technician: "W:amy"
             stripped: 2026-01-11
             waits_for: W
-            estimate: { sent: 2026-01-12, note: W, lines: [ { work: W, price: M, need: should, if_left: W }, { part: "W:ring12", quantity: 1, need: must, if_left: W } ] }
+            estimate: { sent: 2026-01-12, note: W, total: 30.00, lines: [ { work: W, price: 10.00, need: should, if_left: W }, { part: "W:ring12", quantity: 1, price: 20.00, need: must, if_left: W } ] }
             findings: [ { part: "W:ring12", sentence: W, internal_note: W, measurements: [ { measure: "W:r1", readings: [0.9 mm] } ] } ]
             notes: W:n.md
             internal_notes: W:i.md
@@ -202,6 +205,8 @@ internal static class PlantedBook
         waits_for: W
         verdict: W
         driving: W
+        inspection: { "W:main1": { "W:pins": 119.95 } }
+        built: { "W:depth": 0.07 }
         findings:
           - part: "W:ring12"
             side: drive

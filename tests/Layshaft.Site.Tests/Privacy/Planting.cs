@@ -102,6 +102,8 @@ internal sealed partial class Planting
     {
         switch (node)
         {
+            case MapNode map when path is "jobs.inspection" or "jobs.built":
+                return $"{{ {string.Join(", ", map.Entries.Select(e => $"{JsonSerializer.Serialize(Value(e.Key, file, path), Relaxed)}: {Yaml(e.Value, file, path)}"))} }}";
             case MapNode map:
                 var entries = map.Entries.Where(e => e.Value is not ScalarNode { IsNothing: true });
                 return $"{{ {string.Join(", ", entries.Select(e => $"{e.Key}: {Yaml(e.Value, file, $"{path}.{e.Key}")}"))} }}";

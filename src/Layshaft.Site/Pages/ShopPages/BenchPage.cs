@@ -84,7 +84,7 @@ public static class BenchPage
         shop.OpenJobs.SelectMany(j => OfferWords.Waiting(j).Select(o => (Job: j, Offer: o, Until: EstimateComposer.ValidUntil(o, shop.Composition.Shop)))).OrderBy(j => j.Until).Select(j => (IReadOnlyList<Cell>)
         [
             shop.JobCell(j.Job, ShopContext.Bench),
-            Cell.Of(OfferWords.Say("shop.offer", j.Offer, shop.Composition)),
+            Cell.Of(OfferName(j.Offer, shop)),
             Cell.Of(CustomerOf(j.Job, shop).Name),
             Cell.Of(CustomerOf(j.Job, shop).Telephone),
             Cell.Day(j.Offer.Sent, shop.Composition),
@@ -92,6 +92,10 @@ public static class BenchPage
             j.Until < shop.AsOf ? Cell.Of(shop.Say("shop.expired")) with { Strong = true } : Cell.Days(j.Until.DayNumber - shop.AsOf.DayNumber),
             Cell.Money(Account.Of(j.Offer.Lines, shop.Book.GearboxOf(shop.Book.Units[j.Job.Unit]), shop.Composition.Shop).Gross, shop.Composition),
         ]));
+
+    private static string OfferName(Offer offer, ShopContext shop) => OfferWords.Say("shop.offer", offer, shop.Composition) is var name && offer.IsFromGrades
+        ? shop.Say("shop.offer.from_grades", ("offer", name))
+        : name;
 
     private static TableView Customers(ShopContext shop) => TableView.Of(
         "customers",
