@@ -46,7 +46,7 @@ internal static class FindingChecks
             check.Like(reading, measure.New, place, "the new size");
         }
 
-        ReadingChecks.Run(check, measure, measurement);
+        ReadingChecks.Run(check.Draft.Shop, check.Problems, measure, measurement);
     }
 
     // One side or place of a part is measured once: a second list is easily another part's.

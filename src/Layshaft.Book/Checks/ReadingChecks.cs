@@ -1,3 +1,4 @@
+using Layshaft.Book.Problems;
 using Layshaft.Book.Records;
 using Layshaft.Book.Values;
 using Layshaft.Engineering.Measurement;
@@ -6,7 +7,7 @@ using UnitsNet;
 namespace Layshaft.Book.Checks;
 
 /// <summary>Readings that a slip of the pen explains better than wear does: a point in the wrong place, another unit, a part better than new.</summary>
-internal static class ReadingChecks
+public static class ReadingChecks
 {
     // Allowances away from the new size: beyond the first a reading is refused, beyond the second noted if a slip explains it (common practice, no source).
     private const double Impossible = 8;
@@ -15,8 +16,8 @@ internal static class ReadingChecks
     // New parts differ from their nominal size too: share of the allowance (common practice, no source).
     private const double NewPartSpread = 0.1;
 
-    /// <summary>Checks the readings of one measurement.</summary>
-    public static void Run(Checker check, Measure measure, Measurement measurement)
+    /// <summary>Checks the readings of one measurement; whatever is wrong is added to the problems.</summary>
+    public static void Run(Shop? shop, ProblemList problems, Measure measure, Measurement measurement)
     {
         IQuantity[] readings = [.. measurement.Readings.Where(r => r.IsLike(measure.New))];
         var allowance = measure.Limit.InSi() - measure.New.InSi();
@@ -28,23 +29,23 @@ internal static class ReadingChecks
         var doubtful = false;
         for (var i = 0; i < readings.Length; i++)
         {
-            doubtful |= IsDoubtful(check, measure, measurement, readings, i);
+            doubtful |= IsDoubtful(problems, measure, measurement, readings, i);
         }
 
         if (!doubtful && measure.New is not Temperature)
         {
-            BetterThanNew(check, measure, measurement, readings);
+            BetterThanNew(shop, problems, measure, measurement, readings);
         }
     }
 
-    private static bool IsDoubtful(Checker check, Measure measure, Measurement measurement, IQuantity[] readings, int i)
+    private static bool IsDoubtful(ProblemList problems, Measure measure, Measurement measurement, IQuantity[] readings, int i)
     {
         var (reading, place) = (readings[i], measurement.Origin.At("readings"));
         var used = Used(reading, measure);
         var meant = Slips.Meant(reading, size => Used(size, measure) is >= -NewPartSpread and <= 1 + (5 * NewPartSpread));
         if (Math.Abs(used) > Impossible)
         {
-            check.Problems.Add("unlikely-reading", place, $"This reading ({Slips.Text(reading)}) is more than {Impossible:0} times the wear allowance away from the new size.", meant ?? "Check the value and its unit.");
+            problems.Add("unlikely-reading", place, $"This reading ({Slips.Text(reading)}) is more than {Impossible:0} times the wear allowance away from the new size.", meant ?? "Check the value and its unit.");
             return true;
         }
 
@@ -54,13 +55,13 @@ internal static class ReadingChecks
             return false;
         }
 
-        check.Problems.Note("unlikely-reading", place, $"This reading ({Slips.Text(reading)}) is far from {(isFar ? "both the new size and the limit" : "the other readings")}.", meant);
+        problems.Note("unlikely-reading", place, $"This reading ({Slips.Text(reading)}) is far from {(isFar ? "both the new size and the limit" : "the other readings")}.", meant);
         return true;
     }
 
-    private static void BetterThanNew(Checker check, Measure measure, Measurement measurement, IQuantity[] readings)
+    private static void BetterThanNew(Shop? shop, ProblemList problems, Measure measure, Measurement measurement, IQuantity[] readings)
     {
-        var instrument = check.Draft.Shop?.Instruments.FirstOrDefault(i => i.Id == measurement.Instrument);
+        var instrument = shop?.Instruments.FirstOrDefault(i => i.Id == measurement.Instrument);
         if (instrument?.Measures(measure.New) == false)
         {
             return;
@@ -72,7 +73,7 @@ internal static class ReadingChecks
         var uncertainty = measured.Number.UncertaintyIsKnown ? measured.ExpandedUncertainty.InSi() : 0;
         if (better > uncertainty + (NewPartSpread * Math.Abs(allowance)))
         {
-            check.Problems.Note(
+            problems.Note(
                 "better-than-new",
                 measurement.Origin.At("readings"),
                 $"'{measure.Name}' measures {Slips.Text(measured.Value)}, which is better than new ({Slips.Text(measure.New)}).",

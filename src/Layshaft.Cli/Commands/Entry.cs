@@ -12,9 +12,18 @@ public static class Entry
     /// <param name="output">Receives results.</param>
     /// <param name="errors">Receives problems and progress.</param>
     /// <returns>The exit code, see <see cref="ExitCode"/>.</returns>
-    public static int Run(string[] arguments, TextWriter output, TextWriter errors)
+    public static int Run(string[] arguments, TextWriter output, TextWriter errors) => Run(arguments, Console.In, output, errors);
+
+    /// <summary>Runs a command line.</summary>
+    /// <param name="arguments">The words after the program's name.</param>
+    /// <param name="input">What is typed.</param>
+    /// <param name="output">Receives results.</param>
+    /// <param name="errors">Receives problems and progress.</param>
+    /// <returns>The exit code, see <see cref="ExitCode"/>.</returns>
+    public static int Run(string[] arguments, TextReader input, TextWriter output, TextWriter errors)
     {
         ArgumentNullException.ThrowIfNull(arguments);
+        ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(errors);
         var root = new RootCommand("Generate customer reports and workshop pages from a gearbox workshop's job files.");
@@ -28,6 +37,7 @@ public static class Entry
         root.Subcommands.Add(SchemaCommand.Create(output));
         root.Subcommands.Add(NewBookCommand.Create(output, errors));
         root.Subcommands.Add(IntakeCommand.Create(output, errors));
+        root.Subcommands.Add(EnterCommand.Create(input, output, errors));
         root.Subcommands.Add(PreviewCommand.Create(output, errors));
         root.Subcommands.Add(CompletionCommand.Create(output));
         var parsed = root.Parse(arguments);

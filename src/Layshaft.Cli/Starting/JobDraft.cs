@@ -139,7 +139,7 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
             foreach (var setting in Story.Gearbox.Settings.Where(IsFound))
             {
                 var (before, job) = Story.Set.TryGetValue(setting.Id, out var set) ? (set.Setting, $"job {set.Job.Number}") : (null, "");
-                Line($"  - setting: {setting.Id}   # {setting.Name}: target {Target(setting)}");
+                Line($"  - setting: {setting.Id}   # {setting.Name}: target {YamlWord.Of(setting.Target)}");
                 if (setting.Shims is not null)
                 {
                     Line($"    found_pack: []   # shims removed{(before is { Pack.Count: > 0 } ? $"; {job} fitted [{YamlWord.Of(before.Pack.Cast<IQuantity>())}]" : "")}");
@@ -154,7 +154,7 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
         foreach (var setting in Story.Gearbox.Settings)
         {
             var last = Story.Set.TryGetValue(setting.Id, out var set) && set.Setting.Built.Count > 0 ? $"; {YamlWord.Of(set.Setting.Built)} as built in job {set.Job.Number}" : "";
-            Line($"  {setting.Id}: []   # {setting.Name}: target {Target(setting)}{last}");
+            Line($"  {setting.Id}: []   # {setting.Name}: target {YamlWord.Of(setting.Target)}{last}");
         }
     }
 
@@ -181,15 +181,6 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
             Line($"# When every step of the build list is done: build_list: {{done: all {Story.Gearbox.Build.Count}, signed_by: …, on: …}}");
         }
     }
-
-    private static string Target(Setting setting) => setting.Target switch
-    {
-        { Low: { } low, High: { } high } => $"{YamlWord.Of(low)} to {YamlWord.Of(high)}",
-        { Low: { } low } => $"at least {YamlWord.Of(low)}",
-        { High: { } high } => $"at most {YamlWord.Of(high)}",
-        _ => "none",
-    };
-
 
     private static string Single(string words) => words.ReplaceLineEndings(" ").Trim();
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Layshaft.Book.Values;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -50,6 +51,15 @@ internal static partial class YamlWord
 
     /// <summary>Several quantities.</summary>
     public static string Of(IEnumerable<IQuantity> quantities) => string.Join(", ", quantities.Select(q => Of(q)));
+
+    /// <summary>A target band.</summary>
+    public static string Of(Band<IQuantity> band) => band switch
+    {
+        { Low: { } low, High: { } high } => $"{Of(low)} to {Of(high)}",
+        { Low: { } low } => $"at least {Of(low)}",
+        { High: { } high } => $"at most {Of(high)}",
+        _ => "none",
+    };
 
     // The units that are not kept as they were written, each in its usual one.
     private static IQuantity InSi(IQuantity quantity) => quantity switch
