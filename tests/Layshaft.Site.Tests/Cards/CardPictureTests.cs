@@ -1,6 +1,9 @@
+using System.Buffers.Binary;
+using System.Text;
 using Layshaft.Site.Cards;
 using Layshaft.Site.Charts;
 using Layshaft.Site.Look;
+using Layshaft.Site.Tests.Photos;
 using SkiaSharp;
 
 namespace Layshaft.Site.Tests.Cards;
@@ -29,6 +32,24 @@ public class CardPictureTests
         Assert.Equal((1200, 630), (bitmap.Width, bitmap.Height));
         Assert.InRange(png.Length, 5_000, 150_000);
         Assert.Equal(new SKColor(0x1F, 0x4E, 0x5F), bitmap.GetPixel(600, 4));
+    }
+
+    [Fact]
+    public void It_has_a_palette_and_nothing_beside_it()
+    {
+        var png = CardPicture.Png(Usual).ToArray();
+        var chunks = new List<(string Name, int Length)>();
+        for (var at = 8; at < png.Length; at += 12 + chunks[^1].Length)
+        {
+            var length = BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(at));
+            chunks.Add((Encoding.ASCII.GetString(png, at + 4, 4), length));
+            Assert.Equal(PngChunks.Chunk(chunks[^1].Name, png[(at + 8)..(at + 8 + length)]), png[at..(at + 12 + length)]);
+        }
+
+        Assert.Equal(["IHDR", "PLTE", "IDAT", "IEND"], chunks.Select(c => c.Name).Distinct());
+        Assert.Equal((8, 3), (png[24], png[25])); // bits, colour type
+        using var bitmap = SKBitmap.Decode(png);
+        Assert.Equal(chunks[1].Length, 3 * bitmap.Pixels.Distinct().Count());
     }
 
     [Fact]
