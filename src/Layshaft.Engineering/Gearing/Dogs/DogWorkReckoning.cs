@@ -84,22 +84,7 @@ internal sealed class DogWorkReckoning(Car car, Dictionary<int, string> ringOf, 
         double ratio = car.Drivetrain.RatioToMainshaft(to);
         double difference = (engineRadPerS / ratio) - ringRadPerS;
         double matched = Math.Min(Math.Abs(difference), style.ResidualMismatch.RadiansPerSecond / ratio);
-        _raw.Add(new Raw(straight, ringOf[to], from, to, afterMps, difference, matched, ratio * ratio, InertiaKgM2(to, ratio)));
-    }
-
-    /// <summary>J₁J₂/(J₁ + J₂) at the mainshaft; 0 when the inertias are not known.</summary>
-    private double InertiaKgM2(int gear, double ratio)
-    {
-        if (inertias is null)
-        {
-            return 0;
-        }
-
-        double input = inertias.InputSide.KilogramSquareMeters * ratio * ratio;
-        double afterMainshaft = car.Drivetrain.OverallRatio(gear) / ratio;
-        double output = inertias.OutputSide?.KilogramSquareMeters
-            ?? (((_model.MassKg * _model.StaticRadiusM * _model.StaticRadiusM) + _model.WheelInertiaKgM2) / (afterMainshaft * afterMainshaft));
-        return input * output / (input + output);
+        _raw.Add(new Raw(straight, ringOf[to], from, to, afterMps, difference, matched, ratio * ratio, inertias is null ? 0 : DogImpact.InertiaKgM2(_model, car.Drivetrain, to, inertias)));
     }
 
     private sealed record Raw(
