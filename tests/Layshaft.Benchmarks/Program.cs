@@ -4,6 +4,7 @@ using Layshaft.Benchmarks.BigBook;
 using Layshaft.Benchmarks.Coverage;
 using Layshaft.Benchmarks.FirstView;
 using Layshaft.Benchmarks.Photos;
+using Layshaft.Benchmarks.Traces;
 
 if (args is ["photos", ..])
 {
@@ -47,6 +48,19 @@ if (args is ["stages", var book, ..])
 if (args is ["pages", var pages, ..])
 {
     PageFloor.Run(pages, count: args.Length > 2 ? int.Parse(args[2], CultureInfo.InvariantCulture) : 40);
+    return;
+}
+
+if (args is ["trace", var traced, var unit, var venue, var csv, ..])
+{
+    double Number(int index, double otherwise) => args.Length > index ? double.Parse(args[index], CultureInfo.InvariantCulture) : otherwise;
+    TraceWriter.Write(traced, unit, venue, csv, (int)Number(5, 4), Number(6, 40), (long)Number(7, 0));
+    return;
+}
+
+if (args is ["trace-speed", var read, var readUnit, var trace])
+{
+    TraceSpeed.Run(read, readUnit, trace);
     return;
 }
 

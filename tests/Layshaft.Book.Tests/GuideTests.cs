@@ -72,6 +72,7 @@ public class GuideTests
         Table(text, Tyre.Shape);
         Table(text, Engine.Shape);
         Table(text, CurvePoint.Shape);
+        Table(text, TraceColumns.Shape);
         Table(text, Venue.Shape);
         Table(text, Straight.Shape);
         Table(text, Unit.Shape);

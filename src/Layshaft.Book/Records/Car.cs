@@ -45,6 +45,7 @@ public sealed record Car(
     MassMomentOfInertia? WheelInertia,
     RotationalSpeed? PropshaftLimit,
     IReadOnlyList<CornerSpeeds> Corners,
+    TraceColumns? TraceColumns,
     bool Public) : IPlaced
 {
     /// <summary>How it is written.</summary>
@@ -75,6 +76,7 @@ public sealed record Car(
         f.OptionalValue("wheel_inertia", Quantities.Inertia.Like("4.6 kg·m²"), "Moment of inertia of all wheels with tyres and brakes."),
         f.OptionalValue("propshaft_limit", Quantities.Rotation.Like("8400 rpm"), "Maximum speed of the propshaft."),
         f.List("corners", CornerSpeeds.OfCar, "Measured corner speeds of this car, venue by venue. The venue's own speeds apply to the other corners."),
+        f.Optional("trace_columns", Records.TraceColumns.Shape, "How the CSV files of its data logger are laid out."),
         f.Or("public", Scalars.YesNo, false, "Whether the owner agrees to a public page of its speeds. The page shows nothing else about the car. Default: no.")));
 
     private static ChoiceShape<DrivenAxle> AxleWords => new("a driven axle", ("rear", DrivenAxle.Rear), ("front", DrivenAxle.Front), ("all", DrivenAxle.All));

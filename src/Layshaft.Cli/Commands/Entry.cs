@@ -34,6 +34,7 @@ public static class Entry
         root.Subcommands.Add(ShimCommand.Create(output, errors));
         root.Subcommands.Add(MeasureCommand.Create(output, errors));
         root.Subcommands.Add(GearCommand.Create(output, errors));
+        root.Subcommands.Add(TraceCommand.Create(output, errors));
         root.Subcommands.Add(SchemaCommand.Create(output));
         root.Subcommands.Add(NewBookCommand.Create(output, errors));
         root.Subcommands.Add(IntakeCommand.Create(output, errors));

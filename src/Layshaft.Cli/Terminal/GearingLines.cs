@@ -33,7 +33,7 @@ internal sealed class GearingLines(SpeedUnit speed)
             }
         }
 
-        Table([s_head, .. rows], output);
+        TextTable.Write([s_head, .. rows], output);
         var choices = ranked.Count(c => c.IsStocked);
         output.WriteLine(choices > FirstRows ? $"The first {FirstRows} of {choices} combinations in stock." : $"{choices} combinations in stock.");
         output.WriteLine();
@@ -251,13 +251,4 @@ internal sealed class GearingLines(SpeedUnit speed)
     private static string Final(Eng.FinalDrive final) => $"{final} ({Number(final.Ratio, "0.000")})";
 
     private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
-
-    private static void Table(List<string[]> rows, TextWriter output)
-    {
-        int[] widths = [.. Enumerable.Range(0, s_head.Length).Select(i => rows.Max(r => r[i].Length))];
-        foreach (var row in rows)
-        {
-            output.WriteLine(string.Join("  ", row.Select((cell, i) => cell.PadRight(widths[i]))).TrimEnd());
-        }
-    }
 }

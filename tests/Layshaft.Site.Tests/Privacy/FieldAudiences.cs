@@ -127,6 +127,9 @@ internal static class FieldAudiences
             """),
         (Audience.Nowhere, """
             customers: formerly
+            cars: trace_columns.header_line trace_columns.separator trace_columns.decimal_comma trace_columns.speed_from trace_columns.time
+                trace_columns.speed trace_columns.engine_speed trace_columns.distance trace_columns.gear trace_columns.throttle
+                trace_columns.latitude trace_columns.longitude trace_columns.lap
             jobs: photos[].place estimate.total
             """),
     ];

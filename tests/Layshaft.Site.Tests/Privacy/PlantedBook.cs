@@ -191,6 +191,20 @@ internal static class PlantedBook
         wheel_inertia: 2.1 kg·m²
         propshaft_limit: 9000 rpm
         corners: [ { venue: "W:hill", corner: "W:bend", corner_speed: 58 km/h, exit_speed: 64 km/h } ]
+        trace_columns:
+          header_line: 3
+          separator: semicolon
+          decimal_comma: yes
+          speed_from: free wheels
+          time: W
+          speed: W
+          engine_speed: W
+          distance: W
+          gear: W
+          throttle: W
+          latitude: W
+          longitude: W
+          lap: W
         public: {{isPublic}}
         """;
 
