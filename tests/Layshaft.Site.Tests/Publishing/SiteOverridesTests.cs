@@ -80,7 +80,7 @@ public sealed class SiteOverridesTests : IDisposable
     [Theory]
     [InlineData("<p>\n{{ $0.complant }}</p>", 2, "There is no 'complant' in this value. Did you mean 'complaint'?")]
     [InlineData("{{ say \"report.complain\" }}", 1, "There is no text 'report.complain'. Did you mean 'report.complaint'?")]
-    [InlineData("\n\n{{ include \"sections/line.html\" $0 }}", 3, "There is no template 'sections/line.html'. Did you mean 'sections/lines.html'?")]
+    [InlineData("\n\n{{ include \"sections/finding.htm\" $0 }}", 3, "There is no template 'sections/finding.htm'. Did you mean 'sections/finding.html'?")]
     [InlineData("{{ pages.head }}", 1, "There is no 'pages' here. Did you mean 'page'?")]
     public void A_name_that_a_template_mistypes_is_a_problem_at_its_line_with_the_nearest_known_one_and_nothing_is_published(string template, int line, string said)
     {
