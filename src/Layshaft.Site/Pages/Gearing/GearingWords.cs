@@ -46,13 +46,13 @@ internal static class GearingWords
     {
         AirSource.Pressure => "gearing.air.pressure",
         AirSource.Temperature => "gearing.air.temperature",
-        _ => "gearing.air.altitude",
+        AirSource.Altitude => "gearing.air.altitude",
     });
 
     public static string TyreBasis(Eng.RollingTyre tyre, Composition composition) => composition.Say(tyre.Basis switch
     {
         Eng.CircumferenceBasis.Measured => "gearing.tyre.measured",
         Eng.CircumferenceBasis.DesignDiameter => "gearing.tyre.design",
-        _ => "gearing.tyre.nominal",
+        Eng.CircumferenceBasis.NominalDiameter => "gearing.tyre.nominal",
     });
 }

@@ -102,7 +102,7 @@ internal static class LivesSection
         {
             RenewalReason.Condition => "history.ended.condition",
             RenewalReason.Precaution => "history.ended.precaution",
-            _ => "history.ended.renewed",
+            RenewalReason.NotRecorded => "history.ended.renewed",
         };
 
     /// <summary>What the part had run before this stay, in the measure of the stay; null when that is not known.</summary>

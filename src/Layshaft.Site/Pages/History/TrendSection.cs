@@ -147,7 +147,7 @@ internal sealed class TrendSection(HistoryContext history)
         WearTrendUnsaidReason.Bent => "history.no_trend.bent",
         WearTrendUnsaidReason.OneUse => "history.no_trend.one_use",
         WearTrendUnsaidReason.TwoReadings => "history.no_trend.two",
-        _ => "history.no_trend.one",
+        WearTrendUnsaidReason.NoReading or WearTrendUnsaidReason.OneReading => "history.no_trend.one",
     };
 
     // Whole hours, dropped to the safe side.

@@ -43,7 +43,7 @@ internal sealed class DrivingSignWords(DrivingAssessment driving, Composition co
             WornSide.Drive => "advice.move.drive",
             WornSide.Coast => "advice.move.coast",
             WornSide.BothAlike => "advice.move.both",
-            _ => "advice.move.side_unknown",
+            WornSide.NotKnown => "advice.move.side_unknown",
         })];
         if (signs.Better.Count > 0)
         {

@@ -17,7 +17,7 @@ public static class UseWords
     {
         UseMeasure.Hours => "h",
         UseMeasure.Kilometres => "km",
-        _ => "events",
+        UseMeasure.Events => "events",
     };
 
     /// <summary>The unit as an axis names it.</summary>
@@ -28,7 +28,7 @@ public static class UseWords
         {
             UseMeasure.Hours => "use.unit.hours",
             UseMeasure.Kilometres => "use.unit.kilometres",
-            _ => "use.unit.events",
+            UseMeasure.Events => "use.unit.events",
         });
     }
 

@@ -145,6 +145,7 @@ public static class BenchPage
         JobStage.Inspected => "shop.stage.inspected",
         JobStage.Rebuilding => "shop.stage.rebuilding",
         JobStage.Declined => "shop.stage.declined",
-        _ => "shop.stage.finished",
+        JobStage.AwaitingGoAhead => "shop.stage.awaiting",
+        JobStage.Finished => "shop.stage.finished",
     };
 }

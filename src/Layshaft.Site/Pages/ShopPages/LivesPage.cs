@@ -91,7 +91,7 @@ public static class LivesPage
         ReasonSource.Written => "shop.lives.source.written",
         ReasonSource.Grade => "shop.lives.source.grade",
         ReasonSource.Kind => "shop.lives.source.kind",
-        _ => "shop.lives.source.none",
+        ReasonSource.None => "shop.lives.source.none",
     };
 
     private static Block Shown(KindLife kind, ShopContext shop) => new()
@@ -144,7 +144,7 @@ public static class LivesPage
     private static string Text(double amount, UseMeasure measure, ShopContext shop) => UseWords.Of(new Use(amount, measure), shop.Composition);
 
     private static string KindName(KindLife kind, ShopContext shop) => shop.Say(
-        kind.Measure switch { UseMeasure.Hours => "shop.lives.in_hours", UseMeasure.Kilometres => "shop.lives.in_kilometres", _ => "shop.lives.in_events" },
+        kind.Measure switch { UseMeasure.Hours => "shop.lives.in_hours", UseMeasure.Kilometres => "shop.lives.in_kilometres", UseMeasure.Events => "shop.lives.in_events" },
         ("kind", shop.Say(KindKey(kind.Kind))));
 
     private static string KindKey(PartKind kind) => kind switch
@@ -158,25 +158,25 @@ public static class LivesPage
         PartKind.DropGear => "life.kind.drop_gear",
         PartKind.FinalDrive => "life.kind.final_drive",
         PartKind.Case => "life.kind.case",
-        _ => "life.kind.seal",
+        PartKind.Seal => "life.kind.seal",
     };
 
     private static string DriverKey(DriverExperience driver) => driver switch
     {
         DriverExperience.FirstSeason => "life.driver.first",
         DriverExperience.SomeSeasons => "life.driver.some",
-        _ => "life.driver.many",
+        DriverExperience.ManySeasons => "life.driver.many",
     };
 
     private static string EndKey(LifeTotal life) => life.End switch
     {
         LifeEnd.Running => "history.ended.running",
         LifeEnd.OnTheShelf => "history.ended.out",
-        _ => life.Reason switch
+        LifeEnd.Renewed => life.Reason switch
         {
             RenewalReason.Condition => "history.ended.condition",
             RenewalReason.Precaution => "history.ended.precaution",
-            _ => "history.ended.renewed",
+            RenewalReason.NotRecorded => "history.ended.renewed",
         },
     };
 }

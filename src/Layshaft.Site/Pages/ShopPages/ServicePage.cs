@@ -85,6 +85,6 @@ public static class ServicePage
     {
         DueState.Now => "shop.due.now",
         DueState.Soon => "shop.due.soon",
-        _ => "shop.due.not_yet",
+        DueState.NotYet => "shop.due.not_yet",
     };
 }
