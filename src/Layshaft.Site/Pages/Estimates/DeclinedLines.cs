@@ -1,5 +1,6 @@
 using Layshaft.Book.Records;
 using Layshaft.Site.Pages.Report;
+using Layshaft.Site.Pages.Shared;
 
 namespace Layshaft.Site.Pages.Estimates;
 
@@ -18,7 +19,7 @@ internal static class DeclinedLines
             foreach (var line in offer.Declined)
             {
                 var declined = composition.Say("offer.line_declined", ("what", MoneyTable.Name(line, gearbox)), ("date", composition.Figures.Date(offer.GoAhead!.On)));
-                yield return line.IfLeft is { } ifLeft ? $"{declined} {composition.Say("finding.if_left", ("what", ifLeft))}" : declined;
+                yield return IfLeftWords.Say(line.IfLeft, composition) is { } ifLeft ? $"{declined} {ifLeft}" : declined;
             }
         }
     }

@@ -88,7 +88,7 @@ public static class EstimateComposer
             .Where(g => g.Account.Lines.Count > 0)
             .Select(g => new MoneyGroup(
                 composition.Say(NeedKey(g.Need)),
-                [.. g.Account.Lines.Select(l => MoneyTable.Row(l, report.Gearbox, composition, IfLeft(l.Line, composition)))],
+                [.. g.Account.Lines.Select(l => MoneyTable.Row(l, report.Gearbox, composition, IfLeftWords.Say(l.Line.IfLeft, composition)))],
                 composition.Say("estimate.sum"),
                 MoneyTable.Bare(g.Account.Net, composition)));
         return new MoneySection(
@@ -125,12 +125,10 @@ public static class EstimateComposer
         ? BlocksView.Section("service-life", report.Composition.Say("history.service_life"), Block.Say(words))
         : null;
 
-    private static string? IfLeft(EstimateLine line, Composition composition) => line.IfLeft is { } what ? composition.Say("finding.if_left", ("what", what)) : null;
-
     internal static string NeedKey(Need need) => need switch
     {
         Need.Must => "estimate.must",
         Need.Should => "estimate.should",
-        _ => "estimate.can_wait",
+        Need.CanWait => "estimate.can_wait",
     };
 }

@@ -67,7 +67,7 @@ internal sealed record FindingsSection(
             assessed is { Overruled: true, ByPolicy: { } policy }
                 ? composition.Say("finding.overruled", ("policy", GradeViews.Of(policy, composition).Name), ("given", GradeViews.Of(assessed.Grade, composition).Name), ("reason", finding.Reason ?? string.Empty))
                 : null,
-            IfLeftMatters(finding, report.Job) && finding.IfLeft is { } ifLeft ? composition.Say("finding.if_left", ("what", ifLeft)) : null,
+            IfLeftMatters(finding, report.Job) ? IfLeftWords.Say(finding.IfLeft, composition) : null,
             pictures.Of(finding));
     }
 
