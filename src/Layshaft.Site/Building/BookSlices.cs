@@ -31,7 +31,7 @@ internal sealed class BookSlices(Composition whole, IBookFiles files, string fin
             .Where(p => BookHashes.IsText(p) && !p.StartsWith("jobs/", StringComparison.Ordinal) && !p.StartsWith("customers/", StringComparison.Ordinal));
         var slice = whole.Book with { Jobs = [], Customers = new Dictionary<string, Customer>() };
         PlanInput[] inputs = [new("public slice of the book", _hashes.Of(paths, PicturesIn(PicturesOf(slice)))), _site];
-        return new PageScope("reference", inputs, () => Within(slice, LifeAssessment.None(slice))) { Mark = PlannedOutput.KeyOf(ProgramFingerprint.Value, inputs) };
+        return new PageScope("reference", inputs, () => Within(slice, LifeAssessment.None(slice)));
     }
 
     /// <summary>The units of each cluster with their jobs: all that their owners' pages may quote.</summary>

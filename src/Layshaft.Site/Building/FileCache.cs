@@ -1,9 +1,7 @@
-using System.Buffers.Binary;
 using System.Collections.Concurrent;
 using Layshaft.Book.Reading;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Publishing;
-using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Building;
 
@@ -14,18 +12,16 @@ namespace Layshaft.Site.Building;
 public sealed class FileCache
 {
     private readonly long _began = DateTime.UtcNow.Ticks;
-    private readonly PathTable _paths;
-    private readonly Row[] _known;
-    private readonly bool[] _seen;
-    private readonly ConcurrentDictionary<string, Row> _new = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, KnownFile> _before = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, KnownFile> _now = new(StringComparer.Ordinal);
 
-    private FileCache(PathTable paths, Row[] known) => (_paths, _known, _seen) = (paths, known, new bool[known.Length]);
-
-    /// <summary>What is known of a picture; null when it has to be opened.</summary>
-    internal UsablePicture? Recall(BookFile file) => Find(file) is { IsPicture: true } row ? row.ToPicture(file.Path) : null;
+    /// <summary>What is known of an image; null when it has to be opened.</summary>
+    internal UsablePicture? Recall(BookFile file) => Find(file) is { Image: { } image } known
+        ? new(file.Path, image.Large, image.Small) { Middle = image.Middle, Hash = known.Hash.ToString() }
+        : null;
 
     /// <summary>The hash of a file's content; null when it has to be opened.</summary>
-    internal ContentHash? HashOf(BookFile file) => Find(file) is { } row && row.Hash != default ? row.Hash : null;
+    internal ContentHash? HashOf(BookFile file) => Find(file) is { } known && known.Hash != default ? known.Hash : null;
 
     /// <summary>Keeps what is known of a file, if anything is, for the next publish too.</summary>
     /// <returns>Whether anything is: then it is as it was when it was noted.</returns>
@@ -40,45 +36,22 @@ public sealed class FileCache
         }
     }
 
-    /// <summary>The paths below a folder of which something is known, and no file was asked for that is so.</summary>
+    /// <summary>The paths below a folder of which something is known, and no file was asked for that is so; in order.</summary>
     /// <param name="folder">The folder.</param>
-    internal IEnumerable<string> Unseen(string folder) => _paths.Below(folder).Where(i => !_seen[i]).Select(_paths.TextOf);
+    internal IEnumerable<string> Unseen(string folder) =>
+        _before.Keys.Where(p => p.StartsWith($"{folder}/", StringComparison.Ordinal) && !_now.ContainsKey(p)).Order(StringComparer.Ordinal);
 
-    /// <summary>Notes a picture in which nothing was wrong.</summary>
+    /// <summary>Notes an image in which nothing was wrong.</summary>
     internal void Note(BookFile file, UsablePicture picture)
     {
         if (ContentHash.Parse(picture.Hash) is { } hash)
         {
-            Note(file.Path, new(file.Length, file.Modified, hash, picture.Large, picture.Middle, picture.Small));
+            Note(file, new KnownFile(file.Length, file.Modified, hash, new(picture.Large, picture.Middle, picture.Small)));
         }
     }
 
     /// <summary>Notes the hash of a text's content.</summary>
-    internal void Note(BookFile file, ContentHash hash) => Note(file.Path, new(file.Length, file.Modified, hash, default, default, default));
-
-    private void Note(string path, Row row)
-    {
-        // A change within one tick of the disk's clock would not show in the time of so young a file.
-        if (row.Modified > 0 && row.Modified < DiskClock.FreshFrom(_began))
-        {
-            _new[path] = row;
-        }
-    }
-
-    private Row? Find(BookFile file)
-    {
-        var index = _paths.IndexOf(file.Path);
-        if (index < 0 || _known[index].Length != file.Length || _known[index].Modified != file.Modified)
-        {
-            return _new.TryGetValue(file.Path, out var row) ? row : null;
-        }
-
-        _seen[index] = true;
-        return _known[index];
-    }
-
-    /// <summary>What is known where nothing was kept.</summary>
-    internal static FileCache Empty() => new(PathTable.None, []);
+    internal void Note(BookFile file, ContentHash hash) => Note(file, new KnownFile(file.Length, file.Modified, hash, null));
 
     /// <summary>Reads what was kept.</summary>
     /// <param name="reader">Where from.</param>
@@ -86,81 +59,65 @@ public sealed class FileCache
     /// <exception cref="IOException">There is less than it says.</exception>
     internal static FileCache Read(BinaryReader reader)
     {
-        // Other picture code may give other sizes.
-        var isOurs = reader.ReadString() == PictureFingerprint.Value;
-        var paths = PathTable.Read(reader);
-        var known = new Row[paths.Count];
-        Span<byte> bytes = stackalloc byte[Row.Bytes];
-        for (var i = 0; i < known.Length; i++)
+        // Other image code may give other sizes.
+        var (cache, isOurs) = (new FileCache(), reader.ReadString() == PictureFingerprint.Value);
+        (int, int) ReadSize() => (reader.ReadInt32(), reader.ReadInt32());
+        foreach (var (path, known) in reader.ReadAll(() => (reader.ReadString(), new KnownFile(
+            reader.ReadInt64(), reader.ReadInt64(), reader.ReadHash(), reader.ReadBoolean() ? new(ReadSize(), ReadSize(), ReadSize()) : null))))
         {
-            reader.BaseStream.ReadExactly(bytes);
-            known[i] = Row.Of(bytes);
+            cache._before[path] = known;
         }
 
-        return isOurs ? new(paths, known) : Empty();
+        return isOurs ? cache : new();
     }
 
     /// <summary>Writes what was seen, for the next publish; files of other books and those that are gone are forgotten.</summary>
     /// <param name="writer">Where to.</param>
     internal void Write(BinaryWriter writer)
     {
-        var noted = _new.ToArray();
-        var isKept = _seen.ToArray();
-        foreach (var place in noted.Select(n => _paths.IndexOf(n.Key)).Where(p => p >= 0))
-        {
-            isKept[place] = false;
-        }
-
         writer.Write(PictureFingerprint.Value);
-        int[] kept = [.. Enumerable.Range(0, isKept.Length).Where(i => isKept[i])];
-        _paths.With(kept, [.. noted.Select(n => new PlacedPath(n.Key))], out var order).Write(writer);
-        Span<byte> bytes = stackalloc byte[Row.Bytes];
-        foreach (var place in order)
+        writer.WriteAll(_now.ToArray(), file =>
         {
-            (place < kept.Length ? _known[kept[place]] : noted[place - kept.Length].Value).CopyTo(bytes);
-            writer.Write(bytes);
-        }
+            writer.Write(file.Key);
+            writer.Write(file.Value.Length);
+            writer.Write(file.Value.Modified);
+            writer.Write(file.Value.Hash);
+            writer.Write(file.Value.Image is not null);
+            if (file.Value.Image is { } image)
+            {
+                foreach (var (width, height) in new[] { image.Large, image.Middle, image.Small })
+                {
+                    writer.Write(width);
+                    writer.Write(height);
+                }
+            }
+        });
     }
 
-    private readonly record struct Row(long Length, long Modified, ContentHash Hash, (int Width, int Height) Large, (int Width, int Height) Middle, (int Width, int Height) Small)
+    private void Note(BookFile file, KnownFile known)
     {
-        internal const int Bytes = (2 * sizeof(long)) + ContentHash.Bytes + (6 * sizeof(int));
-
-        private const int Sizes = (2 * sizeof(long)) + ContentHash.Bytes;
-
-        internal bool IsPicture => Large != default;
-
-        internal static Row Of(ReadOnlySpan<byte> bytes) => new(
-            BinaryPrimitives.ReadInt64LittleEndian(bytes),
-            BinaryPrimitives.ReadInt64LittleEndian(bytes[sizeof(long)..]),
-            ContentHash.Of(bytes[(2 * sizeof(long))..]),
-            Size(bytes, 0),
-            Size(bytes, 1),
-            Size(bytes, 2));
-
-        internal UsablePicture ToPicture(string path) => new(path, Large, Small) { Middle = Middle, Hash = Hash.ToString() };
-
-        internal void CopyTo(Span<byte> bytes)
+        // A change within one tick of the disk's clock would not show in the time of so young a file.
+        if (file.Modified > 0 && file.Modified < DiskClock.FreshFrom(_began))
         {
-            BinaryPrimitives.WriteInt64LittleEndian(bytes, Length);
-            BinaryPrimitives.WriteInt64LittleEndian(bytes[sizeof(long)..], Modified);
-            Hash.CopyTo(bytes[(2 * sizeof(long))..]);
-            Size(Large, bytes, 0);
-            Size(Middle, bytes, 1);
-            Size(Small, bytes, 2);
-        }
-
-        private static (int Width, int Height) Size(ReadOnlySpan<byte> bytes, int which)
-        {
-            var at = bytes[(Sizes + (2 * sizeof(int) * which))..];
-            return (BinaryPrimitives.ReadInt32LittleEndian(at), BinaryPrimitives.ReadInt32LittleEndian(at[sizeof(int)..]));
-        }
-
-        private static void Size((int Width, int Height) size, Span<byte> bytes, int which)
-        {
-            var at = bytes[(Sizes + (2 * sizeof(int) * which))..];
-            BinaryPrimitives.WriteInt32LittleEndian(at, size.Width);
-            BinaryPrimitives.WriteInt32LittleEndian(at[sizeof(int)..], size.Height);
+            _now[file.Path] = known;
         }
     }
+
+    private KnownFile? Find(BookFile file)
+    {
+        if (_now.TryGetValue(file.Path, out var known) && known.IsOf(file))
+        {
+            return known;
+        }
+
+        return _before.TryGetValue(file.Path, out known) && known.IsOf(file) ? _now[file.Path] = known : null;
+    }
+
+    // With the hash of its content where it was opened, and its sizes in the site if it is an image.
+    private sealed record KnownFile(long Length, long Modified, ContentHash Hash, ImageSizes? Image)
+    {
+        internal bool IsOf(BookFile file) => Length == file.Length && Modified == file.Modified;
+    }
+
+    private sealed record ImageSizes((int Width, int Height) Large, (int Width, int Height) Middle, (int Width, int Height) Small);
 }

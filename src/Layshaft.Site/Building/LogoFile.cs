@@ -42,7 +42,7 @@ internal static class LogoFile
                 Addresses.Logo(tree),
                 scope,
                 () => MadeFile.Of(scope.Once(logo, () => Make(logo, files)).Renditions?.Sizes[0].Jpeg ?? PicturePlaceholder.Jpeg(usable.Large)))
-            { Inputs = [new PlanInput(logo, usable.Hash)] };
+            { OwnKey = PlannedOutput.KeyOf(ProgramFingerprint.Value, [new PlanInput(logo, usable.Hash)]) };
         }
     }
 

@@ -24,12 +24,15 @@ public sealed class PageScope
     public PageScope(string name, IReadOnlyList<PlanInput> inputs, Func<Composition> compose)
     {
         ArgumentNullException.ThrowIfNull(name);
-        (_compose, Inputs) = (compose, inputs);
+        (_compose, Inputs, Key) = (compose, inputs, PlannedOutput.KeyOf(ProgramFingerprint.Value, inputs));
         Group = new OutputGroup(name, Release);
     }
 
     /// <summary>What stands for everything in it.</summary>
     public IReadOnlyList<PlanInput> Inputs { get; }
+
+    /// <summary>The key of its pages: one hash over the program and its inputs.</summary>
+    public ContentHash Key { get; }
 
     /// <summary>Its pages are made one after the other.</summary>
     public OutputGroup Group { get; private init; }
@@ -39,13 +42,6 @@ public sealed class PageScope
     {
         get => Group.Queue;
         init => Group = Group with { Queue = value };
-    }
-
-    /// <summary>Stands for all that decides which pages it has and what they say, see <see cref="OutputGroup.Mark"/>; null where that is not known.</summary>
-    public ContentHash? Mark
-    {
-        get => Group.Mark;
-        init => Group = Group with { Mark = value };
     }
 
     /// <summary>What its pages are composed from.</summary>

@@ -27,7 +27,7 @@ internal static class PictureFiles
                 continue;
             }
 
-            PlanInput[] inputs = [new PlanInput(path, usable.Hash)];
+            var key = PlannedOutput.KeyOf(PictureFingerprint.Value, [new PlanInput(path, usable.Hash)]);
             foreach (var view in views.Where(v => ReportPictures.MaySee(photo, v.IsOwn(job))))
             {
                 foreach (var size in usable.Sizes.Reverse())
@@ -36,7 +36,7 @@ internal static class PictureFiles
                         whole.Addresses.Picture(view, job, photo.File, size.Width),
                         scope,
                         () => scope.Latest(path, () => Render(photo, path, files)).File(size, damaged))
-                    { Inputs = inputs };
+                    { OwnKey = key };
                 }
             }
         }

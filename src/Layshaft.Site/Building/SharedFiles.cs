@@ -39,7 +39,7 @@ internal sealed class SharedFiles(Composition composition, TemplateEngine engine
 
         foreach (var file in LookFiles.In(folders).Where(f => !PageStyles.Sheets.Contains(f.Name)))
         {
-            yield return new SiteFile($"{tree}/look/{file.Name}", scope, () => MadeFile.Of(file.Read())) { Inputs = [new PlanInput(file.Name, file.Hash)] };
+            yield return new SiteFile($"{tree}/look/{file.Name}", scope, () => MadeFile.Of(file.Read())) { OwnKey = PlannedOutput.KeyOf(ProgramFingerprint.Value, [new PlanInput(file.Name, file.Hash)]) };
         }
     }
 

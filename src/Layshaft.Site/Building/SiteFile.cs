@@ -1,3 +1,4 @@
+using Layshaft.Book.Reading;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Templates;
 
@@ -9,12 +10,15 @@ namespace Layshaft.Site.Building;
 /// <param name="Make">Makes its bytes; the same bytes for the same inputs.</param>
 public sealed record SiteFile(string Path, PageScope Scope, Func<MadeFile> Make)
 {
-    /// <summary>What its bytes depend on besides the program; null for everything in its scope.</summary>
-    public IReadOnlyList<PlanInput>? Inputs { get; init; }
+    /// <summary>The key of what it is made from where that is not all of its scope, such as a photo.</summary>
+    public ContentHash? OwnKey { get; init; }
+
+    /// <summary>The key of what it is made from.</summary>
+    public ContentHash Key => OwnKey ?? Scope.Key;
 
     /// <summary>As the publisher plans it.</summary>
     /// <param name="turn">Its place among the files of its scope.</param>
-    public PlannedOutput ToPlan(int turn) => new(Path, Inputs ?? Scope.Inputs, new Maker(this)) { Group = Scope.Group, Turn = turn };
+    public PlannedOutput ToPlan(int turn) => new(Path, Key, (_, stream) => WriteTo(stream)) { Group = Scope.Group, Turn = turn };
 
     /// <summary>Makes it and writes its bytes.</summary>
     /// <param name="stream">Where to.</param>
@@ -33,10 +37,17 @@ public sealed record SiteFile(string Path, PageScope Scope, Func<MadeFile> Make)
         return made.StandsIn;
     }
 
-    private sealed class Maker(SiteFile file) : IOutputMaker
-    {
-        public bool Make(string path, Stream stream) => file.WriteTo(stream);
-    }
+    /// <summary>
+    /// Makes the files of a scope: what they are is listed when the first of them is to be made and released with the scope, so that
+    /// a plan of very many files contains no more than their paths.
+    /// </summary>
+    /// <param name="scope">What the files may quote.</param>
+    /// <param name="list">Lists them.</param>
+    /// <returns>A maker, which throws <see cref="BookChangedException"/> if the book was changed since the file was planned.</returns>
+    internal static OutputMaker MakerOf(PageScope scope, Func<IEnumerable<SiteFile>> list) => (path, stream) =>
+        scope.Once("files", () => list().ToDictionary(f => f.Path, StringComparer.Ordinal)).TryGetValue(path, out var file)
+            ? file.WriteTo(stream)
+            : throw new BookChangedException();
 }
 
 /// <summary>A made file, or why it could not be made.</summary>

@@ -5,7 +5,8 @@ internal sealed class Batch
 {
     private readonly CountdownEvent? _others;
 
-    private Batch(IReadOnlyList<int> outputs, CountdownEvent? others) => (Outputs, _others) = (outputs, others);
+    private Batch(IEnumerable<int> outputs, SitePlan plan, CountdownEvent? others = null) =>
+        (Outputs, _others) = ([.. outputs.OrderBy(i => plan.Outputs[i].Turn)], others);
 
     /// <summary>Their places in the plan, in the order in which they are made.</summary>
     internal IReadOnlyList<int> Outputs { get; }
@@ -14,13 +15,13 @@ internal sealed class Batch
     /// <param name="plan">The plan.</param>
     /// <param name="open">The outputs that are to be made.</param>
     /// <param name="threads">How many there are.</param>
-    internal static IReadOnlyList<Batch> Of(SitePlan plan, IReadOnlyList<int> open, int threads)
+    internal static IReadOnlyList<Batch> ShareOut(SitePlan plan, IReadOnlyList<int> open, int threads)
     {
-        IGrouping<string, int>[] groups = [.. open.GroupBy(i => plan.GroupOf(i) is { } group ? group.Queue ?? group.Name : plan.Paths.TextOf(i), StringComparer.Ordinal)];
-        return [.. groups.SelectMany(g => groups.Length < threads && plan.GroupOf(g.First()) is { Queue: null } ? ByFolder(plan, g) : [new Batch(InTurn(plan, g), null)])];
+        IGrouping<string, int>[] groups = [.. open.GroupBy(i => plan.Outputs[i] is { Group: { } group } ? group.Queue ?? group.Name : plan.Outputs[i].Path, StringComparer.Ordinal)];
+        return [.. groups.SelectMany(g => groups.Length < threads && plan.Outputs[g.First()].Group is { Queue: null } ? ByFolder(plan, g) : [new Batch(g, plan)])];
     }
 
-    /// <summary>To be called when those of a group are made: the last batch that has any lets go what they shared.</summary>
+    /// <summary>To be called when those of a group are made: the last batch that has any releases what they shared.</summary>
     /// <param name="group">The group; null for an output that has none.</param>
     internal void Finish(OutputGroup? group)
     {
@@ -32,10 +33,8 @@ internal sealed class Batch
 
     private static Batch[] ByFolder(SitePlan plan, IEnumerable<int> outputs)
     {
-        int[][] folders = [.. outputs.GroupBy(i => Path.GetDirectoryName(plan.Paths.TextOf(i)), StringComparer.Ordinal).Select(f => InTurn(plan, f))];
+        IGrouping<string?, int>[] folders = [.. outputs.GroupBy(i => Path.GetDirectoryName(plan.Outputs[i].Path), StringComparer.Ordinal)];
         var others = new CountdownEvent(folders.Length);
-        return [.. folders.Select(f => new Batch(f, others))];
+        return [.. folders.Select(f => new Batch(f, plan, others))];
     }
-
-    private static int[] InTurn(SitePlan plan, IEnumerable<int> outputs) => [.. outputs.OrderBy(i => plan.Outputs[i].Turn)];
 }

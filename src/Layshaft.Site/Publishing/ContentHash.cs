@@ -51,52 +51,6 @@ public readonly record struct ContentHash(ulong First, ulong Second, ulong Third
     /// <summary>Any of its bits are as good as others.</summary>
     public override int GetHashCode() => unchecked((int)First);
 
-    /// <summary>Reads the 32 bytes of one.</summary>
-    /// <param name="from">Where from.</param>
-    /// <exception cref="EndOfStreamException">There are fewer.</exception>
-    internal static ContentHash Read(Stream from)
-    {
-        Span<byte> bytes = stackalloc byte[Bytes];
-        from.ReadExactly(bytes);
-        return Of(bytes);
-    }
-
-    /// <summary>Reads as many as were written at once.</summary>
-    /// <param name="from">Where from.</param>
-    /// <exception cref="IOException">There is less than it says.</exception>
-    /// <exception cref="OverflowException">It is something else.</exception>
-    internal static ContentHash[] ReadAll(BinaryReader from)
-    {
-        var hashes = new ContentHash[from.ReadInt32()];
-        for (var i = 0; i < hashes.Length; i++)
-        {
-            hashes[i] = Read(from.BaseStream);
-        }
-
-        return hashes;
-    }
-
-    /// <summary>Writes many, and how many they are.</summary>
-    /// <param name="hashes">The hashes.</param>
-    /// <param name="to">Where to.</param>
-    internal static void WriteAll(IReadOnlyList<ContentHash> hashes, BinaryWriter to)
-    {
-        to.Write(hashes.Count);
-        foreach (var hash in hashes)
-        {
-            hash.WriteTo(to);
-        }
-    }
-
-    /// <summary>Writes its 32 bytes.</summary>
-    /// <param name="to">Where to.</param>
-    internal void WriteTo(BinaryWriter to)
-    {
-        Span<byte> bytes = stackalloc byte[Bytes];
-        CopyTo(bytes);
-        to.Write(bytes);
-    }
-
     /// <summary>Writes 64 hexadecimal digits in lower case as ASCII.</summary>
     /// <param name="to">Where to.</param>
     internal void WriteTo(Span<byte> to)
@@ -107,14 +61,10 @@ public readonly record struct ContentHash(ulong First, ulong Second, ulong Third
     }
 
     /// <summary>64 hexadecimal digits in lower case.</summary>
-    public override string ToString() => string.Create(2 * Bytes, this, (text, hash) => hash.WriteTo(text));
-
-    /// <summary>Writes 64 hexadecimal digits in lower case.</summary>
-    /// <param name="to">Where to.</param>
-    internal void WriteTo(Span<char> to)
+    public override string ToString() => string.Create(2 * Bytes, this, (text, hash) =>
     {
         Span<byte> bytes = stackalloc byte[Bytes];
-        CopyTo(bytes);
-        _ = Convert.TryToHexStringLower(bytes, to, out _);
-    }
+        hash.CopyTo(bytes);
+        _ = Convert.TryToHexStringLower(bytes, text, out _);
+    });
 }

@@ -12,20 +12,20 @@ internal sealed class OpenedSite : IDisposable
     /// <summary>An opened site.</summary>
     /// <param name="state">The folder beside it.</param>
     /// <param name="held">What keeps others out.</param>
-    /// <param name="cache">What is known from the publish before.</param>
+    /// <param name="store">What is known from the publish before.</param>
     /// <param name="warnings">What was worth a word so far.</param>
     /// <param name="manifestPath">Where the site's manifest is.</param>
-    internal OpenedSite(StateFolder state, FileStream held, SiteCache cache, List<PublishProblem> warnings, string manifestPath)
+    internal OpenedSite(StateFolder state, FileStream held, TraceStore store, List<PublishProblem> warnings, string manifestPath)
     {
-        (State, _lock, Cache, Warnings) = (state, held, cache, warnings);
-        _look = Task.Run(() => (OldSite.Look(state.Output, manifestPath, cache.Register, out var problem), problem));
+        (State, _lock, Store, Warnings) = (state, held, store, warnings);
+        _look = Task.Run(() => (OldSite.Look(state.Output, manifestPath, store.Traces, out var problem), problem));
     }
 
     /// <summary>The folder beside it.</summary>
     internal StateFolder State { get; }
 
     /// <summary>What is known from the publish before.</summary>
-    internal SiteCache Cache { get; }
+    internal TraceStore Store { get; }
 
     /// <summary>What was worth a word so far.</summary>
     internal List<PublishProblem> Warnings { get; }

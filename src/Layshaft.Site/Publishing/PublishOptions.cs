@@ -6,9 +6,6 @@ public sealed record PublishOptions
     /// <summary>The book folder, which a site may never replace; null if there is none.</summary>
     public string? Book { get; init; }
 
-    /// <summary>A mark of the program: outputs of another program are made again. See <see cref="ProgramFingerprint"/>.</summary>
-    public string Generator { get; init; } = ProgramFingerprint.Value;
-
     /// <summary>
     /// Where in the site the list of its files goes. It names every customer's key, so it belongs into the folder that is
     /// never uploaded.
@@ -25,8 +22,8 @@ public sealed record PublishOptions
     /// <param name="path">The file's path in the site.</param>
     internal bool IsPrivate(string path) => PrivateFolder is { } folder && path.StartsWith(folder, StringComparison.Ordinal) && path[folder.Length] == '/';
 
-    /// <summary>The cache beside the site, where somebody else reads it too.</summary>
-    internal SiteCache? Cache { get; init; }
+    /// <summary>What is known from the publish before, where somebody else reads it too; null to read it.</summary>
+    internal TraceStore? Store { get; init; }
 
     /// <summary>How many outputs are made at once.</summary>
     public int Parallelism { get; init; } = Environment.ProcessorCount;

@@ -1,7 +1,6 @@
 using System.Text;
 using Layshaft.Book.Reading;
 using Layshaft.Site.Publishing.Links;
-using Layshaft.Site.Publishing.Register;
 using Layshaft.Site.Publishing.Upload;
 
 namespace Layshaft.Site.Publishing;
@@ -18,6 +17,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         OldSite? old;
         LinkStep links;
         ForeignFiles foreign;
+        int[] left;
         try
         {
             (old, var problem) = opened.Look();
@@ -26,35 +26,36 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
                 return PublishResult.Refused(problem!);
             }
 
-            links = (options.KeepsReaders ? old.Links : LinkHistory.None).Next(plan.Readers, page => old.Register.Paths.IndexOf(page) >= 0);
-            foreign = ForeignFiles.Find(old, plan.Paths, options.ManifestPath);
+            links = (options.KeepsReaders ? old.Links : LinkHistory.None).Next(plan.Readers, page => old.Files.IndexOf(page) >= 0);
+            left = [.. Enumerable.Range(0, old.Files.Count).Where(i => plan.Files.IndexOf(old.Files[i].Path) < 0)];
+            foreign = ForeignFiles.Find(old, left, options.ManifestPath);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             return PublishResult.Refused(new PublishProblem(_state.Output, $"The old site cannot be read: {e.Message}"));
         }
 
-        var inTheWay = foreign.InTheWayOf(plan.Paths, options.ManifestPath).ToList();
+        var inTheWay = foreign.InTheWayOf(plan, options.ManifestPath).ToList();
         return inTheWay.Count > 0 || links.Clashes.Count > 0
             ? PublishResult.Refused(inTheWay) with { BookProblems = links.Problems() }
-            : StageAndUpdate(old, foreign, links, cancel);
+            : StageAndUpdate(old, left, foreign, links, cancel);
     }
 
-    private PublishResult StageAndUpdate(OldSite old, ForeignFiles foreign, LinkStep links, CancellationToken cancel)
+    private PublishResult StageAndUpdate(OldSite old, int[] left, ForeignFiles foreign, LinkStep links, CancellationToken cancel)
     {
         var begun = false;
         try
         {
             var staged = new Staging(plan, _state, old, options, files).Make(cancel);
-            var register = staged.Register(options.Generator);
-            var (result, list) = (Compare(old, foreign, register, staged, links), old.Register.List);
+            var now = new SiteTraces(new(staged.Select(s => s.Trace)), links.History);
+            var (result, list) = (Compare(old, left, foreign, now, staged, links), old.Traces.Manifest);
             if (result.Outcome == PublishOutcome.Published)
             {
                 cancel.ThrowIfCancellationRequested();
                 files.WriteThrough(_state.NextChanges, stream => WriteChanges(old, result, stream));
-                list = _update.Begin(stream => SiteManifest.Write(stream, register, links.History));
+                list = _update.Begin(stream => SiteManifest.Write(stream, now.Files, now.Links));
                 begun = true;
-                _update.Finish(old.Register, register.Paths, _warnings);
+                _update.Finish(old.Traces, now.Files, _warnings);
             }
             else
             {
@@ -68,8 +69,8 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
             // None of these waits for another.
             SiteAfterPublish? site = null;
             Action[] ends = [
-                Beside(() => opened.Cache.Save(files, register, list!.Value, always: begun || old.HasFreshTimes)),
-                Beside(() => site = SiteAfterPublish.Of(_state.Output, register, foreign, options.ManifestPath, list!.Value, DiskClock.FreshFrom())),
+                Beside(() => opened.Store.Save(files, now with { Manifest = list })),
+                Beside(() => site = SiteAfterPublish.Of(_state.Output, now.Files, foreign, options.ManifestPath, list!.Value, DiskClock.FreshFrom())),
                 Beside(() => WriteLinks(links.History)),
                 Beside(ClosePrivateFolder),
             ];
@@ -101,39 +102,37 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
         }
     }
 
-    private PublishResult Compare(OldSite old, ForeignFiles foreign, SiteRegister now, StagedFiles staged, LinkStep links)
+    private PublishResult Compare(OldSite old, int[] left, ForeignFiles foreign, SiteTraces now, StagedFile[] staged, LinkStep links)
     {
-        var before = old.Register;
-        int[] was = [.. staged.All().Select(i => now.Paths.PlaceIn(before.Paths, i))];
-        bool IsTheSame(int i) => was[i] >= 0 && before[was[i]].Sha256 == now[i].Sha256;
+        bool IsTheSame(StagedFile file) => file.Was >= 0 && old.Files[file.Was].Sha256 == file.Trace.Sha256;
 
-        var added = now.Paths.Texts(staged.Where(i => was[i] < 0));
-        var changed = now.Paths.Texts(staged.Where(i => was[i] >= 0 && !IsTheSame(i)));
-        var restored = now.Paths.Texts(staged.Where(i => IsTheSame(i) && !old.IsIntact(was[i])));
-        int[] left = [.. Enumerable.Range(0, before.Count).Where(i => before.Paths.PlaceIn(now.Paths, i) < 0)];
-        var same = added.Count + changed.Count + restored.Count + left.Length == 0 && SiteManifest.HashOf(now, links.History) == before.List;
+        string[] added = [.. staged.Where(f => f.Was < 0).Select(f => f.Trace.Path)];
+        string[] changed = [.. staged.Where(f => f.Was >= 0 && !IsTheSame(f)).Select(f => f.Trace.Path)];
+        string[] restored = [.. staged.Where(f => IsTheSame(f) && !old.IsIntact(f.Was)).Select(f => f.Trace.Path)];
+        string[] gone = [.. left.Select(i => old.Files[i].Path)];
+        var same = added.Length + changed.Length + restored.Length + gone.Length == 0 && SiteManifest.Write(Stream.Null, now.Files, now.Links) == old.Traces.Manifest;
         _warnings.AddRange(foreign.Edited.Select(path => new PublishProblem(
             path, "This file is no longer part of the site, but was edited by hand, so it was kept.")));
         return new(same ? PublishOutcome.Unchanged : PublishOutcome.Published, [])
         {
             Added = added,
             Changed = changed,
-            Removed = [.. before.Paths.Texts(left).Where(p => !foreign.Edited.Contains(p))],
-            Left = before.Paths.Texts(left),
+            Removed = [.. gone.Where(p => !foreign.Edited.Contains(p))],
+            Left = gone,
             Restored = restored,
             ForeignFiles = foreign.Names,
             Withdrawn = links.Withdrawn,
             MovesLinks = links.IsMove,
             LinkList = links.History.Links.Count > 0 ? _state.Links : null,
-            Made = staged.Where(staged.IsMade).Count(),
-            Kept = staged.Where(i => !staged.IsMade(i)).Count(),
+            Made = staged.Count(f => f.IsMade),
+            Kept = staged.Count(f => !f.IsMade),
         };
     }
 
     // What fails beside is told, like the rest.
     private Action Beside(Action step)
     {
-        var end = InParallel.Begin(step, options.Parallelism);
+        var end = Workers.Begin(step, options.Parallelism);
         return () => Tidy(end);
     }
 
@@ -173,7 +172,7 @@ internal sealed class PublishRun(SitePlan plan, OpenedSite opened, PublishOption
     // Without a list nobody knows what the host has: then all files wait.
     private void WriteChanges(OldSite old, PublishResult result, Stream stream)
     {
-        var all = File.Exists(_state.Changes) ? [] : old.Register.Paths.Texts(Enumerable.Range(0, old.Register.Count));
+        var all = File.Exists(_state.Changes) ? [] : old.Files.Select(f => f.Path);
         (char Sign, IEnumerable<string> Paths)[] now =
         [
             (UploadChange.Changed, all), (UploadChange.Added, result.Added), (UploadChange.Changed, result.Changed), (UploadChange.Removed, result.Left), (UploadChange.Restored, result.Restored),

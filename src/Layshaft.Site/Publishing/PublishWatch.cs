@@ -18,10 +18,10 @@ public sealed class PublishWatch
     private readonly StateFolder _state;
     private readonly string _book;
     private readonly QuickHash _inputs;
-    private SeenFiles? _seen;
+    private TreeDigest? _seen;
     private readonly IReadOnlyList<(string Path, string Sha256)>? _fresh;
 
-    private PublishWatch(StateFolder state, string book, QuickHash inputs, IReadOnlyList<(string Path, string Sha256)>? fresh, SeenFiles seen) =>
+    private PublishWatch(StateFolder state, string book, QuickHash inputs, IReadOnlyList<(string Path, string Sha256)>? fresh, TreeDigest seen) =>
         (_state, _book, _inputs, _fresh, _seen) = (state, book, inputs, fresh, seen);
 
     /// <summary>Looks at everything that a site is made from; before anything of it is read.</summary>
@@ -39,12 +39,11 @@ public sealed class PublishWatch
             var state = new StateFolder(OutputFolder.RealPath(output));
             var from = DiskClock.FreshFrom();
             var root = OutputFolder.RealPath(book);
-            var seen = new SeenFiles();
-            var ofBook = TreeDigest.Of(root, state.Output, hidden: false, from, seen);
+            var ofBook = TreeDigest.Of(root, state.Output, hidden: false, from, keepsFiles: true);
             var ofTemplates = TreeDigest.Of(templates.Ours, null, hidden: true, from);
             var inputs = ofBook.Value + QuickHash.Of(string.Create(
                 CultureInfo.InvariantCulture, $"{ProgramFingerprint.Value}\n{root}\n{ofTemplates.Value.High:x16}{ofTemplates.Value.Low:x16}"));
-            return new PublishWatch(state, root, inputs, Contents([.. ofBook.Fresh, .. ofTemplates.Fresh]), seen);
+            return new PublishWatch(state, root, inputs, Contents([.. ofBook.Fresh, .. ofTemplates.Fresh]), ofBook);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or AggregateException)
         {
@@ -60,7 +59,7 @@ public sealed class PublishWatch
         // A site within its book was left out of the look.
         var isApart = !_state.Output.StartsWith(_book + Path.DirectorySeparatorChar, StringComparison.OrdinalIgnoreCase);
         var seen = Interlocked.Exchange(ref _seen, null);
-        return isApart && seen is { HasLinks: false, Depth: < FolderBookFiles.DeepestFolder } ? FolderBookFiles.Of(_book, seen.All()) : null;
+        return isApart && seen is { HasLinks: false, Depth: < FolderBookFiles.DeepestFolder } ? FolderBookFiles.Of(_book, seen.Files) : null;
     }
 
     /// <summary>What the last publish had to say, if nothing at all has changed since; null otherwise.</summary>
@@ -85,7 +84,7 @@ public sealed class PublishWatch
             if (stamp.Fresh.Count > 0 && Contents(site.Fresh) is { } young)
             {
                 // Their times have come of age: the next look need not open them.
-                new DiskWork().Replace(_state.Stamp, (stamp with { Fresh = [.. _fresh, .. YoungSecret(), .. young] }).ToBytes());
+                new DiskWork().Replace(_state.Stamp, stream => (stamp with { Fresh = [.. _fresh, .. YoungSecret(), .. young] }).Write(stream));
             }
 
             return stamp.Words;
@@ -107,7 +106,8 @@ public sealed class PublishWatch
         {
             if (_fresh is not null && (result.Site ?? Look()) is { Fresh.Count: <= MostFresh } site)
             {
-                new DiskWork().Replace(_state.Stamp, new SiteStamp(Inputs(), site.Number, [.. _fresh, .. YoungSecret(), .. site.Fresh], words).ToBytes());
+                var stamp = new SiteStamp(Inputs(), site.Number, [.. _fresh, .. YoungSecret(), .. site.Fresh], words);
+                new DiskWork().Replace(_state.Stamp, stamp.Write);
             }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or AggregateException)

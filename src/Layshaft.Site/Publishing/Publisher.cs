@@ -131,11 +131,11 @@ public sealed class Publisher
             return null;
         }
 
-        return new OpenedSite(state, held, _options.Cache ?? SiteCache.Beside(folder), warnings, _options.ManifestPath);
+        return new OpenedSite(state, held, _options.Store ?? new TraceStore(folder), warnings, _options.ManifestPath);
     }
 
     // The list of files takes a place in the site like any other.
-    private IReadOnlyList<PublishProblem> ProblemsOf(SitePlan plan) => plan.Problems.Count > 0 ? plan.Problems : plan.ProblemsWith(_options.ManifestPath);
+    private IReadOnlyList<PublishProblem> ProblemsOf(SitePlan plan) => plan.Problems.Count > 0 ? plan.Problems : [.. PathClashes.Between(plan.Files, _options.ManifestPath)];
 
     private static FileStream? TryLock(StateFolder state, string folder, out PublishProblem? problem)
     {

@@ -1,6 +1,3 @@
-using System.Text;
-using Layshaft.Site.Publishing.Register;
-
 namespace Layshaft.Site.Publishing;
 
 /// <summary>
@@ -13,52 +10,47 @@ internal sealed record SiteAfterPublish(QuickHash Number, IReadOnlyList<(string 
 {
     /// <summary>Works it out.</summary>
     /// <param name="root">The site's folder.</param>
-    /// <param name="register">The files that we wrote, with their times.</param>
+    /// <param name="ours">The files that we wrote, with their times.</param>
     /// <param name="foreign">What is not ours in it.</param>
     /// <param name="manifestPath">Where the list of our files is.</param>
     /// <param name="list">That list's hash.</param>
     /// <param name="freshFrom">From this time on (UTC ticks) a file is fresh.</param>
     /// <returns>Null where only a look can tell.</returns>
-    internal static SiteAfterPublish? Of(string root, SiteRegister register, ForeignFiles foreign, string manifestPath, ContentHash list, long freshFrom)
+    internal static SiteAfterPublish? Of(string root, PathIndex<Trace> ours, ForeignFiles foreign, string manifestPath, ContentHash list, long freshFrom)
     {
         // Of a link, what it is known by is its own; what is young and not ours would have to be read.
         var manifest = new FileInfo(StateFolder.Place(root, manifestPath));
-        if (Path.DirectorySeparatorChar != '/' || !manifest.Exists || foreign.Entries.Any(e => e.Kind == TreeKind.Link || (e.Kind == TreeKind.File && e.Modified >= freshFrom)))
+        if (!manifest.Exists || foreign.Entries.Any(e => e.Kind == TreeKind.Link || (e.Kind == TreeKind.File && e.Modified >= freshFrom)))
         {
             return null;
         }
 
         var fresh = new List<(string, string)>();
-        var number = NumberOf(manifestPath, manifest.Length, manifest.LastWriteTimeUtc.Ticks);
+        var number = TreeDigest.NumberOf(manifestPath, manifest.Length, manifest.LastWriteTimeUtc.Ticks);
         if (manifest.LastWriteTimeUtc.Ticks >= freshFrom)
         {
             fresh.Add((manifest.FullName, list.ToString()));
         }
 
-        Span<char> text = stackalloc char[OutputPath.Longest + 1];
-        for (var i = 0; i < register.Count; i++)
+        foreach (var file in ours)
         {
-            text[0] = '/';
-            var length = Encoding.UTF8.GetChars(register.Paths[i], text[1..]) + 1;
-            number += QuickHash.Of(text[..length], register[i].Size, register[i].Modified);
-            if (register[i].Modified >= freshFrom)
+            number += TreeDigest.NumberOf(file.Path, file.Size, file.Modified);
+            if (file.Modified >= freshFrom)
             {
-                fresh.Add((StateFolder.Place(root, register.Paths.TextOf(i)), register[i].Sha256.ToString()));
+                fresh.Add((StateFolder.Place(root, file.Path), file.Sha256.ToString()));
             }
         }
 
         foreach (var file in foreign.Entries.Where(e => e.Kind == TreeKind.File))
         {
-            number += NumberOf(file.Path, file.Size, file.Modified);
+            number += TreeDigest.NumberOf(file.Path, file.Size, file.Modified);
         }
 
-        foreach (var folder in foreign.FoldersWith(register.Paths, manifestPath))
+        foreach (var folder in foreign.FoldersWith(ours, manifestPath))
         {
-            number += NumberOf(folder, TreeDigest.SizeOfFolder, 0);
+            number += TreeDigest.NumberOfFolder(folder);
         }
 
         return new(number, fresh);
     }
-
-    private static QuickHash NumberOf(string path, long size, long modified) => QuickHash.Of($"/{path}", size, modified);
 }

@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
 
@@ -8,7 +7,7 @@ namespace Layshaft.Site.Publishing;
 /// <param name="before">The files of the site before the update.</param>
 /// <param name="files">Changes the disk.</param>
 /// <param name="parallelism">The most threads at once.</param>
-internal sealed class SiteMerge(StateFolder state, SiteRegister before, IFileWork files, int parallelism)
+internal sealed class SiteMerge(StateFolder state, SiteTraces before, IFileWork files, int parallelism)
 {
     // Entries of one folder that one thread takes at a time.
     private const int Share = 16;
@@ -26,17 +25,17 @@ internal sealed class SiteMerge(StateFolder state, SiteRegister before, IFileWor
 
     /// <summary>Removes our files that the site no longer has, and the folders that this empties.</summary>
     /// <param name="next">The paths of the site's files after the update.</param>
-    internal void Remove(PathTable next)
+    internal void Remove(PathIndex<Trace> next)
     {
-        string[] gone = [.. Enumerable.Range(0, before.Count).Where(i => before.Paths.PlaceIn(next, i) < 0).Select(before.Paths.TextOf)];
-        InParallel.ForEach(gone, parallelism, path =>
+        string[] gone = [.. before.Files.Select(f => f.Path).Where(p => next.IndexOf(p) < 0)];
+        Workers.ForEachInShares(gone, parallelism, path =>
         {
             if (IsInRealFolder(path) && IsAsWritten(state.Output, path))
             {
                 files.DeleteFile(InSite(path));
             }
         });
-        foreach (var folder in gone.SelectMany(OutputPath.FoldersAbove).Distinct(StringComparer.Ordinal).Where(f => !next.Below(f).Any()).OrderDescending(StringComparer.Ordinal))
+        foreach (var folder in gone.SelectMany(OutputPath.FoldersAbove).Distinct(StringComparer.Ordinal).Where(f => !next.HasFolder(f)).OrderDescending(StringComparer.Ordinal))
         {
             if (IsInRealFolder(folder) && IsEmpty(state.Output, folder))
             {
@@ -49,7 +48,7 @@ internal sealed class SiteMerge(StateFolder state, SiteRegister before, IFileWor
 
     /// <summary>Moves the staged files into the site; nothing is left of the stage.</summary>
     /// <param name="next">The paths of the site's files after the update.</param>
-    internal void MoveIn(PathTable next)
+    internal void MoveIn(PathIndex<Trace> next)
     {
         if (Directory.Exists(state.Made))
         {
@@ -58,18 +57,18 @@ internal sealed class SiteMerge(StateFolder state, SiteRegister before, IFileWor
         }
     }
 
-    private void MoveIn(string folder, PathTable next)
+    private void MoveIn(string folder, PathIndex<Trace> next)
     {
         string[] names = [.. Directory.EnumerateFileSystemEntries(InStage(folder)).Select(p => Path.GetFileName(p)).Order(StringComparer.Ordinal)];
-        InParallel.ForEach(names, parallelism, name => MoveInOne(folder.Length == 0 ? name : $"{folder}/{name}", next), Share);
+        Workers.ForEachInShares(names, parallelism, name => MoveInOne(folder.Length == 0 ? name : $"{folder}/{name}", next), Share);
         files.DeleteFolder(InStage(folder));
     }
 
-    private void MoveInOne(string path, PathTable next)
+    private void MoveInOne(string path, PathIndex<Trace> next)
     {
         var isFolder = SiteTree.EntryAt(state.Made, path) is { Kind: TreeKind.Folder };
         var there = SiteTree.EntryAt(state.Output, path);
-        if (isFolder ? !next.Below(path).Any() : !IsStaged(path, InStage(path)))
+        if (isFolder ? !next.HasFolder(path) : !IsStaged(path, InStage(path)))
         {
             PutAway(path);
         }
@@ -130,7 +129,7 @@ internal sealed class SiteMerge(StateFolder state, SiteRegister before, IFileWor
     }
 
     // A file of ours with the size and time that were recorded long enough ago, or with the bytes.
-    private bool IsAsWritten(string root, string path) => before.Find(path) is { } row
+    private bool IsAsWritten(string root, string path) => before.Files.Find(path) is { } row
         && SiteTree.EntryAt(root, path) is { Kind: TreeKind.File } there && there.Size == row.Size
         && ((there.Modified == row.Modified && row.Modified < before.TrustBefore) || OldSite.HashOf(StateFolder.Place(root, path)) == row.Sha256);
 

@@ -1,56 +1,60 @@
 using Layshaft.Site.Publishing.Links;
-using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
+
+/// <summary>A group whose outputs are all in the site already: what they are and what they were made from is in the traces.</summary>
+/// <param name="Group">The group.</param>
+/// <param name="Make">Makes those that were removed or changed in the site.</param>
+internal sealed record UnchangedGroup(OutputGroup Group, OutputMaker Make);
 
 /// <summary>Every file of the site to be, in order of path, checked. Immutable.</summary>
 public sealed class SitePlan
 {
-    private readonly PlannedOutputs _outputs;
-
-    private SitePlan(PlannedOutputs outputs, IReadOnlyList<PublishProblem> problems) => (_outputs, Problems) = (outputs, problems);
+    private SitePlan(PathIndex<PlannedOutput> outputs, IReadOnlyList<PublishProblem> problems) => (Files, Problems) = (outputs, problems);
 
     /// <summary>The outputs in order of path.</summary>
-    public IReadOnlyList<PlannedOutput> Outputs => _outputs;
+    public IReadOnlyList<PlannedOutput> Outputs => Files;
 
     /// <summary>Paths that cannot be, or not beside each other; a plan with any is not published.</summary>
     public IReadOnlyList<PublishProblem> Problems { get; }
 
-    /// <summary>Whom the links of the site open for; empty for a site that has none.</summary>
+    /// <summary>The readers of the site's links; empty for a site that has none.</summary>
     public IReadOnlyList<LinkReader> Readers { get; private init; } = [];
 
-    /// <summary>The paths of the outputs.</summary>
-    internal PathTable Paths => _outputs.Paths;
+    /// <summary>The outputs by path.</summary>
+    internal PathIndex<PlannedOutput> Files { get; }
 
     /// <summary>A plan of the given outputs.</summary>
     /// <param name="outputs">The outputs in any order; gone through once.</param>
-    public static SitePlan Of(IEnumerable<PlannedOutput> outputs) => Of(outputs, [], SiteRegister.None);
+    public static SitePlan Of(IEnumerable<PlannedOutput> outputs) => Of(outputs, [], SiteTraces.None);
 
-    /// <summary>A plan of the given outputs for a site that stands.</summary>
+    /// <summary>A plan of the given outputs for a site that was published before.</summary>
     /// <param name="outputs">The outputs in any order; gone through once.</param>
-    /// <param name="kept">Groups that it has whole already, and that are no other now.</param>
-    /// <param name="before">What is recorded of that site. Among its paths nothing was wrong.</param>
-    internal static SitePlan Of(IEnumerable<PlannedOutput> outputs, IReadOnlyList<UnchangedGroup> kept, SiteRegister before)
+    /// <param name="kept">Groups that the site has complete.</param>
+    /// <param name="before">The files of that site.</param>
+    internal static SitePlan Of(IEnumerable<PlannedOutput> outputs, IReadOnlyList<UnchangedGroup> kept, SiteTraces before)
     {
         ArgumentNullException.ThrowIfNull(outputs);
-        var planned = PlannedOutputs.Of(outputs, kept, before);
-        return new(planned, ReferenceEquals(planned.Paths, before.Paths) ? [] : [.. PathClashes.In(planned.Paths).Distinct()]);
+        var files = new PathIndex<PlannedOutput>(Kept(kept, before).Concat(outputs));
+
+        // Among the paths of the site nothing was wrong.
+        return new(files, !files.HasTwins && files.All(f => before.Files.IndexOf(f.Path) >= 0) ? [] : [.. PathClashes.In(files).Distinct()]);
     }
 
     /// <summary>The plan of a site with links.</summary>
-    /// <param name="readers">Whom they open for.</param>
-    public SitePlan For(IReadOnlyList<LinkReader> readers) => new(_outputs, Problems) { Readers = readers };
+    /// <param name="readers">Their readers.</param>
+    public SitePlan For(IReadOnlyList<LinkReader> readers) => new(Files, Problems) { Readers = readers };
 
-    /// <summary>What is wrong with one more path beside those of the plan.</summary>
-    /// <param name="path">The path.</param>
-    internal IReadOnlyList<PublishProblem> ProblemsWith(string path) => [.. PathClashes.Between(Paths, path).Distinct()];
-
-    /// <summary>The key of an output.</summary>
-    /// <param name="index">Which.</param>
-    /// <param name="generator">The program's mark.</param>
-    internal ContentHash KeyOf(int index, string generator) => _outputs.KeyOf(index) ?? _outputs[index].Key(generator);
-
-    /// <summary>The group of an output; null where it has none.</summary>
-    /// <param name="index">Which.</param>
-    internal OutputGroup? GroupOf(int index) => _outputs.GroupOf(index);
+    private static IEnumerable<PlannedOutput> Kept(IReadOnlyList<UnchangedGroup> kept, SiteTraces before)
+    {
+        var groups = kept.ToDictionary(k => k.Group.Name, StringComparer.Ordinal);
+        var turn = 0;
+        foreach (var trace in before.Files)
+        {
+            if (trace.Group is { } name && groups.TryGetValue(name, out var group))
+            {
+                yield return new PlannedOutput(trace.Path, trace.Key, group.Make) { Group = group.Group, Turn = turn++ };
+            }
+        }
+    }
 }

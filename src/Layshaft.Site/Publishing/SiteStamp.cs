@@ -10,7 +10,7 @@ namespace Layshaft.Site.Publishing;
 /// <param name="Words">What the publish had to say.</param>
 internal sealed record SiteStamp(QuickHash Inputs, QuickHash Site, IReadOnlyList<(string Path, string Sha256)> Fresh, IReadOnlyList<string> Words)
 {
-    private const string Mark = "layshaft stamp 2";
+    private const string Format = "layshaft stamp 3";
 
     /// <summary>Reads a stamp; null when there is none that can be used.</summary>
     public static SiteStamp? Read(string path)
@@ -18,64 +18,34 @@ internal sealed record SiteStamp(QuickHash Inputs, QuickHash Site, IReadOnlyList
         try
         {
             using var reader = new BinaryReader(new MemoryStream(RegularFile.ReadAll(path)), Encoding.UTF8);
-            if (reader.ReadString() != Mark)
+            if (reader.ReadString() != Format)
             {
                 return null;
             }
 
-            var (inputs, site) = (Number(reader), Number(reader));
-            var fresh = new (string, string)[Count(reader)];
-            for (var i = 0; i < fresh.Length; i++)
-            {
-                fresh[i] = (reader.ReadString(), reader.ReadString());
-            }
-
-            var words = new string[Count(reader)];
-            for (var i = 0; i < words.Length; i++)
-            {
-                words[i] = reader.ReadString();
-            }
-
-            return new SiteStamp(inputs, site, fresh, words);
+            var (inputs, site) = (new QuickHash(reader.ReadUInt64(), reader.ReadUInt64()), new QuickHash(reader.ReadUInt64(), reader.ReadUInt64()));
+            var fresh = reader.ReadTexts().Zip(reader.ReadTexts());
+            return new SiteStamp(inputs, site, [.. fresh], reader.ReadTexts());
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or FormatException or ArgumentException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or FormatException or ArgumentException or OverflowException)
         {
             return null;
         }
     }
 
-    /// <summary>The stamp as bytes.</summary>
-    public byte[] ToBytes()
+    /// <summary>Writes the stamp.</summary>
+    /// <param name="to">Where to.</param>
+    public void Write(Stream to)
     {
-        var stream = new MemoryStream();
-        using (var writer = new BinaryWriter(stream, Encoding.UTF8, leaveOpen: true))
+        using var writer = new BinaryWriter(to, Encoding.UTF8, leaveOpen: true);
+        writer.Write(Format);
+        foreach (var number in new[] { Inputs.High, Inputs.Low, Site.High, Site.Low })
         {
-            writer.Write(Mark);
-            foreach (var number in new[] { Inputs, Site })
-            {
-                writer.Write(number.High);
-                writer.Write(number.Low);
-            }
-
-            writer.Write(Fresh.Count);
-            foreach (var (path, hash) in Fresh)
-            {
-                writer.Write(path);
-                writer.Write(hash);
-            }
-
-            writer.Write(Words.Count);
-            foreach (var word in Words)
-            {
-                writer.Write(word);
-            }
+            writer.Write(number);
         }
 
-        return stream.ToArray();
+        writer.WriteTexts([.. Fresh.Select(f => f.Path)]);
+        writer.WriteTexts([.. Fresh.Select(f => f.Sha256)]);
+        writer.WriteTexts(Words);
     }
-
-    private static QuickHash Number(BinaryReader reader) => new(reader.ReadUInt64(), reader.ReadUInt64());
-
-    private static int Count(BinaryReader reader) =>
-        reader.ReadInt32() is >= 0 and < 1_000_000 and var count ? count : throw new FormatException();
 }

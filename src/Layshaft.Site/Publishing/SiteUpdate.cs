@@ -1,5 +1,4 @@
 using Layshaft.Book.Reading;
-using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Publishing;
 
@@ -52,7 +51,7 @@ internal sealed class SiteUpdate(StateFolder state, string manifestPath, IFileWo
     /// <param name="before">The files of the site before it.</param>
     /// <param name="next">The paths of the files after it.</param>
     /// <param name="warnings">Receives which files of others were moved aside.</param>
-    internal void Finish(SiteRegister before, PathTable next, ICollection<PublishProblem> warnings) =>
+    internal void Finish(SiteTraces before, PathIndex<Trace> next, ICollection<PublishProblem> warnings) =>
         Finish(new SiteMerge(state, before, files, parallelism) { IsStaged = (path, _) => next.IndexOf(path) >= 0 }, next, warnings);
 
     /// <summary>Finishes an update that was cut off, or removes what was staged for one that was never begun.</summary>
@@ -64,12 +63,12 @@ internal sealed class SiteUpdate(StateFolder state, string manifestPath, IFileWo
             var next = SiteManifest.Parse(RegularFile.ReadAll(_next)) ?? throw new IOException($"'{_next}' is damaged. Move the site's folder away and publish again.");
 
             // Some staged files may have changed places with the old ones already.
-            var merge = new SiteMerge(state, RegisterOf(_manifest), files, parallelism)
+            var merge = new SiteMerge(state, TracesOf(_manifest), files, parallelism)
             {
-                IsStaged = (path, place) => next.Find(path) is { } listed && SiteTree.EntryAt(state.Made, path) is { Kind: TreeKind.File } found
+                IsStaged = (path, place) => next.Files.Find(path) is { } listed && SiteTree.EntryAt(state.Made, path) is { Kind: TreeKind.File } found
                     && found.Size == listed.Size && OldSite.HashOf(place) == listed.Sha256,
             };
-            Finish(merge, PathTable.Of(next.Entries.Select(e => e.Path), out _), warnings);
+            Finish(merge, next.Files, warnings);
         }
 
         Discard();
@@ -81,8 +80,8 @@ internal sealed class SiteUpdate(StateFolder state, string manifestPath, IFileWo
         if (Directory.Exists(state.Made))
         {
             var tree = SiteTree.Walk(state.Made);
-            InParallel.ForEach(tree.Entries.Where(e => e.Kind != TreeKind.Folder), parallelism, e => files.DeleteFile(StateFolder.Place(state.Made, e.Path)));
-            foreach (var folder in tree.Entries.Where(e => e.Kind == TreeKind.Folder).Reverse())
+            Workers.ForEachInShares(tree.Where(e => e.Kind != TreeKind.Folder), parallelism, e => files.DeleteFile(StateFolder.Place(state.Made, e.Path)));
+            foreach (var folder in tree.Where(e => e.Kind == TreeKind.Folder).Reverse())
             {
                 files.DeleteFolder(StateFolder.Place(state.Made, folder.Path));
             }
@@ -96,7 +95,7 @@ internal sealed class SiteUpdate(StateFolder state, string manifestPath, IFileWo
         }
     }
 
-    private void Finish(SiteMerge merge, PathTable next, ICollection<PublishProblem> warnings)
+    private void Finish(SiteMerge merge, PathIndex<Trace> next, ICollection<PublishProblem> warnings)
     {
         merge.Remove(next);
         merge.MoveIn(next);
@@ -113,7 +112,7 @@ internal sealed class SiteUpdate(StateFolder state, string manifestPath, IFileWo
         files.MoveOver(_next, _manifest);
     }
 
-    private static SiteRegister RegisterOf(string manifest) => File.Exists(manifest) && SiteManifest.Parse(RegularFile.ReadAll(manifest)) is { } list
-        ? SiteRegister.Of(list, OldSite.HashOf(manifest), SiteRegister.None)
-        : SiteRegister.None;
+    private static SiteTraces TracesOf(string manifest) => File.Exists(manifest) && SiteManifest.Parse(RegularFile.ReadAll(manifest)) is { } list
+        ? new(list.Files, list.Links)
+        : SiteTraces.None;
 }

@@ -1,4 +1,4 @@
-using Layshaft.Site.Publishing.Register;
+using System.Security.Cryptography;
 
 namespace Layshaft.Site.Publishing;
 
@@ -9,25 +9,39 @@ internal sealed class StagingException(string path, Exception inner)
     internal string Path { get; } = path;
 }
 
+/// <summary>A file of the new site.</summary>
+/// <param name="Trace">What is known of it.</param>
+/// <param name="Was">Its place among the files of the old site; negative when that has none.</param>
+/// <param name="IsMade">Whether it was made now; otherwise the old site's file is kept.</param>
+internal readonly record struct StagedFile(Trace Trace, int Was, bool IsMade);
+
 /// <summary>Makes the files of the site that are not known to be as before.</summary>
 internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, PublishOptions options, IFileWork files)
 {
     private const int ManyMade = 10_000;
 
     /// <summary>Makes every output that is not known to be the same as before.</summary>
-    internal StagedFiles Make(CancellationToken cancel)
+    /// <returns>The files of the new site, by their place in the plan.</returns>
+    internal StagedFile[] Make(CancellationToken cancel)
     {
-        var staged = new StagedFiles(plan);
-        foreach (var i in staged.All())
+        var staged = new StagedFile[plan.Outputs.Count];
+        var open = new List<int>();
+        for (var i = 0; i < staged.Length; i++)
         {
-            if (KeptFromOld(i) is { } kept)
+            var output = plan.Outputs[i];
+            var was = old.Files.IndexOf(output.Path);
+            if (was >= 0 && old.Files[was].Key == output.Key && output.Key != default && old.IsIntact(was))
             {
-                staged.Keep(i, kept);
+                staged[i] = new(old.AsItIs(was), was, IsMade: false);
+            }
+            else
+            {
+                staged[i] = new(null!, was, IsMade: true);
+                open.Add(i);
             }
         }
 
-        int[] open = [.. staged.Where(i => !staged.IsKnown(i))];
-        foreach (var folder in open.Select(i => Path.GetDirectoryName(InMade(plan.Paths.TextOf(i)))!).Distinct())
+        foreach (var folder in open.Select(i => Path.GetDirectoryName(InMade(plan.Outputs[i].Path))!).Distinct())
         {
             files.CreateFolder(folder);
         }
@@ -36,13 +50,13 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         return staged;
     }
 
-    private void MakeAll(int[] open, StagedFiles staged, CancellationToken cancel)
+    private void MakeAll(List<int> open, StagedFile[] staged, CancellationToken cancel)
     {
         var done = 0;
-        LetGo(open);
+        ReleaseMemory(open);
         try
         {
-            Workers.ForEach(Batch.Of(plan, open, options.Parallelism), options.Parallelism, batch =>
+            Workers.ForEach(Batch.ShareOut(plan, open, options.Parallelism), options.Parallelism, batch =>
             {
                 OutputGroup? last = null;
                 foreach (var i in batch.Outputs)
@@ -54,53 +68,50 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
                         batch.Finish(last);
                         if (output.Group?.Queue is not null)
                         {
-                            LetGo(open);
+                            ReleaseMemory(open);
                         }
                     }
 
                     last = output.Group;
-                    MakeOne(i, output, staged);
+                    staged[i] = staged[i] with { Trace = MakeOne(output, staged[i].Was) };
                     var soFar = Interlocked.Increment(ref done);
-                    options.Progress?.Report(new(soFar, open.Length, output.Path));
+                    options.Progress?.Report(new(soFar, open.Count, output.Path));
                     if (soFar % ManyMade == 0)
                     {
-                        LetGo(open);
+                        ReleaseMemory(open);
                     }
                 }
 
                 batch.Finish(last);
                 FreedMemory.GiveBack();
             }, cancel);
-            LetGo(open);
+            ReleaseMemory(open);
         }
         catch (AggregateException e)
         {
-            // Of several that failed at once, always tell of the same one.
+            // Of several that failed at once, always report the same one.
             var failed = e.InnerExceptions.OfType<StagingException>().MinBy(f => f.Path, StringComparer.Ordinal) ?? e.InnerExceptions[0];
             System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(failed);
         }
     }
 
     // What planning or making so many left behind would stay beside what is still to come, some of which takes much memory itself:
-    // the collector lets it grow with all that is held, which is in proportion to the site.
-    private static void LetGo(int[] open)
+    // the garbage collector lets it grow with all that is in use, which is in proportion to the site.
+    private static void ReleaseMemory(List<int> open)
     {
-        if (open.Length > ManyMade)
+        if (open.Count > ManyMade)
         {
             GC.Collect(GC.MaxGeneration, GCCollectionMode.Aggressive, blocking: true, compacting: true);
         }
     }
 
-    private void MakeOne(int index, PlannedOutput output, StagedFiles staged)
+    private Trace MakeOne(PlannedOutput output, int was)
     {
         var place = InMade(output.Path);
-        RegisterRow row;
-        bool again;
+        Trace made;
         try
         {
-            using var stream = new HashingStream(files.Create(place));
-            again = output.Make(stream);
-            row = new() { Sha256 = stream.Hash(), Size = stream.Length };
+            made = Write(output, place);
             if (options.IsPrivate(output.Path))
             {
                 files.Restrict(place);
@@ -112,20 +123,24 @@ internal sealed class Staging(SitePlan plan, StateFolder state, OldSite old, Pub
         }
 
         // The same bytes as before: the old file stays, and with it its time, which web servers and uploads go by.
-        if (plan.Paths.PlaceIn(old.Register.Paths, index) is >= 0 and var was && old.Register[was].Sha256 == row.Sha256 && old.Register[was].Size == row.Size && old.IsIntact(was))
+        if (was >= 0 && old.Files[was].Sha256 == made.Sha256 && old.Files[was].Size == made.Size && old.IsIntact(was))
         {
             files.DeleteFile(place);
-            staged.Make(index, row with { Modified = old.Find(output.Path)!.Modified }, isStaged: false, again);
-            return;
+            return made with { Modified = old.AsItIs(was).Modified };
         }
 
-        staged.Make(index, row with { Modified = File.GetLastWriteTimeUtc(place).Ticks }, isStaged: true, again);
+        return made with { Modified = File.GetLastWriteTimeUtc(place).Ticks };
     }
 
-    private RegisterRow? KeptFromOld(int index) =>
-        plan.Paths.PlaceIn(old.Register.Paths, index) is >= 0 and var was && old.Register.Keys[was] is { } key && key == plan.KeyOf(index, options.Generator) && old.IsIntact(was)
-            ? old.Register[was] with { Modified = old.IsAsNoted(was) ? old.Register[was].Modified : old.Find(plan.Paths.TextOf(index))!.Modified }
-            : null;
+    private Trace Write(PlannedOutput output, string place)
+    {
+        using var sha256 = SHA256.Create();
+        using var file = files.Create(place);
+        using var hashed = new CryptoStream(file, sha256, CryptoStreamMode.Write);
+        var again = output.Make(hashed);
+        hashed.FlushFinalBlock();
+        return new(output.Path, file.Position, ContentHash.Of(sha256.Hash!)) { Key = again ? default : output.Key, Group = output.Group?.Name };
+    }
 
     private string InMade(string path) => StateFolder.Place(state.Made, path);
 }

@@ -29,7 +29,7 @@ internal sealed class StateFolder
     /// <summary>Files of others that could not stay in the site.</summary>
     internal string Kept => Path.Combine(Root, "kept");
 
-    /// <summary>What a publish knows from the one before, see <see cref="SiteCache"/>; may be lost at any time.</summary>
+    /// <summary>What a publish knows from the one before, see <see cref="TraceStore"/>; may be lost at any time.</summary>
     internal string Cache => Path.Combine(Root, "cache");
 
     /// <summary>What the host does not have yet, since the last upload that was confirmed.</summary>

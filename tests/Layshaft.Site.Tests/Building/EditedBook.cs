@@ -89,7 +89,7 @@ internal sealed class EditedBook : IDisposable
     public IReadOnlyList<Problem> ProblemsOfTheWhole() => SitePreparation.Of(BookReview.OfFolder(_folder.At("book")), _folder.At("book")).Problems;
 
     /// <summary>Whether the book can be published part by part.</summary>
-    public bool CanBeSliced() => SlicedSite.Of(_folder.At("book"), SiteCache.Beside(_folder.At("site"))) is not null;
+    public bool CanBeSliced() => SlicedSite.Of(_folder.At("book"), new SiteCache(_folder.At("site"))) is not null;
 
     /// <summary>Where a file of the site is.</summary>
     public string InSite(string path) => _folder.At($"site/{path}");
@@ -117,7 +117,7 @@ internal sealed class EditedBook : IDisposable
         {
             // What the site remembers of withdrawn links comes from publishes before; the list of files is the same.
             var bytes = file.EndsWith("layshaft-manifest.json", StringComparison.Ordinal)
-                ? System.Text.Encoding.UTF8.GetBytes(string.Join('\n', SiteManifest.Parse(File.ReadAllBytes(file))!.Entries))
+                ? System.Text.Encoding.UTF8.GetBytes(string.Join('\n', SiteManifest.Parse(File.ReadAllBytes(file))!.Files))
                 : File.ReadAllBytes(file);
             tree[Path.GetRelativePath(root, file)] = Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(bytes));
         }
@@ -129,7 +129,7 @@ internal sealed class EditedBook : IDisposable
     private PublishResult Publish(string name, bool isSliced = false)
     {
         var book = _folder.At("book");
-        var memory = SiteCache.Beside(_folder.At(name));
+        var memory = new SiteCache(_folder.At(name));
         SitePlan plan;
         if (isSliced)
         {
@@ -145,7 +145,7 @@ internal sealed class EditedBook : IDisposable
             plan = site.Builder.Plan();
         }
 
-        var result = new Publisher(new PublishOptions { Book = book, Parallelism = 2, Cache = memory }, new DiskWork(waitForDisk: false)).Publish(plan, _folder.At(name));
+        var result = new Publisher(new PublishOptions { Book = book, Parallelism = 2, Store = memory }, new DiskWork(waitForDisk: false)).Publish(plan, _folder.At(name));
         return result;
     }
 

@@ -90,7 +90,7 @@ public sealed class FileCacheTests
     private FileCache Kept()
     {
         using var reader = _kept is null ? null : new BinaryReader(new MemoryStream(_kept));
-        return reader is null ? FileCache.Empty() : FileCache.Read(reader);
+        return reader is null ? new() : FileCache.Read(reader);
     }
 
     private void Keep(FileCache memory)

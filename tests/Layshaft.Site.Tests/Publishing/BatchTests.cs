@@ -20,9 +20,9 @@ public sealed class BatchTests : IDisposable
         }
     }
 
-    private PlannedOutput Output(string path, OutputGroup? group, int turn = 0) => new(path, [new("content", path)], _ => Tell(path)) { Group = group, Turn = turn };
+    private PlannedOutput Output(string path, OutputGroup? group, int turn = 0) => Sites.Output(path, [new("content", path)], _ => Tell(path), group, turn);
 
-    private static string Shown(SitePlan plan, int threads) => string.Join(" | ", Batch.Of(plan, [.. Enumerable.Range(0, plan.Outputs.Count)], threads)
+    private static string Shown(SitePlan plan, int threads) => string.Join(" | ", Batch.ShareOut(plan, [.. Enumerable.Range(0, plan.Outputs.Count)], threads)
         .Select(b => string.Join(' ', b.Outputs.Select(i => plan.Outputs[i].Path))));
 
     [Theory]

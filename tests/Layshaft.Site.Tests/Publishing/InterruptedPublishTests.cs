@@ -150,13 +150,13 @@ public sealed class InterruptedPublishTests : IDisposable
         var folder = Prepare();
         var plan = SitePlan.Of(
         [
-            PlannedOutput.OfText("a.html", [new("x", "1")], () => "new"),
-            new("d/b.html", [], stream =>
+            Sites.Text("a.html", [new("x", "1")], () => "new"),
+            Sites.Output("d/b.html", [], stream =>
             {
                 stream.Write("half"u8);
                 throw new IOException("the disk is full");
             }),
-            PlannedOutput.OfText("z.html", [new("x", "1")], () => "new"),
+            Sites.Text("z.html", [new("x", "1")], () => "new"),
         ]);
         var result = Publish(plan, folder, new FaultyFileWork());
         Assert.Equal((PublishOutcome.Failed, "d/b.html"), (result.Outcome, result.Problems[0].Path));
@@ -169,7 +169,7 @@ public sealed class InterruptedPublishTests : IDisposable
     public void A_mistake_in_a_writer_comes_through_and_leaves_the_old_site()
     {
         var folder = Prepare();
-        var plan = SitePlan.Of([new PlannedOutput("a.html", [], _ => throw new InvalidOperationException("a mistake"))]);
+        var plan = SitePlan.Of([Sites.Output("a.html", [], _ => throw new InvalidOperationException("a mistake"))]);
         Assert.Throws<InvalidOperationException>(() => Publish(plan, folder, new FaultyFileWork()));
         Assert.Equal(OldShown, Sites.Show(_temp.At(folder)));
         AssertNothingLeft(folder);
@@ -180,7 +180,7 @@ public sealed class InterruptedPublishTests : IDisposable
     {
         var folder = Prepare();
         using var cancel = new CancellationTokenSource();
-        var plan = SitePlan.Of([new PlannedOutput("a.html", [], _ => cancel.Cancel()), PlannedOutput.OfText("b.html", [], () => "b")]);
+        var plan = SitePlan.Of([Sites.Output("a.html", [], _ => cancel.Cancel()), Sites.Text("b.html", [], () => "b")]);
         Assert.ThrowsAny<OperationCanceledException>(() => new Publisher(Sites.Options).Publish(plan, _temp.At(folder), cancel.Token));
         Assert.Equal(OldShown, Sites.Show(_temp.At(folder)));
         AssertNothingLeft(folder);

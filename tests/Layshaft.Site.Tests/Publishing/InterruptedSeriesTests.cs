@@ -136,6 +136,6 @@ public sealed class InterruptedSeriesTests : IDisposable
     private string Kept(string site)
     {
         var kept = new StateFolder(_temp.At(site)).Kept;
-        return string.Join(' ', SiteTree.Walk(kept).Entries.Where(e => e.Kind != TreeKind.Folder).Select(e => $"{e.Path}={File.ReadAllText(StateFolder.Place(kept, e.Path))}"));
+        return string.Join(' ', SiteTree.Walk(kept).Where(e => e.Kind != TreeKind.Folder).Select(e => $"{e.Path}={File.ReadAllText(StateFolder.Place(kept, e.Path))}"));
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Layshaft.Site.Publishing;
+using Layshaft.Site.Publishing.Links;
 
 namespace Layshaft.Site.Tests.Publishing;
 
@@ -184,7 +185,7 @@ public sealed class RandomPublishesTests : IDisposable
     private void ClearTheWay()
     {
         var named = Named();
-        foreach (var entry in SiteTree.Walk(State.Output).Entries.Reverse())
+        foreach (var entry in SiteTree.Walk(State.Output).Reverse())
         {
             var place = StateFolder.Place(State.Output, entry.Path);
             var isWanted = _plan.ContainsKey(entry.Path) || _plan.Keys.Any(p => p.StartsWith(entry.Path + "/", StringComparison.Ordinal));
@@ -196,7 +197,7 @@ public sealed class RandomPublishesTests : IDisposable
                 }
             }
             else if ((isWanted || OutputPath.FoldersAbove(entry.Path).Any(_plan.ContainsKey))
-                && (named.Find(entry.Path) is not { } listed || (!_plan.ContainsKey(entry.Path) && OldSite.HashOf(place) != listed.Sha256)))
+                && (named.Files.Find(entry.Path) is not { } listed || (!_plan.ContainsKey(entry.Path) && OldSite.HashOf(place) != listed.Sha256)))
             {
                 Forget(place);
                 File.Delete(place);
@@ -207,7 +208,7 @@ public sealed class RandomPublishesTests : IDisposable
     private SiteManifest Named()
     {
         var list = StateFolder.Place(State.Output, Sites.Manifest);
-        return File.Exists(list) ? SiteManifest.Parse(File.ReadAllBytes(list))! : new([]);
+        return File.Exists(list) ? SiteManifest.Parse(File.ReadAllBytes(list))! : new(new([]), LinkHistory.None);
     }
 
     private void Forget(string place)
@@ -239,14 +240,14 @@ public sealed class RandomPublishesTests : IDisposable
     {
         var named = Named();
         var after = _temp.At("expected");
-        foreach (var entry in SiteTree.Walk(State.Output).Entries)
+        foreach (var entry in SiteTree.Walk(State.Output))
         {
             var (from, to) = (StateFolder.Place(State.Output, entry.Path), StateFolder.Place(after, entry.Path));
-            var listed = named.Find(entry.Path);
+            var listed = named.Files.Find(entry.Path);
             var isOurs = entry.Path == Sites.Manifest
                 || (listed is not null && (_plan.ContainsKey(entry.Path) || OldSite.HashOf(from) == listed.Sha256));
             var isOurFolder = entry.Kind == TreeKind.Folder
-                && (entry.Path == "shop" || named.Entries.Any(e => e.Path.StartsWith(entry.Path + "/", StringComparison.Ordinal)));
+                && (entry.Path == "shop" || named.Files.Any(e => e.Path.StartsWith(entry.Path + "/", StringComparison.Ordinal)));
             if (entry.Kind == TreeKind.Folder && !isOurFolder)
             {
                 Directory.CreateDirectory(to);

@@ -1,7 +1,6 @@
 using System.Text;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Publishing.Links;
-using Layshaft.Site.Publishing.Register;
 
 namespace Layshaft.Site.Tests.Publishing;
 
@@ -16,28 +15,28 @@ public class SiteManifestTests
     public void A_list_comes_back_as_it_was_written()
     {
         var manifest = Parse(s_list)!;
-        Assert.Equal(["a/b.html", "a/c.html"], manifest.Entries.Select(e => e.Path));
-        Assert.Equal((3, Hash), (manifest.Find("a/b.html")!.Size, manifest.Find("a/b.html")!.Sha256.ToString()));
-        Assert.Null(manifest.Find("a"));
+        Assert.Equal(["a/b.html", "a/c.html"], manifest.Files.Select(e => e.Path));
+        Assert.Equal((3, Hash), (manifest.Files.Find("a/b.html")!.Size, manifest.Files.Find("a/b.html")!.Sha256.ToString()));
+        Assert.Null(manifest.Files.Find("a"));
         Assert.Equal(s_list, Encoding.UTF8.GetString(Bytes(manifest)));
-        Assert.Equal(ContentHash.Of(System.Security.Cryptography.SHA256.HashData(Bytes(manifest))), SiteManifest.HashOf(Register(manifest), manifest.Links));
-        Assert.Empty(SiteManifest.Parse(Bytes(new SiteManifest([])))!.Entries);
+        Assert.Equal(ContentHash.Of(System.Security.Cryptography.SHA256.HashData(Bytes(manifest))), SiteManifest.Write(Stream.Null, manifest.Files, manifest.Links));
+        Assert.Empty(SiteManifest.Parse(Bytes(Manifest()))!.Files);
     }
 
-    private static SiteRegister Register(SiteManifest manifest) => SiteRegister.Of(manifest, default, SiteRegister.None);
+    private static SiteManifest Manifest(params Trace[] files) => new(new(files), LinkHistory.None);
 
     private static byte[] Bytes(SiteManifest manifest)
     {
         using var stream = new MemoryStream();
-        SiteManifest.Write(stream, Register(manifest), manifest.Links);
+        SiteManifest.Write(stream, manifest.Files, manifest.Links);
         return stream.ToArray();
     }
 
     [Fact]
     public void A_long_list_comes_back_as_it_was_written()
     {
-        var manifest = new SiteManifest(Enumerable.Range(0, 2000).Select(i => new ManifestEntry($"pages/{i:d4}.html", i == 7 ? long.MaxValue : i, ContentHash.Parse(Hash)!.Value)));
-        Assert.Equal(manifest.Entries, SiteManifest.Parse(Bytes(manifest))!.Entries);
+        var manifest = Manifest([.. Enumerable.Range(0, 2000).Select(i => new Trace($"pages/{i:d4}.html", i == 7 ? long.MaxValue : i, ContentHash.Parse(Hash)!.Value))]);
+        Assert.Equal(manifest.Files, SiteManifest.Parse(Bytes(manifest))!.Files);
     }
 
     // Longer than what is read at once, with texts that JSON has to escape.
@@ -49,11 +48,10 @@ public class SiteManifestTests
     {
         LinkReader[] readers = [.. Enumerable.Range(0, count).Select(i => new LinkReader($"customers/key-{i:d4}", string.Empty, $"unit-{i:d4}", "someone", $"Näme \"{i}\"\n\\ <b>", null, default))];
         var links = LinkHistory.None.Next([.. readers, new("customers/gone", string.Empty, "unit", "other", "Other", null, default)], _ => false).History.Next(readers, _ => false).History;
-        var bytes = Bytes(new SiteManifest([new ManifestEntry("a.html", 1, ContentHash.Parse(Hash)!.Value)], links));
+        var bytes = Bytes(new SiteManifest(new([new Trace("a.html", 1, ContentHash.Parse(Hash)!.Value)]), links));
         Assert.Equal(count + 1, links.Links.Count);
         Assert.Equal(links.Links, SiteManifest.Parse(bytes)!.Links.Links);
-        Assert.Equal(links.Links, ManifestText.ReadLinks(new MemoryStream(bytes)).Links);
-        Assert.Single(SiteManifest.Parse(bytes)!.Entries);
+        Assert.Single(SiteManifest.Parse(bytes)!.Files);
     }
 
     [Theory]
@@ -64,7 +62,7 @@ public class SiteManifestTests
     public void A_list_with_a_damaged_link_counts_as_none(string from, string to)
     {
         LinkReader[] readers = [new("customers/a", string.Empty, "u", "a", "A", null, default), new("customers/b", string.Empty, "u", "b", "B", null, default)];
-        var text = Encoding.UTF8.GetString(Bytes(new SiteManifest([], LinkHistory.None.Next(readers, _ => false).History)));
+        var text = Encoding.UTF8.GetString(Bytes(new SiteManifest(new([]), LinkHistory.None.Next(readers, _ => false).History)));
         Assert.NotNull(Parse(text));
         Assert.Null(Parse(text.Replace(from, to, StringComparison.Ordinal)));
     }

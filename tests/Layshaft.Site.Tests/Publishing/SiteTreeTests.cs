@@ -23,8 +23,8 @@ public sealed class SiteTreeTests : IDisposable
         }
 
         var tree = SiteTree.Walk(_temp.Path + Path.DirectorySeparatorChar);
-        Assert.Equal(expected, tree.Entries.Select(e => e.Path));
-        Assert.All(tree.Entries, e => Assert.Equal(Directory.Exists(_temp.At(e.Path)) ? TreeKind.Folder : TreeKind.File, e.Kind));
+        Assert.Equal(expected, tree.Select(e => e.Path));
+        Assert.All(tree, e => Assert.Equal(Directory.Exists(_temp.At(e.Path)) ? TreeKind.Folder : TreeKind.File, e.Kind));
         var file = tree.Find("a-/a.b/b/x")!;
         Assert.Equal((2, File.GetLastWriteTimeUtc(_temp.At("a-/a.b/b/x")).Ticks), (file.Size, file.Modified));
     }
@@ -39,7 +39,7 @@ public sealed class SiteTreeTests : IDisposable
         Assert.Equal(
             [("link", TreeKind.Link), ("one", TreeKind.Folder), ("one/link", TreeKind.Link),
                 ("one/two", TreeKind.Folder), ("one/two/link", TreeKind.Link), ("one/two/x", TreeKind.File)],
-            SiteTree.Walk(_temp.Path).Entries.Select(e => (e.Path, e.Kind)));
-        Assert.Empty(SiteTree.Walk(_temp.At("none")).Entries);
+            SiteTree.Walk(_temp.Path).Select(e => (e.Path, e.Kind)));
+        Assert.Empty(SiteTree.Walk(_temp.At("none")));
     }
 }

@@ -8,11 +8,26 @@ internal static class Sites
 {
     internal const string Manifest = "shop/layshaft-manifest.json";
 
-    internal static PublishOptions Options { get; } = new() { Generator = "test", Parallelism = 1 };
+    internal static PublishOptions Options { get; } = new() { Parallelism = 1 };
 
     /// <summary>A plan of files whose content is their only input.</summary>
     internal static SitePlan Plan(params (string Path, string Content)[] files) => SitePlan.Of(files.Select(f =>
-        PlannedOutput.OfText(f.Path, [new("content", f.Content)], () => f.Content)));
+        Text(f.Path, [new("content", f.Content)], () => f.Content)));
+
+    /// <summary>An output of text.</summary>
+    internal static PlannedOutput Text(string path, IReadOnlyList<PlanInput> inputs, Func<string> text) =>
+        Output(path, inputs, stream => stream.Write(Encoding.UTF8.GetBytes(text())));
+
+    /// <summary>An output.</summary>
+    internal static PlannedOutput Output(string path, IReadOnlyList<PlanInput> inputs, Action<Stream> write, OutputGroup? group = null, int turn = 0) => new(
+        path,
+        PlannedOutput.KeyOf("test", inputs),
+        (_, stream) =>
+        {
+            write(stream);
+            return false;
+        })
+    { Group = group, Turn = turn };
 
     /// <summary>Finishes what was cut off, as the next command does.</summary>
     internal static void OpenAgain(string folder, FaultyFileWork? files = null) => new Publisher(Options, files ?? new()).Open(folder)?.Dispose();
@@ -35,7 +50,7 @@ internal static class Sites
         }
 
         var text = new StringBuilder();
-        foreach (var entry in SiteTree.Walk(folder).Entries.Where(e => withManifest || !e.Path.StartsWith("shop", StringComparison.Ordinal)))
+        foreach (var entry in SiteTree.Walk(folder).Where(e => withManifest || !e.Path.StartsWith("shop", StringComparison.Ordinal)))
         {
             var place = StateFolder.Place(folder, entry.Path);
             text.Append(entry.Path).Append(entry.Kind switch

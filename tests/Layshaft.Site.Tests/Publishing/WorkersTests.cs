@@ -63,4 +63,36 @@ public class WorkersTests
         }, cancel.Token));
         Assert.Equal(1, begun);
     }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(Workers.Share)]
+    [InlineData((3 * Workers.Share) + 1)]
+    public void In_shares_every_item_is_done_once(int count)
+    {
+        var done = new ConcurrentBag<int>();
+        Workers.ForEachInShares(Enumerable.Range(0, count), 4, done.Add);
+        Assert.Equal(Enumerable.Range(0, count), done.Order());
+    }
+
+    [Fact]
+    public void Of_several_failures_the_first_items_comes_through_and_the_other_shares_go_on()
+    {
+        for (var round = 0; round < 50; round++)
+        {
+            var done = new ConcurrentBag<int>();
+            var failure = Assert.Throws<IOException>(() => Workers.ForEachInShares(Enumerable.Range(0, 4 * Workers.Share), 4, item =>
+            {
+                if (item is 10 or Workers.Share or (3 * Workers.Share) + 7)
+                {
+                    throw new IOException($"{item}");
+                }
+
+                done.Add(item);
+            }));
+            Assert.Equal("10", failure.Message);
+            Assert.Equal(10 + Workers.Share + 7, done.Count);
+        }
+    }
 }

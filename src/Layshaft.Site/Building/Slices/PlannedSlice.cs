@@ -6,4 +6,4 @@ namespace Layshaft.Site.Building.Slices;
 /// <param name="Record">What is kept of it for the next publish.</param>
 /// <param name="Outputs">Its files, where it was read; gone through once.</param>
 /// <param name="Kept">Its files, where the site has them all already; null where it was read.</param>
-internal sealed record PlannedSlice(SliceRecord Record, IEnumerable<PlannedOutput> Outputs, UnchangedGroup? Kept);
+internal sealed record PlannedSlice(CachedSlice Record, IEnumerable<PlannedOutput> Outputs, UnchangedGroup? Kept);

@@ -16,12 +16,12 @@ namespace Layshaft.Site.Building.Slices;
 /// <param name="hashes">Hashes of the book's text files.</param>
 /// <param name="site">Stands for templates, texts and keys.</param>
 /// <param name="slices">All slices.</param>
-internal sealed class ShopSlices(StandingBook standing, Composition composition, BookHashes hashes, PlanInput site, IReadOnlyList<SliceRecord> slices)
+internal sealed class ShopSlices(StandingBook standing, Composition composition, BookHashes hashes, PlanInput site, IReadOnlyList<CachedSlice> slices)
 {
-    private readonly Lazy<IReadOnlyList<UnitTally>> _units = new(() => ShopTally.InOrder(slices.SelectMany(p => p.UnitTallies())));
-    private readonly Lazy<IReadOnlyList<JobTally>> _jobs = new(() => [.. slices.SelectMany(p => p.JobTallies())]);
-    private readonly IReadOnlyList<string> _bench = [.. slices.SelectMany(p => p.Rest.Jobs).Where(j => j.IsOnTheBench).Select(j => j.File).Order(StringComparer.Ordinal)];
-    private readonly DateOnly? _newest = slices.Max(p => p.Rest.Newest);
+    private readonly Lazy<IReadOnlyList<UnitTally>> _units = new(() => ShopTally.InOrder(slices.SelectMany(p => p.Tally.UnpackUnits())));
+    private readonly Lazy<IReadOnlyList<JobTally>> _jobs = new(() => [.. slices.SelectMany(p => p.Tally.UnpackJobs())]);
+    private readonly IReadOnlyList<string> _bench = [.. slices.SelectMany(p => p.Jobs).Where(j => j.IsOnTheBench).Select(j => j.File).Order(StringComparer.Ordinal)];
+    private readonly DateOnly? _newest = slices.Max(p => p.Newest);
     private readonly PlanInput _standing = new(
         "book without jobs",
         hashes.Of(
@@ -44,7 +44,7 @@ internal sealed class ShopSlices(StandingBook standing, Composition composition,
         new ShopTally(
             page.Sources.HasFlag(ShopSources.Units) ? _units.Value : [],
             page.Sources.HasFlag(ShopSources.Jobs) ? _jobs.Value : [],
-            page.Sources.HasFlag(ShopSources.Lives) ? [.. LifeTally.Together(slices.Select(p => p.LifeTallies()))] : [],
+            page.Sources.HasFlag(ShopSources.Lives) ? [.. LifeTally.Together(slices.Select(p => p.Tally.UnpackLives()))] : [],
             _newest)));
 
     private IEnumerable<PlanInput> Inputs(ShopSources sources)
@@ -54,17 +54,17 @@ internal sealed class ShopSlices(StandingBook standing, Composition composition,
         yield return new PlanInput("newest day", FormattableString.Invariant($"{_newest?.DayNumber}"));
         if (sources.HasFlag(ShopSources.Units))
         {
-            yield return new PlanInput("units", HashOf(p => p.Units));
+            yield return new PlanInput("units", HashOf(t => t.Units));
         }
 
         if (sources.HasFlag(ShopSources.Jobs))
         {
-            yield return new PlanInput("jobs", HashOf(p => p.Jobs));
+            yield return new PlanInput("jobs", HashOf(t => t.Jobs));
         }
 
         if (sources.HasFlag(ShopSources.Lives))
         {
-            yield return new PlanInput("lives", HashOf(p => p.Lives));
+            yield return new PlanInput("lives", HashOf(t => t.Lives));
         }
 
         if (sources.HasFlag(ShopSources.Bench))
@@ -73,12 +73,12 @@ internal sealed class ShopSlices(StandingBook standing, Composition composition,
         }
     }
 
-    private string HashOf(Func<SliceRecord, ReadOnlyMemory<byte>> text)
+    private string HashOf(Func<PackedTally, ReadOnlyMemory<byte>> packed)
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         foreach (var slice in slices)
         {
-            hash.AppendData(text(slice).Span);
+            hash.AppendData(packed(slice.Tally).Span);
         }
 
         return Convert.ToHexStringLower(hash.GetHashAndReset());

@@ -27,8 +27,8 @@ public sealed record SitePublish(PublishResult? Result, IReadOnlyList<Problem> P
             return new SitePublish(PublishResult.Refused(refused), []);
         }
 
-        var memory = SiteCache.Beside(output);
-        var publisher = new Publisher(options with { Cache = memory });
+        var memory = new SiteCache(output);
+        var publisher = new Publisher(options with { Store = memory });
         using var opened = publisher.Open(memory.Output);
         if (SlicedSite.Of(book, memory, files) is { } sliced)
         {

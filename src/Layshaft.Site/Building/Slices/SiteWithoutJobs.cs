@@ -63,7 +63,7 @@ internal sealed class SiteWithoutJobs
     /// <param name="reference">Stands for the public pages.</param>
     /// <param name="referenceFiles">How many files those have.</param>
     /// <param name="slices">The book's slices, in order.</param>
-    public CachedBook ToKeep(IReadOnlyList<LinkReader> readers, ContentHash reference, int referenceFiles, IReadOnlyList<SliceRecord> slices) =>
+    public CachedBook ToKeep(IReadOnlyList<LinkReader> readers, ContentHash reference, int referenceFiles, IReadOnlyList<CachedSlice> slices) =>
         new(_mark, Means.Fingerprint, _checked, _geared, readers, reference, referenceFiles, slices);
 
     private static SiteWithoutJobs? Of(string folder, IBookFiles files, ProblemList looked, SiteCache memory, BookHashes hashes, string mark, CachedBook? kept)

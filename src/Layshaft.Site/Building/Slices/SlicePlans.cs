@@ -8,7 +8,6 @@ using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.ShopPages;
 using Layshaft.Site.Pages.ShopPages.Tallies;
 using Layshaft.Site.Publishing;
-using Layshaft.Site.Publishing.Register;
 using Layshaft.Site.Templates;
 
 namespace Layshaft.Site.Building.Slices;
@@ -23,7 +22,11 @@ namespace Layshaft.Site.Building.Slices;
 internal sealed class SlicePlans(IBookFiles files, SliceReader reader, TemplateEngine engine, BookHashes hashes, PlanInput site, SiteCache memory)
 {
     private readonly ConcurrentDictionary<Place, Problem> _damaged = new();
-    private readonly CachedOutputs _kept = new(memory.Register);
+
+    // Those that are not to be made in any case.
+    private readonly Dictionary<string, int> _inSite = memory.Traces.Files.Where(f => f.Group is not null && f.Key != default)
+        .GroupBy(f => f.Group!, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
+
     private readonly ReadSlices _held = new();
     private int _slicesRead;
 
@@ -55,19 +58,19 @@ internal sealed class SlicePlans(IBookFiles files, SliceReader reader, TemplateE
     /// <param name="slice">The slice, for when files of it have to be made all the same.</param>
     /// <returns>What is kept of the slice, and its files; null when something stops it.</returns>
     /// <exception cref="IOException">A file cannot be read.</exception>
-    public PlannedSlice? Of(SliceRecord kept, Func<SliceOutline> slice) => Has(kept) ? Kept(kept, slice) : Read(slice(), kept.Mark);
+    public PlannedSlice? Of(CachedSlice kept, Func<SliceOutline> slice) => Has(kept) ? Kept(kept, slice) : Read(slice(), kept.Mark);
 
-    /// <summary>How many files the site has under a mark; 0 when none are known.</summary>
-    /// <param name="mark">The mark.</param>
-    public int CountOf(ContentHash mark) => _kept.CountOf(mark);
+    /// <summary>How many files of a group the site has, without those that are made again in any case.</summary>
+    /// <param name="group">The group's name.</param>
+    public int CountOf(string group) => _inSite.GetValueOrDefault(group);
 
     // Whether the site has all files of a slice.
-    private bool Has(SliceRecord record) => _kept.CountOf(record.Mark!.Value) == record.Outputs;
+    private bool Has(CachedSlice record) => CountOf(record.Name) == record.Outputs;
 
-    private PlannedSlice Kept(SliceRecord record, Func<SliceOutline> slice)
+    private PlannedSlice Kept(CachedSlice record, Func<SliceOutline> slice)
     {
-        var (group, maker) = Making(BookSlices.NameOf(record.Rest.Units[0]), record.Mark, slice);
-        return new(record, [], new UnchangedGroup(group, maker));
+        var (group, make) = Making(record.Name, slice);
+        return new(record, [], new UnchangedGroup(group, make));
     }
 
     private PlannedSlice? Read(SliceOutline slice, ContentHash? mark)
@@ -81,19 +84,18 @@ internal sealed class SlicePlans(IBookFiles files, SliceReader reader, TemplateE
 
         var book = composition.Book;
         var inputs = BookSlices.InputsOf(book, composition.Pictures, hashes, files, site);
-        var key = PlannedOutput.KeyOf(ProgramFingerprint.Value, inputs);
         var scope = new PageScope(slice.Name, inputs, () => composition);
-        SiteFile[] outputs = [.. FilesOf(composition, slice, scope)];
-        var paths = PathTable.Of(outputs.Select(f => f.Path), out var turns);
-        // What has inputs of its own is a picture.
-        ContentHash[] keys = [.. turns.Select(t => outputs[t].Inputs is { } own ? PlannedOutput.KeyOf(PictureFingerprint.Value, own) : key)];
+        (string Path, ContentHash Key)[] outputs = [.. FilesOf(composition, slice, scope).Select(f => (f.Path, f.Key))];
         _held.Hold(slice.Name, composition);
-        var rest = new SliceDetails(
+        var record = new CachedSlice(
+            mark,
+            outputs.Length,
+            PackedTally.Pack(ShopTally.Of(composition.Assessment)),
             [.. slice.Units.Select(u => u.Id)],
             [.. book.Jobs.Select(j => Known(j, book))],
             BookDay.OfJobs(book.Jobs),
             problems.InOrder());
-        return new(SliceRecord.Of(mark, outputs.Length, ShopTally.Of(composition.Assessment), rest), Planned(slice, mark, paths, keys, turns), null);
+        return new(record, Plan(slice, outputs), null);
     }
 
     private KnownJob Known(Job job, ShopBook book)
@@ -102,20 +104,20 @@ internal sealed class SlicePlans(IBookFiles files, SliceReader reader, TemplateE
         return new KnownJob(file, hashes.OfFile(file), ShopContext.IsOnTheBench(job, book), JobLinks.Of(job));
     }
 
-    // In a method of its own, as is what it leaves behind: that must not hold what was read of the slice, nor its paths and keys.
-    private IEnumerable<PlannedOutput> Planned(SliceOutline slice, ContentHash? mark, PathTable paths, ContentHash[] keys, int[] turns)
+    // In a method of its own, as is what it leaves behind: that must not hold what was read of the slice.
+    private PlannedOutput[] Plan(SliceOutline slice, (string Path, ContentHash Key)[] outputs)
     {
-        var (group, maker) = Making(slice.Name, mark, Just(slice));
-        return turns.Select((t, i) => new PlannedOutput(new PlacedPath(paths, i), keys[i], maker) { Group = group, Turn = t });
+        var (group, make) = Making(slice.Name, Just(slice));
+        return [.. outputs.Select((o, i) => new PlannedOutput(o.Path, o.Key, make) { Group = group, Turn = i })];
     }
 
     private static Func<SliceOutline> Just(SliceOutline slice) => () => slice;
 
     // What was read of many slices is let go here, and read again when the first of the files is to be made. The outputs are not held either.
-    private (OutputGroup Group, SliceOutputs Maker) Making(string name, ContentHash? mark, Func<SliceOutline> slice)
+    private (OutputGroup Group, OutputMaker Make) Making(string name, Func<SliceOutline> slice)
     {
         var scope = new PageScope(name, [], () => _held.Take(name) ?? reader.ReadAgain(slice()));
-        return (scope.Group with { Mark = mark }, new SliceOutputs(scope, () => FilesOf(scope.Composition, slice(), scope)));
+        return (scope.Group, SiteFile.MakerOf(scope, () => FilesOf(scope.Composition, slice(), scope)));
     }
 
     private IEnumerable<SiteFile> FilesOf(Composition composition, SliceOutline slice, PageScope scope) =>

@@ -70,7 +70,7 @@ public sealed class SlicedSite
             return null;
         }
 
-        SliceRecord[] records = [.. slices.Select(p => p.Record)];
+        CachedSlice[] records = [.. slices.Select(p => p.Record)];
         var composition = means.Compose(
             new BookAssessment(book, new Dictionary<string, JobAssessment>(), LifeAssessment.None(book), standing.Gearing, []),
             new PictureIndex(logo is null ? new() : new Dictionary<string, UsablePicture> { [logo.Path] = logo }),
@@ -83,19 +83,19 @@ public sealed class SlicedSite
         var common = shared.Look(new PageScope("look", [site], () => composition))
             .Concat(pages.SelectMany(p => shop.Scope(p) is var scope ? shared.Shop(p, () => shop.Context(p, scope), scope) : []));
         var reference = new BookSlices(composition, files, means.Fingerprint, hashes).Public();
-        var kept = memory.Slices.Book is { } before && before.Reference == reference.Mark && plans.CountOf(before.Reference) == before.ReferenceFiles ? before.ReferenceFiles : (int?)null;
+        var kept = memory.Slices.Book is { } before && before.Reference == reference.Key && plans.CountOf(reference.Group.Name) == before.ReferenceFiles ? before.ReferenceFiles : (int?)null;
         SiteFile[] publicFiles = kept is null ? [.. shared.Reference(reference)] : [];
         var readers = standing.IsAsKept ? memory.Slices.Book!.Readers : LinkReaders.Of(composition);
-        memory.Slices.Note(standing.ToKeep(readers, reference.Mark!.Value, kept ?? publicFiles.Length, records));
+        memory.Slices.Note(standing.ToKeep(readers, reference.Key, kept ?? publicFiles.Length, records));
         var groups = slices.Select(p => p.Kept).OfType<UnchangedGroup>();
         return new SlicedSite(
             standing.Own,
             plans,
             SitePlan.Of(
                 common.Concat(publicFiles).Select((f, i) => f.ToPlan(i)).Concat(slices.SelectMany(p => p.Outputs)),
-                [.. kept is null ? groups : groups.Append(new UnchangedGroup(reference.Group, new SliceOutputs(reference, () => shared.Reference(reference))))],
-                memory.Register).For(readers),
-            [.. problems.InOrder().Concat(records.SelectMany(r => r.Rest.Problems).Distinct()).OrderBy(p => p.Place)]);
+                [.. kept is null ? groups : groups.Append(new UnchangedGroup(reference.Group, SiteFile.MakerOf(reference, () => shared.Reference(reference))))],
+                memory.Traces).For(readers),
+            [.. problems.InOrder().Concat(records.SelectMany(r => r.Problems).Distinct()).OrderBy(p => p.Place)]);
     }
 
     // All slices, several at once; null when something stops one.

@@ -2,7 +2,6 @@ using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
 using Layshaft.Site.Assessment.Lives;
-using Layshaft.Site.Publishing;
 
 namespace Layshaft.Site.Building.Slices;
 
@@ -26,7 +25,7 @@ internal sealed class UnchangedSlices
     /// <param name="memory">What is known from the publish before.</param>
     /// <returns>Null when the book has other slices now, or that cannot be told without reading it.</returns>
     /// <exception cref="IOException">A file cannot be read.</exception>
-    public static IReadOnlyList<(SliceRecord Kept, SliceOutline? Now)>? Of(StandingBook standing, BookHashes hashes, SiteCache memory)
+    public static IReadOnlyList<(CachedSlice Kept, SliceOutline? Now)>? Of(StandingBook standing, BookHashes hashes, SiteCache memory)
     {
         var slices = new UnchangedSlices(standing, hashes, memory.Slices);
         return slices.HasTheSameJobs() && slices.Touched(memory.Files) is { } touched && touched.All(slices.HasTheSameLinks)
@@ -37,18 +36,18 @@ internal sealed class UnchangedSlices
     /// <summary>A slice as it was kept, for its files.</summary>
     /// <param name="kept">What is kept of it.</param>
     /// <param name="book">The book without its jobs.</param>
-    public static SliceOutline Outline(SliceRecord kept, ShopBook book) => Outline(kept, book, j => j.Links);
+    public static SliceOutline Outline(CachedSlice kept, ShopBook book) => Outline(kept, book, j => j.Links);
 
-    private static SliceOutline Outline(SliceRecord kept, ShopBook book, Func<KnownJob, JobLinks> links) => SliceOutline.Of(
-        book, [.. kept.Rest.Units.Select(id => book.Units[id])], [.. kept.Rest.Jobs.Select(j => (j.File, links(j)))]);
+    private static SliceOutline Outline(CachedSlice kept, ShopBook book, Func<KnownJob, JobLinks> links) => SliceOutline.Of(
+        book, [.. kept.Units.Select(id => book.Units[id])], [.. kept.Jobs.Select(j => (j.File, links(j)))]);
 
-    private SliceOutline Outline(SliceRecord kept) => Outline(kept, _standing.Book, j => _links.GetValueOrDefault(j.File, j.Links));
+    private SliceOutline Outline(CachedSlice kept) => Outline(kept, _standing.Book, j => _links.GetValueOrDefault(j.File, j.Links));
 
     private bool HasTheSameJobs()
     {
         foreach (var (slice, place) in _memory.Book!.Slices.Select((p, i) => (p, i)))
         {
-            foreach (var job in slice.Rest.Jobs)
+            foreach (var job in slice.Jobs)
             {
                 _sliceOf[SliceOutline.FolderOf(job.File)] = place;
             }
@@ -77,7 +76,7 @@ internal sealed class UnchangedSlices
 
     private bool HasTheSameLinks(int slice)
     {
-        foreach (var job in _memory.Book!.Slices[slice].Rest.Jobs)
+        foreach (var job in _memory.Book!.Slices[slice].Jobs)
         {
             var content = _hashes.OfFile(job.File);
             if (content == job.Content)

@@ -4,6 +4,14 @@ using System.Text.Json;
 
 namespace Layshaft.Site.Publishing.Links;
 
+/// <summary>A link that the site has or had, and its one reader.</summary>
+/// <param name="Folder">The folder that it leads to, from the output folder: <c>customers/KEY</c>.</param>
+/// <param name="Unit">The unit's id.</param>
+/// <param name="Customer">The customer's id.</param>
+/// <param name="Name">The customer's name.</param>
+/// <param name="IsOpen">Whether the site has its pages; otherwise it is withdrawn.</param>
+public sealed record KnownLink(string Folder, string Unit, string Customer, string Name, bool IsOpen);
+
 /// <summary>Every link that a site has or had, each with its reader: a link once sent opens for that reader or not at all. Immutable.</summary>
 internal sealed class LinkHistory
 {
@@ -56,25 +64,11 @@ internal sealed class LinkHistory
         return open.FirstOrDefault(l => l.Customer == withdrawn.Customer) ?? open.FirstOrDefault();
     }
 
-    /// <summary>Reads a history; the reader is at the beginning of its list.</summary>
-    /// <param name="reader">Where from.</param>
-    /// <exception cref="FormatException">It is something else.</exception>
-    /// <exception cref="InvalidOperationException">A value is of another kind.</exception>
-    internal static LinkHistory Read(ref Utf8JsonReader reader)
-    {
-        var links = new List<KnownLink>();
-        if (reader.TokenType != JsonTokenType.StartArray)
-        {
-            throw new FormatException();
-        }
-
-        while (reader.Read() && reader.TokenType == JsonTokenType.StartObject)
-        {
-            links.Add(ReadLink(ref reader));
-        }
-
-        return reader.TokenType == JsonTokenType.EndArray && links.DistinctBy(l => l.Folder).Count() == links.Count ? new(links) : throw new FormatException();
-    }
+    /// <summary>A history that was written.</summary>
+    /// <param name="links">Its links.</param>
+    /// <exception cref="FormatException">Two have the same address.</exception>
+    internal static LinkHistory Of(IReadOnlyCollection<KnownLink> links) =>
+        links.DistinctBy(l => l.Folder).Count() == links.Count ? new(links) : throw new FormatException();
 
     /// <summary>Writes the history as a property, one link a line; nothing where there never was one.</summary>
     /// <param name="buffer">Where to.</param>
@@ -97,30 +91,6 @@ internal sealed class LinkHistory
     // Where the book says that the name was corrected, withdrawn links learn it too.
     private static KnownLink WithNameOfToday(KnownLink link, Dictionary<string, LinkReader> ofCustomer) =>
         ofCustomer.TryGetValue(link.Customer, out var reader) && reader.Formerly is { } formerly && ReaderName.AreSame(formerly, link.Name) ? link with { Name = reader.Name } : link;
-
-    private static KnownLink ReadLink(ref Utf8JsonReader reader)
-    {
-        string? folder = null, unit = null, customer = null, name = null;
-        bool? isOpen = null;
-        while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
-        {
-            var property = reader.GetString();
-            reader.Read();
-            switch (property)
-            {
-                case "link": folder = reader.GetString(); break;
-                case "unit": unit = reader.GetString(); break;
-                case "customer": customer = reader.GetString(); break;
-                case "name": name = reader.GetString(); break;
-                case "open": isOpen = reader.GetBoolean(); break;
-                default: reader.Skip(); break;
-            }
-        }
-
-        return folder is not null && unit is not null && customer is not null && name is not null && isOpen is { } open
-            ? new(folder, unit, customer, name, open)
-            : throw new FormatException();
-    }
 
     private static void Write(IBufferWriter<byte> buffer, ReadOnlySpan<byte> before, string text)
     {

@@ -6,7 +6,7 @@ using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Building;
 using Layshaft.Site.Building.Slices;
 using Layshaft.Site.Pages.ShopPages.Tallies;
-using Layshaft.Site.Publishing;
+using Layshaft.Site.Publishing.Links;
 
 namespace Layshaft.Site.Tests.Building.Slices;
 
@@ -38,15 +38,21 @@ public sealed class ShopTallyTests
         var whole = ShopTally.Of(DemoBook.Review.Assessment!);
         var job = new KnownJob("jobs/2025/1/job.yaml", new(1, 2, 3, 4), true, new JobLinks("a", ["S-1"], [], ["hill", "ring"]));
         Problem[] problems = [new("code", new Place("jobs/2025/1/job.yaml", 3, 4), "Grün ist es nicht.", "Write it.", Severity.Notice)];
-        var record = SliceRecord.Of(default(ContentHash), 3, whole, new SliceDetails(["a", "b"], [job], whole.Newest, problems));
+        var slice = new CachedSlice(new(5, 6, 7, 8), 3, PackedTally.Pack(whole), ["a", "b"], [job], whole.Newest, problems);
+        LinkReader[] readers = [new("customers/key", "customers/old", "a", "second", "Grün", "Blau", new Place("customers/second.yaml", 1, 2)), new("c", "", "u", "a", "A", null, default)];
+        var book = new CachedBook("standing", "site", problems, [], readers, new(1, 2, 3, 4), 5, [slice, slice with { Mark = null, Newest = null }]);
         using var stream = new MemoryStream();
         using var writer = new BinaryWriter(stream);
-        record.Write(writer);
+        SliceCacheFormat.Write(writer, book);
+        SliceCacheFormat.Write(writer, null);
         stream.Position = 0;
-        var read = SliceRecord.Read(stream.ToArray(), new BinaryReader(stream));
-        Assert.Equal(Text(whole), Text(new ShopTally(read.UnitTallies(), read.JobTallies(), read.LifeTallies(), read.Rest.Newest)));
-        Assert.Equal((default(ContentHash), 3), (read.Mark, read.Outputs));
-        Assert.Equal(JsonSerializer.Serialize(record.Rest), JsonSerializer.Serialize(read.Rest));
+        using var reader = new BinaryReader(stream);
+        var read = SliceCacheFormat.Read(reader)!;
+        Assert.Equal(JsonSerializer.Serialize(book), JsonSerializer.Serialize(read));
+        Assert.Null(SliceCacheFormat.Read(reader));
+        Assert.Equal(stream.Length, stream.Position);
+        var tally = read.Slices[0].Tally;
+        Assert.Equal(Text(whole), Text(new ShopTally(tally.UnpackUnits(), tally.UnpackJobs(), tally.UnpackLives(), whole.Newest)));
     }
 
     private static string Text(ShopTally tally) => JsonSerializer.Serialize(tally);

@@ -76,12 +76,12 @@ public sealed class SlicedSiteTests
     {
         using var book = new EditedBook();
         book.Again();
-        var register = SiteCache.Beside(book.InSite(string.Empty)).Register;
+        var traces = new SiteCache(book.InSite(string.Empty)).Traces;
         var photo = Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(book.Bytes("jobs/2023/0001/photos/ring.jpg")));
         var key = PlannedOutput.KeyOf(PictureFingerprint.Value, [new PlanInput("jobs/2023/0001/photos/ring.jpg", photo)]);
-        int[] pictures = [.. Enumerable.Range(0, register.Count).Where(i => register.Paths.TextOf(i).Contains("/ring-", StringComparison.Ordinal))];
+        Trace[] pictures = [.. traces.Files.Where(f => f.Path.Contains("/ring-", StringComparison.Ordinal))];
         Assert.NotEmpty(pictures);
-        Assert.All(pictures, i => Assert.Equal(key, register.Keys[i]));
+        Assert.All(pictures, f => Assert.Equal(key, f.Key));
         Assert.DoesNotContain(ProgramFingerprint.Value.Split(' ')[0], PictureFingerprint.Value, StringComparison.Ordinal);
     }
 

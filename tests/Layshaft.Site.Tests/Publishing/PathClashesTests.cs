@@ -1,8 +1,7 @@
 using CsCheck;
 using Layshaft.Site.Publishing;
-using Layshaft.Site.Publishing.Register;
 
-namespace Layshaft.Site.Tests.Publishing.Register;
+namespace Layshaft.Site.Tests.Publishing;
 
 /// <summary>Paths that some systems would put into one file, or that need a file to be a folder, are told before a publish.</summary>
 public class PathClashesTests
@@ -17,7 +16,7 @@ public class PathClashesTests
     [InlineData("a/b.html|A/c.html", "a", "Another folder differs from this one only in case: 'A'.")]
     [InlineData("../a.html", "../a.html", "No part of a path begins or ends with a dot.")]
     public void A_clash_is_told_with_both_sides(string paths, string place, string message) =>
-        Assert.Contains(new PublishProblem(place, message), PathClashes.In(PathTable.Of(paths.Split('|'), out _)));
+        Assert.Contains(new PublishProblem(place, message), PathClashes.In(Files(paths.Split('|'))));
 
     [Fact]
     public void Paths_clash_when_their_texts_do_without_case()
@@ -25,7 +24,7 @@ public class PathClashesTests
         Path.Array[1, 6].Sample(paths =>
         {
             var all = paths.Distinct().ToArray();
-            Assert.Equal(Clash(all), PathClashes.In(PathTable.Of(all, out _)).Any());
+            Assert.Equal(Clash(all), PathClashes.In(Files(all)).Any());
         });
     }
 
@@ -40,20 +39,20 @@ public class PathClashesTests
                 return;
             }
 
-            var together = PathTable.Of([.. all, more], out _);
-            Assert.Equal(PathClashes.In(together).Any(), PathClashes.Between(PathTable.Of(all, out _), more).Any());
+            Assert.Equal(PathClashes.In(Files([.. all, more])).Any(), PathClashes.Between(Files(all), more).Any());
         });
     }
 
     [Fact]
     public void Of_some_places_those_are_named_that_a_path_or_its_folders_want()
     {
-        var places = new TakenPaths(["own", "A", "b/C.html", "b/c", "a/x"]);
         Assert.Equal(
-            [("A", "a", true), ("b/C.html", "b/c.html", false)],
-            places.Met(PathTable.Of(["a/one.html", "a/two.html", "b/c.html"], out _)));
-        Assert.Empty(new TakenPaths([]).Met(PathTable.Of(["a"], out _)));
+            [("b/C.html", "b/c.html", false), ("A", "a", true)],
+            PathClashes.Met(Files("a/one.html", "a/two.html", "b/c.html"), ["own", "A", "b/C.html", "b/c", "a/x"]));
+        Assert.Empty(PathClashes.Met(Files("a"), []));
     }
+
+    private static PathIndex<Trace> Files(params string[] paths) => new(paths.Select(p => new Trace(p, 0, default)));
 
     // In words: two files, a file and a folder, or two folders of other spelling that are the same without case.
     private static bool Clash(string[] paths)
