@@ -40,7 +40,7 @@ internal static class DemoBook
         return new Composition(
             assessment,
             texts,
-            new FigureWriter(UnitChoices.Of(assessment.Book.Shop, texts), texts),
+            new FigureWriter(SiteMeans.UnitsOf(assessment.Book.Shop, texts), texts),
             new Addresses(view => $"{view.Unit.Id}-{view.Index}"),
             new PictureIndex(new Dictionary<string, UsablePicture>()),
             new Dictionary<string, string>());

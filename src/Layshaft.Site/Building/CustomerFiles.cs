@@ -1,6 +1,7 @@
 using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
+using Layshaft.Site.Cards;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.Estimates;
 using Layshaft.Site.Pages.History;
@@ -56,7 +57,7 @@ internal sealed class CustomerFiles(TemplateEngine engine, IBookFiles files, Act
         yield return job.Finished is not null
             ? Page(path, ReportComposer.Template, () => ReportComposer.Compose(scope.Composition, view, job), scope)
             : Page(path, EstimateComposer.Template, () => EstimateComposer.Compose(scope.Composition, view, job), scope);
-        foreach (var card in CardFiles.Of(composition, view, job, scope))
+        foreach (var card in Cards(composition, composition.Addresses.Card(view, job), () => CardComposer.Of(scope.Composition, view, job), scope))
         {
             yield return card;
         }
@@ -78,7 +79,12 @@ internal sealed class CustomerFiles(TemplateEngine engine, IBookFiles files, Act
 
     private IEnumerable<SiteFile> History(Composition composition, OwnerView view, PageScope scope) =>
         SheetFiles.Of(composition.Addresses.History(view), HistoryComposer.Tables, () => HistoryComposer.Compose(scope.Composition, view), engine, scope)
-            .Concat(CardFiles.Of(composition, view, scope));
+            .Concat(Cards(composition, composition.Addresses.Card(view), () => CardComposer.Of(scope.Composition, view), scope));
 
     private SiteFile Page(string path, string template, Func<object> compose, PageScope scope) => new(path, scope, () => MadeFile.Of(engine.Render(template, compose())));
+
+    // A preview image is drawn only for a workshop that gives the address of its site, since nobody could ask for it otherwise. The
+    // scope of its page covers all that it says, so an image that is kept is not even composed.
+    private static IEnumerable<SiteFile> Cards(Composition composition, string path, Func<CardView> card, PageScope scope) =>
+        composition.Shop.SiteAddress is null ? [] : [new SiteFile(path, scope, () => MadeFile.Of(CardPicture.Png(card())))];
 }

@@ -41,7 +41,7 @@ internal static class LogoFile
             yield return new SiteFile(
                 Addresses.Logo(tree),
                 scope,
-                () => MadeFile.Of(scope.Once(logo, () => Make(logo, files)).Renditions?.Sizes[0].Jpeg ?? PicturePlaceholder.Jpeg(usable.Large)))
+                () => MadeFile.Of(scope.Once(logo, () => Make(logo, files)).Renditions?.Sizes[0].Jpeg ?? PictureFiles.PlaceholderOf(usable.Large)))
             { OwnKey = PlannedOutput.KeyOf(ProgramFingerprint.Value, [new PlanInput(logo, usable.Hash)]) };
         }
     }

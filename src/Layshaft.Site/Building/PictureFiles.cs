@@ -5,6 +5,7 @@ using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.Report;
 using Layshaft.Site.Photos;
 using Layshaft.Site.Publishing;
+using SkiaSharp;
 
 namespace Layshaft.Site.Building;
 
@@ -42,6 +43,23 @@ internal static class PictureFiles
         }
     }
 
+    /// <summary>
+    /// Stands in for an image whose file turned out to be damaged while it was decoded: a plain field with a cross, so that the page
+    /// keeps its shape and nobody takes it for a photo.
+    /// </summary>
+    /// <param name="size">Width and height in pixels.</param>
+    internal static ReadOnlyMemory<byte> PlaceholderOf((int Width, int Height) size)
+    {
+        using var bitmap = new SKBitmap(size.Width, size.Height, SKColorType.Rgb888x, SKAlphaType.Opaque);
+        using var canvas = new SKCanvas(bitmap);
+        canvas.Clear(new SKColor(0xE4, 0xE1, 0xD8));
+        using var pen = new SKPaint { Color = new SKColor(0x8A, 0x86, 0x7C), StrokeWidth = 3, IsAntialias = false };
+        canvas.DrawLine(0, 0, size.Width, size.Height, pen);
+        canvas.DrawLine(0, size.Height, size.Width, 0, pen);
+        using var data = bitmap.Encode(SKEncodedImageFormat.Jpeg, 80);
+        return data.ToArray();
+    }
+
     private static Rendered Render(Photo photo, string path, IBookFiles files)
     {
         using var stream = files.Open(path);
@@ -64,7 +82,7 @@ internal static class PictureFiles
                 damaged(Damage);
             }
 
-            return MadeFile.Of(PicturePlaceholder.Jpeg(size)) with { StandsIn = true };
+            return MadeFile.Of(PlaceholderOf(size)) with { StandsIn = true };
         }
     }
 }

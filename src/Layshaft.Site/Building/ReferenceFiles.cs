@@ -1,11 +1,29 @@
+using Layshaft.Book.Records;
+using Layshaft.Site.Assessment;
+using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.Reference;
+using Layshaft.Site.Publishing;
 
 namespace Layshaft.Site.Building;
 
 /// <summary>The public gearing pages.</summary>
 internal static class ReferenceFiles
 {
+    /// <summary>What anyone may read: gearboxes, cars and venues, without jobs and customers.</summary>
+    /// <param name="composition">What pages are composed from, without jobs.</param>
+    /// <param name="hashes">Hashes of the book's files.</param>
+    /// <param name="site">The hash of templates, texts and keys.</param>
+    public static PageScope ScopeOf(Composition composition, BookHashes hashes, PlanInput site)
+    {
+        var book = composition.Book with { Jobs = [], Customers = new Dictionary<string, Customer>() };
+        var paths = hashes.WithoutJobs().Where(p => !p.StartsWith("customers/", StringComparison.Ordinal));
+        return new PageScope("reference", [hashes.InputOf("public slice of the book", paths, composition.Pictures), site], () => composition with
+        {
+            Assessment = new BookAssessment(book, new Dictionary<string, JobAssessment>(), LifeAssessment.None(book), composition.Assessment.Gearing.Within(book), []),
+        });
+    }
+
     /// <summary>Every file of them.</summary>
     /// <param name="scope">What they may quote.</param>
     /// <param name="page">Makes a page's file of its path, its template and what composes it.</param>

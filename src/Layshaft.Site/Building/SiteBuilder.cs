@@ -3,6 +3,7 @@ using Layshaft.Book.Places;
 using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
+using Layshaft.Site.Building.Slices;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.ShopPages;
 using Layshaft.Site.Publishing;
@@ -39,16 +40,17 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
     /// <summary>The site as the publisher plans it.</summary>
     public SitePlan Plan() => SitePlan.Of(Files().Select((f, i) => f.ToPlan(i))).For(LinkReaders.Of(composition));
 
-    /// <summary>All files, by tree and page. What a file may quote, and with it when it is made anew, is its scope.</summary>
+    /// <summary>All files, by tree and page. All may quote from the whole book.</summary>
     public IEnumerable<SiteFile> Files()
     {
-        var slices = new BookSlices(composition, files, fingerprint);
-        var whole = slices.Whole("shop");
+        var hashes = new BookHashes(files);
+        PlanInput[] inputs = [hashes.InputOf("book", files.All.Select(f => f.Path), composition.Pictures), new PlanInput("site", fingerprint)];
         var shop = new Lazy<ShopContext>(() => ShopContext.Of(composition));
-        return Shared.Look(new PageScope("look", whole.Inputs, () => composition))
-            .Concat(ShopPageList.All.SelectMany(p => Shared.Shop(p, () => shop.Value, new PageScope(p.Path, whole.Inputs, () => composition))))
-            .Concat(Shared.Reference(slices.Public()))
-            .Concat(slices.Clusters().SelectMany(c => Customers.Of(composition, c.Units, c.Scope)));
+        PageScope Scope(string name) => new(name, inputs, () => composition);
+        return Shared.Look(Scope("look"))
+            .Concat(ShopPageList.All.SelectMany(p => Shared.Shop(p, () => shop.Value, Scope(p.Path))))
+            .Concat(Shared.Reference(Scope("reference")))
+            .Concat(composition.Book.Units.Values.SelectMany(u => Customers.Of(composition, [u], Scope(Slice.NameOf(u.Id)))));
     }
 
     /// <summary>What the page of one job consists of: itself, its data, and the look of the customers' pages.</summary>

@@ -62,7 +62,7 @@ internal sealed class SiteMeans
     public Composition Compose(BookAssessment assessment, PictureIndex pictures, IReadOnlyDictionary<string, string> notes) => new(
         assessment,
         _texts,
-        new FigureWriter(UnitChoices.Of(_shop, _texts), _texts),
+        new FigureWriter(UnitsOf(_shop, _texts), _texts),
         new Addresses(view => _keys.For(view.Unit.Id, view.Owner.Customer, view.Time, view.Unit.LinkRenewed))
         {
             KeyOfPlace = view => _keys.OfPlace(view.Unit.Id, view.Index, view.Unit.LinkRenewed),
@@ -70,4 +70,21 @@ internal sealed class SiteMeans
         pictures,
         notes)
     { Styles = Styles };
+
+    // The shop's choice of units and separators; by default the language decides.
+    internal static UnitChoice UnitsOf(Shop shop, Texts texts) => new()
+    {
+        Speed = shop.Units.Speed == SpeedUnit.MilesPerHour ? UnitFamily.Imperial : UnitFamily.Metric,
+        Length = shop.Units.Length == LengthUnit.Millimetres ? UnitFamily.Metric : UnitFamily.Imperial,
+        Thousandths = shop.Units.Length == LengthUnit.Thousandths,
+        Torque = shop.Units.Torque == TorqueUnit.PoundForceFeet ? UnitFamily.Imperial : UnitFamily.Metric,
+        DecimalComma = shop.Numbers.Decimals is { } mark ? mark == DecimalMark.Comma : texts.DecimalComma,
+        Grouping = shop.Numbers.Thousands switch
+        {
+            ThousandsMark.None => DigitGrouping.None,
+            ThousandsMark.Mark => DigitGrouping.Mark,
+            _ => DigitGrouping.NarrowSpace,
+        },
+        IsoDates = shop.IsoDates,
+    };
 }

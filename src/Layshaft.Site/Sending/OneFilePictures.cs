@@ -27,7 +27,7 @@ internal static class OneFilePictures
             using var stream = files.Open(path);
             IReadOnlyList<ReadOnlyMemory<byte>> sizes = PhotoRenditions.Make(stream, path, Sizes).Renditions is { } made
                 ? [.. made.Sizes.OrderByDescending(s => s.Width).Select(s => s.Jpeg)]
-                : [PicturePlaceholder.Jpeg(usable.Small)];
+                : [PictureFiles.PlaceholderOf(usable.Small)];
             foreach (var width in usable.Sizes.Select(s => s.Width))
             {
                 found[composition.Addresses.Picture(view, job, photo.File, width)] = sizes;

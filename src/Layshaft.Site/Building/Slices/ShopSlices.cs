@@ -22,11 +22,7 @@ internal sealed class ShopSlices(StandingBook standing, Composition composition,
     private readonly Lazy<IReadOnlyList<JobTally>> _jobs = new(() => [.. slices.SelectMany(p => p.Tally.UnpackJobs())]);
     private readonly IReadOnlyList<string> _bench = [.. slices.SelectMany(p => p.Jobs).Where(j => j.IsOnTheBench).Select(j => j.File).Order(StringComparer.Ordinal)];
     private readonly DateOnly? _newest = slices.Max(p => p.Newest);
-    private readonly PlanInput _standing = new(
-        "book without jobs",
-        hashes.Of(
-            BookFingerprint.Texts(standing.Files),
-            BookSlices.PicturesIn(composition.Pictures)));
+    private readonly PlanInput _standing = hashes.InputOf("book without jobs", hashes.WithoutJobs(), composition.Pictures);
 
     /// <summary>The scope of a page.</summary>
     /// <param name="page">The page.</param>
@@ -69,7 +65,7 @@ internal sealed class ShopSlices(StandingBook standing, Composition composition,
 
         if (sources.HasFlag(ShopSources.Bench))
         {
-            yield return new PlanInput("bench", hashes.Of(_bench.Select(SliceOutline.FolderOf).SelectMany(f => standing.Files.Below($"{f}/")).Select(f => f.Path).Where(BookHashes.IsText)));
+            yield return new PlanInput("bench", hashes.HashAll(_bench.Select(Slice.FolderOf).SelectMany(f => standing.Files.Below($"{f}/")).Select(f => f.Path).Where(BookHashes.IsText)));
         }
     }
 

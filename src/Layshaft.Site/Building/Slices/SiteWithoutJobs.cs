@@ -46,12 +46,13 @@ internal sealed class SiteWithoutJobs
     /// <param name="files">Its files.</param>
     /// <param name="looked">What was found wrong when they were looked through.</param>
     /// <param name="memory">What is known from the publish before.</param>
+    /// <param name="began">When the book was scanned, in ticks.</param>
     /// <returns>Null when something stops it.</returns>
     /// <exception cref="IOException">A file cannot be read.</exception>
-    public static SiteWithoutJobs? Of(string folder, IBookFiles files, ProblemList looked, SiteCache memory)
+    public static SiteWithoutJobs? Of(string folder, IBookFiles files, ProblemList looked, SiteCache memory, long began)
     {
-        var hashes = new BookHashes(files, memory.Files);
-        var mark = BookFingerprint.Of(files, hashes);
+        var hashes = new BookHashes(files, memory.Files, began);
+        var mark = hashes.HashWithoutJobs();
         return memory.Slices.Book is { } kept && kept.Standing == mark
             && Of(folder, files, looked, memory, hashes, mark, kept) is { } asKept
             ? asKept

@@ -6,12 +6,12 @@ using Layshaft.Site.Publishing.Links;
 namespace Layshaft.Site.Building.Slices;
 
 /// <summary>What a publish keeps of the book as a whole, so that the next need read nothing but the jobs that changed.</summary>
-/// <param name="Standing">The hash of all files but those of jobs, see <see cref="BookFingerprint"/>.</param>
+/// <param name="Standing">The hash of all files but those of jobs, see <see cref="BookHashes.HashWithoutJobs"/>.</param>
 /// <param name="Site">The hash of templates, texts and keys.</param>
 /// <param name="Checked">What was wrong or worth knowing in the book without its jobs.</param>
 /// <param name="Geared">The same in the figures of its cars and gearboxes.</param>
 /// <param name="Readers">The readers of the site's links.</param>
-/// <param name="Reference">The key of the public pages, see <see cref="BookSlices.Public"/>.</param>
+/// <param name="Reference">The key of the public pages, see <see cref="ReferenceFiles"/>.</param>
 /// <param name="ReferenceFiles">How many files those have.</param>
 /// <param name="Slices">Its slices, in order.</param>
 internal sealed record CachedBook(
@@ -25,7 +25,7 @@ internal sealed record CachedBook(
     IReadOnlyList<CachedSlice> Slices);
 
 /// <summary>What a publish keeps of a slice of the book, so that the next need not read it.</summary>
-/// <param name="Mark">The hash of all that it is made from, see <see cref="SliceFingerprint"/>; null for a slice that the next publish shall read again.</param>
+/// <param name="Mark">The hash of all that it is made from, see <see cref="BookHashes.MarkOf"/>; null for a slice that the next publish shall read again.</param>
 /// <param name="Outputs">How many files it has in the site.</param>
 /// <param name="Tally">What it adds to the shop's pages.</param>
 /// <param name="Units">The ids of its units, in order.</param>
@@ -42,7 +42,7 @@ internal sealed record CachedSlice(
     IReadOnlyList<Problem> Problems)
 {
     /// <summary>The name of the slice.</summary>
-    public string Name => BookSlices.NameOf(Units[0]);
+    public string Name => Slice.NameOf(Units[0]);
 }
 
 /// <summary>A job of a slice as it is known without reading it.</summary>

@@ -12,6 +12,12 @@ using Layshaft.Site.Templates;
 
 namespace Layshaft.Site.Building.Slices;
 
+/// <summary>A slice of the book as it is to be published.</summary>
+/// <param name="Record">What is kept of it for the next publish.</param>
+/// <param name="Outputs">Its files, where it was read.</param>
+/// <param name="Kept">Its files, where the site has them all already; null where it was read.</param>
+internal sealed record PlannedSlice(CachedSlice Record, IReadOnlyList<PlannedOutput> Outputs, UnchangedGroup? Kept);
+
 /// <summary>Plans the files of slices: from what is known of a slice where it has not changed, and else by reading it. For many threads at once.</summary>
 /// <param name="files">The book's files.</param>
 /// <param name="reader">Reads slices.</param>
@@ -27,7 +33,7 @@ internal sealed class SlicePlans(IBookFiles files, SliceReader reader, TemplateE
     private readonly Dictionary<string, int> _inSite = memory.Traces.Files.Where(f => f.Group is not null && f.Key != default)
         .GroupBy(f => f.Group!, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
 
-    private readonly ReadSlices _held = new();
+    private readonly ReadSlices _readSlices = new();
     private int _slicesRead;
 
     /// <summary>The pictures that turned out to be damaged when files of the site were made from them.</summary>
@@ -41,10 +47,10 @@ internal sealed class SlicePlans(IBookFiles files, SliceReader reader, TemplateE
     /// <param name="mark">Its mark; null where it has none that can be relied on.</param>
     /// <returns>What is kept of the slice, and its files; null when something stops it.</returns>
     /// <exception cref="IOException">A file cannot be read.</exception>
-    public PlannedSlice? Of(SliceOutline slice, ContentHash? mark)
+    public PlannedSlice? Of(Slice slice, ContentHash? mark)
     {
         var planned = mark is { } known && memory.Slices.Recall(known) is { } record && Has(record) ? Kept(record, () => slice) : Read(slice, mark);
-        foreach (var file in slice.JobFolders.SelectMany(f => files.Below($"{f}/")))
+        foreach (var file in slice.Files(files))
         {
             // Where nobody opens a picture, the next publish is to know all the same whether it is as it was.
             memory.Files.See(file);
@@ -58,7 +64,7 @@ internal sealed class SlicePlans(IBookFiles files, SliceReader reader, TemplateE
     /// <param name="slice">The slice, for when files of it have to be made all the same.</param>
     /// <returns>What is kept of the slice, and its files; null when something stops it.</returns>
     /// <exception cref="IOException">A file cannot be read.</exception>
-    public PlannedSlice? Of(CachedSlice kept, Func<SliceOutline> slice) => Has(kept) ? Kept(kept, slice) : Read(slice(), kept.Mark);
+    public PlannedSlice? Of(CachedSlice kept, Func<Slice> slice) => Has(kept) ? Kept(kept, slice) : Read(slice(), kept.Mark);
 
     /// <summary>How many files of a group the site has, without those that are made again in any case.</summary>
     /// <param name="group">The group's name.</param>
@@ -67,13 +73,13 @@ internal sealed class SlicePlans(IBookFiles files, SliceReader reader, TemplateE
     // Whether the site has all files of a slice.
     private bool Has(CachedSlice record) => CountOf(record.Name) == record.Outputs;
 
-    private PlannedSlice Kept(CachedSlice record, Func<SliceOutline> slice)
+    private PlannedSlice Kept(CachedSlice record, Func<Slice> slice)
     {
         var (group, make) = Making(record.Name, slice);
         return new(record, [], new UnchangedGroup(group, make));
     }
 
-    private PlannedSlice? Read(SliceOutline slice, ContentHash? mark)
+    private PlannedSlice? Read(Slice slice, ContentHash? mark)
     {
         Interlocked.Increment(ref _slicesRead);
         var problems = new ProblemList();
@@ -83,10 +89,10 @@ internal sealed class SlicePlans(IBookFiles files, SliceReader reader, TemplateE
         }
 
         var book = composition.Book;
-        var inputs = BookSlices.InputsOf(book, composition.Pictures, hashes, files, site);
+        PlanInput[] inputs = [hashes.InputOf("slice of the book", slice.Texts(files), composition.Pictures), site];
         var scope = new PageScope(slice.Name, inputs, () => composition);
         (string Path, ContentHash Key)[] outputs = [.. FilesOf(composition, slice, scope).Select(f => (f.Path, f.Key))];
-        _held.Hold(slice.Name, composition);
+        _readSlices.Hold(slice.Name, composition);
         var record = new CachedSlice(
             mark,
             outputs.Length,
@@ -101,25 +107,59 @@ internal sealed class SlicePlans(IBookFiles files, SliceReader reader, TemplateE
     private KnownJob Known(Job job, ShopBook book)
     {
         var file = $"{job.Folder}/job.yaml";
-        return new KnownJob(file, hashes.OfFile(file), ShopContext.IsOnTheBench(job, book), JobLinks.Of(job));
+        return new KnownJob(file, hashes.HashFile(file), ShopContext.IsOnTheBench(job, book), JobLinks.Of(job));
     }
 
     // In a method of its own, as is what it leaves behind: that must not hold what was read of the slice.
-    private PlannedOutput[] Plan(SliceOutline slice, (string Path, ContentHash Key)[] outputs)
+    private PlannedOutput[] Plan(Slice slice, (string Path, ContentHash Key)[] outputs)
     {
         var (group, make) = Making(slice.Name, Just(slice));
         return [.. outputs.Select((o, i) => new PlannedOutput(o.Path, o.Key, make) { Group = group, Turn = i })];
     }
 
-    private static Func<SliceOutline> Just(SliceOutline slice) => () => slice;
+    private static Func<Slice> Just(Slice slice) => () => slice;
 
     // What was read of many slices is let go here, and read again when the first of the files is to be made. The outputs are not held either.
-    private (OutputGroup Group, OutputMaker Make) Making(string name, Func<SliceOutline> slice)
+    private (OutputGroup Group, OutputMaker Make) Making(string name, Func<Slice> slice)
     {
-        var scope = new PageScope(name, [], () => _held.Take(name) ?? reader.ReadAgain(slice()));
+        var scope = new PageScope(name, [], () => _readSlices.Take(name) ?? reader.ReadAgain(slice()));
         return (scope.Group, SiteFile.MakerOf(scope, () => FilesOf(scope.Composition, slice(), scope)));
     }
 
-    private IEnumerable<SiteFile> FilesOf(Composition composition, SliceOutline slice, PageScope scope) =>
+    private IEnumerable<SiteFile> FilesOf(Composition composition, Slice slice, PageScope scope) =>
         new CustomerFiles(engine, files, p => _damaged[p.Place] = p).Of(composition, slice.Units, scope);
+
+    // What was read of a few slices, until their files are made: after a change of one job there is one. Of many nothing is held, for
+    // memory must not grow with the seasons.
+    private sealed class ReadSlices
+    {
+        private const int Most = 4;
+
+        private readonly Lock _gate = new();
+        private readonly Dictionary<string, Composition> _held = new(StringComparer.Ordinal);
+        private int _seen;
+
+        internal void Hold(string slice, Composition composition)
+        {
+            lock (_gate)
+            {
+                if (++_seen > Most)
+                {
+                    _held.Clear();
+                }
+                else
+                {
+                    _held[slice] = composition;
+                }
+            }
+        }
+
+        internal Composition? Take(string slice)
+        {
+            lock (_gate)
+            {
+                return _held.Remove(slice, out var composition) ? composition : null;
+            }
+        }
+    }
 }

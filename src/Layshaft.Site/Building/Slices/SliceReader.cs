@@ -18,14 +18,14 @@ internal sealed class SliceReader(StandingBook standing, BookGearing gearing, Si
     /// <param name="slice">Which.</param>
     /// <param name="problems">Receives what is wrong in it.</param>
     /// <returns>What its pages are composed from; null when something stops it.</returns>
-    public Composition? Read(SliceOutline slice, ProblemList problems)
+    public Composition? Read(Slice slice, ProblemList problems)
     {
         if (standing.ReadAndCheck(slice.JobFiles, problems) is not { } jobs)
         {
             return null;
         }
 
-        var assessment = BookAssessment.OfPart(slice.Shelves with { Jobs = jobs }, gearing);
+        var assessment = BookAssessment.OfPart(slice.WithoutJobs with { Jobs = jobs }, gearing);
         foreach (var problem in assessment.Problems)
         {
             problems.Add(problem);
@@ -44,6 +44,6 @@ internal sealed class SliceReader(StandingBook standing, BookGearing gearing, Si
     /// <summary>Reads a slice again that was whole before.</summary>
     /// <param name="slice">Which.</param>
     /// <exception cref="BookChangedException">It is so no longer.</exception>
-    public Composition ReadAgain(SliceOutline slice) =>
+    public Composition ReadAgain(Slice slice) =>
         Read(slice, new ProblemList()) ?? throw new BookChangedException();
 }

@@ -48,7 +48,7 @@ public sealed class SlicedSite
         files ??= FolderBookFiles.Look(folder, looked);
         try
         {
-            return SiteWithoutJobs.Of(folder, files, looked, memory) is { } standing ? Of(standing, memory, began) : null;
+            return SiteWithoutJobs.Of(folder, files, looked, memory, began) is { } standing ? Of(standing, memory) : null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException
             || (e is AggregateException all && all.InnerExceptions.All(i => i is IOException or UnauthorizedAccessException)))
@@ -58,14 +58,14 @@ public sealed class SlicedSite
         }
     }
 
-    private static SlicedSite? Of(SiteWithoutJobs standing, SiteCache memory, long began)
+    private static SlicedSite? Of(SiteWithoutJobs standing, SiteCache memory)
     {
         var (book, files, means, hashes, problems) = (standing.Read.Book, standing.Read.Files, standing.Means, standing.Hashes, standing.Problems);
         var logo = LogoFile.Inspect(book.Shop, files, problems);
         WrittenTexts.OfShop(book.Shop, problems);
         var site = new PlanInput("site", means.Fingerprint);
         var plans = new SlicePlans(files, new SliceReader(standing.Read, standing.Gearing, means, logo, memory.Files), means.Engine, hashes, site, memory);
-        if (problems.HasStops || Slices(standing, memory, plans, new SliceFingerprint(hashes, files, site, began)) is not { } slices)
+        if (problems.HasStops || Slices(standing, memory, plans, site) is not { } slices)
         {
             return null;
         }
@@ -82,7 +82,7 @@ public sealed class SlicedSite
         var pages = ShopPageList.All.OrderBy(p => p.Sources.HasFlag(ShopSources.Units));
         var common = shared.Look(new PageScope("look", [site], () => composition))
             .Concat(pages.SelectMany(p => shop.Scope(p) is var scope ? shared.Shop(p, () => shop.Context(p, scope), scope) : []));
-        var reference = new BookSlices(composition, files, means.Fingerprint, hashes).Public();
+        var reference = ReferenceFiles.ScopeOf(composition, hashes, site);
         var kept = memory.Slices.Book is { } before && before.Reference == reference.Key && plans.CountOf(reference.Group.Name) == before.ReferenceFiles ? before.ReferenceFiles : (int?)null;
         SiteFile[] publicFiles = kept is null ? [.. shared.Reference(reference)] : [];
         var readers = standing.IsAsKept ? memory.Slices.Book!.Readers : LinkReaders.Of(composition);
@@ -99,17 +99,17 @@ public sealed class SlicedSite
     }
 
     // All slices, several at once; null when something stops one.
-    private static IReadOnlyList<PlannedSlice>? Slices(SiteWithoutJobs standing, SiteCache memory, SlicePlans plans, SliceFingerprint marks)
+    private static IReadOnlyList<PlannedSlice>? Slices(SiteWithoutJobs standing, SiteCache memory, SlicePlans plans, PlanInput site)
     {
         if (standing.IsAsKept && UnchangedSlices.Of(standing.Read, standing.Hashes, memory) is { } kept)
         {
             return Planned(kept.Count, i => kept[i] is var (record, now) && now is null
                 ? plans.Of(record, () => UnchangedSlices.Outline(record, standing.Read.Book))
-                : plans.Of(now!, marks.Of(now!)));
+                : plans.Of(now!, standing.Hashes.MarkOf(now!, site)));
         }
 
-        return Links(standing.Read, memory.Slices, standing.Hashes) is { } links && SliceOutline.All(standing.Read.Book, links) is { } outlines
-            ? Planned(outlines.Count, i => plans.Of(outlines[i], marks.Of(outlines[i])))
+        return Links(standing.Read, memory.Slices, standing.Hashes) is { } links && Slice.CutAll(standing.Read.Book, links) is { } slices
+            ? Planned(slices.Count, i => plans.Of(slices[i], standing.Hashes.MarkOf(slices[i], site)))
             : null;
     }
 
@@ -132,12 +132,12 @@ public sealed class SlicedSite
     {
         var files = standing.JobFiles;
         var links = new JobLinks?[files.Count];
-        Parallel.For(0, links.Length, i => links[i] = memory.LinksOf(hashes.OfFile(files[i]))
+        Parallel.For(0, links.Length, i => links[i] = memory.LinksOf(hashes.HashFile(files[i]))
             ?? (standing.ReadJobs([files[i]], new ProblemList()) is [var job] ? JobLinks.Of(job) : null));
         return links.All(l => l is not null) && files.Select(NumberOf).Distinct(StringComparer.Ordinal).Count() == files.Count
             ? [.. files.Zip(links, (f, l) => (f, l!))]
             : null;
     }
 
-    private static string NumberOf(string jobFile) => SliceOutline.FolderOf(jobFile) is var folder ? folder[(folder.LastIndexOf('/') + 1)..] : string.Empty;
+    private static string NumberOf(string jobFile) => Slice.FolderOf(jobFile) is var folder ? folder[(folder.LastIndexOf('/') + 1)..] : string.Empty;
 }

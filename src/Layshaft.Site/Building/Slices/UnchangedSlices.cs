@@ -25,7 +25,7 @@ internal sealed class UnchangedSlices
     /// <param name="memory">What is known from the publish before.</param>
     /// <returns>Null when the book has other slices now, or that cannot be told without reading it.</returns>
     /// <exception cref="IOException">A file cannot be read.</exception>
-    public static IReadOnlyList<(CachedSlice Kept, SliceOutline? Now)>? Of(StandingBook standing, BookHashes hashes, SiteCache memory)
+    public static IReadOnlyList<(CachedSlice Kept, Slice? Now)>? Of(StandingBook standing, BookHashes hashes, SiteCache memory)
     {
         var slices = new UnchangedSlices(standing, hashes, memory.Slices);
         return slices.HasTheSameJobs() && slices.Touched(memory.Files) is { } touched && touched.All(slices.HasTheSameLinks)
@@ -36,12 +36,12 @@ internal sealed class UnchangedSlices
     /// <summary>A slice as it was kept, for its files.</summary>
     /// <param name="kept">What is kept of it.</param>
     /// <param name="book">The book without its jobs.</param>
-    public static SliceOutline Outline(CachedSlice kept, ShopBook book) => Outline(kept, book, j => j.Links);
+    public static Slice Outline(CachedSlice kept, ShopBook book) => Outline(kept, book, j => j.Links);
 
-    private static SliceOutline Outline(CachedSlice kept, ShopBook book, Func<KnownJob, JobLinks> links) => SliceOutline.Of(
+    private static Slice Outline(CachedSlice kept, ShopBook book, Func<KnownJob, JobLinks> links) => Slice.Cut(
         book, [.. kept.Units.Select(id => book.Units[id])], [.. kept.Jobs.Select(j => (j.File, links(j)))]);
 
-    private SliceOutline Outline(CachedSlice kept) => Outline(kept, _standing.Book, j => _links.GetValueOrDefault(j.File, j.Links));
+    private Slice Outline(CachedSlice kept) => Outline(kept, _standing.Book, j => _links.GetValueOrDefault(j.File, j.Links));
 
     private bool HasTheSameJobs()
     {
@@ -49,11 +49,11 @@ internal sealed class UnchangedSlices
         {
             foreach (var job in slice.Jobs)
             {
-                _sliceOf[SliceOutline.FolderOf(job.File)] = place;
+                _sliceOf[Slice.FolderOf(job.File)] = place;
             }
         }
 
-        return _standing.JobFiles.Count == _sliceOf.Count && _standing.JobFiles.All(f => _sliceOf.ContainsKey(SliceOutline.FolderOf(f)));
+        return _standing.JobFiles.Count == _sliceOf.Count && _standing.JobFiles.All(f => _sliceOf.ContainsKey(Slice.FolderOf(f)));
     }
 
     // Those with a file that is new, is not as it was, or is gone. Null where one is in no job's folder.
@@ -78,7 +78,7 @@ internal sealed class UnchangedSlices
     {
         foreach (var job in _memory.Book!.Slices[slice].Jobs)
         {
-            var content = _hashes.OfFile(job.File);
+            var content = _hashes.HashFile(job.File);
             if (content == job.Content)
             {
                 continue;

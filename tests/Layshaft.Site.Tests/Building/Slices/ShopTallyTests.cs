@@ -3,7 +3,6 @@ using Layshaft.Book.Places;
 using Layshaft.Book.Problems;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Assessment.Lives;
-using Layshaft.Site.Building;
 using Layshaft.Site.Building.Slices;
 using Layshaft.Site.Pages.ShopPages.Tallies;
 using Layshaft.Site.Publishing.Links;
@@ -39,7 +38,7 @@ public sealed class ShopTallyTests
         var job = new KnownJob("jobs/2025/1/job.yaml", new(1, 2, 3, 4), true, new JobLinks("a", ["S-1"], [], ["hill", "ring"]));
         Problem[] problems = [new("code", new Place("jobs/2025/1/job.yaml", 3, 4), "Grün ist es nicht.", "Write it.", Severity.Notice)];
         var slice = new CachedSlice(new(5, 6, 7, 8), 3, PackedTally.Pack(whole), ["a", "b"], [job], whole.Newest, problems);
-        LinkReader[] readers = [new("customers/key", "customers/old", "a", "second", "Grün", "Blau", new Place("customers/second.yaml", 1, 2)), new("c", "", "u", "a", "A", null, default)];
+        LinkReader[] readers = [new("customers/key", "customers/old", "a", "second", "Grün", "Blau", new Place("customers/second.yaml", 1, 2)), new("c", "", "u", "a", "A", null, Place.WholeFile("customers/a.yaml"))];
         var book = new CachedBook("standing", "site", problems, [], readers, new(1, 2, 3, 4), 5, [slice, slice with { Mark = null, Newest = null }]);
         using var stream = new MemoryStream();
         using var writer = new BinaryWriter(stream);
@@ -64,7 +63,7 @@ public sealed class ShopTallyTests
         {
             Layshaft.Book.Records.Unit[] units = [.. ids.Select(id => book.Units[id])];
             var jobs = book.Jobs.Where(j => ids.Contains(j.Unit)).ToList();
-            var part = SliceBook.Of(book, units, jobs.SelectMany(j => JobLinks.Of(j).Venues)) with { Jobs = jobs };
+            var part = Slice.Cut(book, units, [.. jobs.Select(j => ($"{j.Folder}/job.yaml", JobLinks.Of(j)))]).WithoutJobs with { Jobs = jobs };
             yield return ShopTally.Of(BookAssessment.OfPart(part, whole.Gearing));
         }
     }
