@@ -3,6 +3,7 @@ using Layshaft.Book.Places;
 using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
+using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Building.Slices;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.ShopPages;
@@ -47,10 +48,12 @@ public sealed class SiteBuilder(Composition composition, TemplateEngine engine, 
         PlanInput[] inputs = [hashes.InputOf("book", files.All.Select(f => f.Path), composition.Pictures), new PlanInput("site", fingerprint)];
         var shop = new Lazy<ShopContext>(() => ShopContext.Of(composition));
         PageScope Scope(string name) => new(name, inputs, () => composition);
+        var pool = new Lazy<WearPool>(() => new WearPool(WearTally.Of(composition.Assessment), BookDay.OfJobs(composition.Book.Jobs)));
+        PageScope ScopeOf(Unit unit) => new(Slice.NameOf(unit.Id), inputs, () => composition with { Others = pool.Value.For([unit.Id]) });
         return Shared.Look(Scope("look"))
             .Concat(ShopPageList.All.SelectMany(p => Shared.Shop(p, () => shop.Value, Scope(p.Path))))
             .Concat(Shared.Reference(Scope("reference")))
-            .Concat(composition.Book.Units.Values.SelectMany(u => Customers.Of(composition, [u], Scope(Slice.NameOf(u.Id)))));
+            .Concat(composition.Book.Units.Values.SelectMany(u => Customers.Of(composition, [u], ScopeOf(u))));
     }
 
     /// <summary>What the page of one job consists of: itself, its data, and the look of the customers' pages.</summary>

@@ -1,5 +1,6 @@
 using Layshaft.Book.Records;
 using Layshaft.Site.Assessment;
+using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Figures;
 using Layshaft.Site.Look;
 using Layshaft.Site.Wording;
@@ -23,6 +24,9 @@ public sealed record Composition(
 {
     /// <summary>The styles that stand in the head of each page.</summary>
     public PageStyles Styles { get; init; } = PageStyles.None;
+
+    /// <summary>What a customer's pages may say of other customers' gearboxes.</summary>
+    public OtherUnits Others { get; init; } = OtherUnits.None;
 
     /// <summary>The book.</summary>
     public ShopBook Book => Assessment.Book;

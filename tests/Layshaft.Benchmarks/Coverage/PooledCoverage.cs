@@ -59,7 +59,7 @@ internal static class PooledCoverage
                 outside += rate < relative.Bounds.Lower || rate > relative.Bounds.Upper ? 1 : 0; // the median of all units is 1
             }
 
-            if (PooledTrend.Of(own, type, new() { ReadingUncertainty = Uncertainty }) is { } trend)
+            if (PooledTrend.Of(own, WearLimit.Share, type, new() { ReadingUncertainty = Uncertainty }) is { } trend)
             {
                 late += own[^1].Use + trend.LookAgainWithin > life ? 1 : 0;
                 now += trend.LookAgainWithin == 0 ? 1 : 0;

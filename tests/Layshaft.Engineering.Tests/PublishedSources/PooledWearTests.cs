@@ -34,7 +34,7 @@ public class PooledWearTests
     [Fact]
     public void A_part_with_two_readings_has_the_line_of_R_lm_with_one_more_row()
     {
-        var trend = PooledTrend.Of([new(14, 0.18), new(29, 0.30)], TypeWear.Of(Units, 0.02)!, new() { ReadingUncertainty = 0.02 })!;
+        var trend = PooledTrend.Of([new(14, 0.18), new(29, 0.30)], WearLimit.Share, TypeWear.Of(Units, 0.02)!, new() { ReadingUncertainty = 0.02 })!;
         Near.Relative(0.00833847012173, trend.Curve.Fit.Slope, 1e-10, "slope");
         Near.Relative(0.561031099686, trend.Curve.At(60), 1e-10, "wear at 60 h");
         Near.Relative(0.382111235074, trend.Curve.PredictionAt(60, 0.95).Lower, 1e-9, "lower");

@@ -7,29 +7,33 @@ namespace Layshaft.Engineering.Life;
 public static class PooledTrend
 {
     /// <summary>Fits a part's readings.</summary>
-    /// <param name="readings">The readings, at least one; usage since new, and share of the wear allowance used.</param>
+    /// <param name="readings">The readings, at least one, by usage since new.</param>
+    /// <param name="limit">New value and limit, both known, in the unit of the readings.</param>
     /// <param name="others">How the other units of the type wear.</param>
-    /// <param name="choices">Level, usage now and the uncertainty of a reading, a share of the wear allowance.</param>
-    /// <returns>The trend in shares of the wear allowance; <c>null</c> if there is no line, or if nothing says how far readings scatter.</returns>
-    public static WearTrendLine? Of(IReadOnlyList<WearReading> readings, TypeWear others, WearTrendChoices choices)
+    /// <param name="choices">Level, usage now and the uncertainty of a reading.</param>
+    /// <returns>The trend; <c>null</c> if there is no line, or if nothing says how far readings scatter.</returns>
+    public static WearTrendLine? Of(IReadOnlyList<WearReading> readings, WearLimit limit, TypeWear others, WearTrendChoices choices)
     {
         ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(limit);
         ArgumentNullException.ThrowIfNull(others);
         ArgumentNullException.ThrowIfNull(choices);
-        var scatter = Math.Max(choices.ReadingUncertainty, others.Scatter ?? 0);
+        var allowance = limit.ToWear(limit.Limit);
+        var scatter = Math.Max(choices.ReadingUncertainty, allowance * others.Scatter ?? 0);
+        WearReading[] wears = [.. readings.Select(reading => reading with { Value = limit.ToWear(reading.Value) })];
         return readings.Count == 0 || others.Rates.Count == 0 || scatter <= 0
             ? null
             : new WearTrendLine
             {
-                Curves = [.. others.Rates.Select(rate => Curve(readings, rate, others.Units, scatter, choices.Level))],
-                Limit = WearLimit.Share,
+                Curves = [.. others.Rates.Select(rate => Curve(wears, rate, allowance, others.Units, scatter, choices.Level))],
+                Limit = limit,
                 Level = choices.Level,
                 UseNow = choices.UseNow ?? readings.Max(reading => reading.Use),
                 OtherUnits = others.Units,
             };
     }
 
-    private static WearCurve Curve(IReadOnlyList<WearReading> readings, TypeRate rate, int units, double scatter, double level)
+    private static WearCurve Curve(WearReading[] readings, TypeRate rate, double allowance, int units, double scatter, double level)
     {
         double[] uses = [.. readings.Select(reading => Math.Pow(reading.Use, rate.Power))];
         var (x, y) = (uses.Average(), readings.Average(reading => reading.Value));
@@ -38,12 +42,12 @@ public static class PooledTrend
 
         // Rates differ by factors; the bounds of a line need a standard deviation: the one that gives the same upper bound of the rate.
         var factor = Quantiles.StudentT(0.5 + level / 2, units - 1);
-        var mean = Math.Exp(rate.LogMean);
+        var mean = allowance * Math.Exp(rate.LogMean);
         var spread = mean * Math.Max(1e-6, Math.Exp(factor * rate.LogDeviation * Math.Sqrt(1 + 1.0 / units)) - 1) / factor;
         var prior = scatter * scatter / (spread * spread);
         return new WearCurve(rate.Power, 1, new LinearFit
         {
-            Count = readings.Count,
+            Count = readings.Length,
             ThroughOrigin = false,
             CentreX = x,
             CentreY = y,

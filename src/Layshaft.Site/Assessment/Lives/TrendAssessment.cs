@@ -29,6 +29,12 @@ public sealed record TrendAssessment(
     WearTrendResult? Result,
     LookAgain? LookAgain)
 {
+    /// <summary>How fast the part wears against other customers' gearboxes of the type; null if that is not known, or no clear difference.</summary>
+    public RelativeRate? Relative { get; init; }
+
+    /// <summary>How many other gearboxes <see cref="Relative"/> rests on.</summary>
+    public int Others { get; init; }
+
     /// <summary>The trend; null when nothing can be said.</summary>
     public WearTrendLine? Line => Result as WearTrendLine;
 }

@@ -12,7 +12,8 @@ public static class UnitTrends
     /// <param name="unit">The unit.</param>
     /// <param name="lives">The lives of all parts.</param>
     /// <param name="jobs">The jobs, judged, by number.</param>
-    public static IReadOnlyList<TrendAssessment> Of(Unit unit, LifeAssessment lives, IReadOnlyDictionary<string, JobAssessment> jobs)
+    /// <param name="others">What may be said of other customers' gearboxes; null for nothing.</param>
+    public static IReadOnlyList<TrendAssessment> Of(Unit unit, LifeAssessment lives, IReadOnlyDictionary<string, JobAssessment> jobs, OtherUnits? others = null)
     {
         ArgumentNullException.ThrowIfNull(unit);
         ArgumentNullException.ThrowIfNull(lives);
@@ -20,11 +21,11 @@ public static class UnitTrends
         JobAssessment[] own = [.. lives.Book.JobsOf(unit.Id).Select(j => jobs[j.Number])];
         return
         [
-            .. lives.Book.GearboxOf(unit).Parts.SelectMany(p => p.Measures.Select(m => Of(unit, p, m, lives, own))).OfType<TrendAssessment>(),
+            .. lives.Book.GearboxOf(unit).Parts.SelectMany(p => p.Measures.Select(m => Of(unit, p, m, lives, own, others?.Of(unit.Id, p.Id, m.Id)))).OfType<TrendAssessment>(),
         ];
     }
 
-    private static TrendAssessment? Of(Unit unit, Part part, Measure measure, LifeAssessment lives, JobAssessment[] jobs)
+    private static TrendAssessment? Of(Unit unit, Part part, Measure measure, LifeAssessment lives, JobAssessment[] jobs, TypeWear? others)
     {
         var known = lives.LastUse(unit);
         if (lives.Ledger.InPlace(unit.Id, part.Id) is not { } life || life.UseAt(unit.Id, known.Use) is not { } now)
@@ -44,12 +45,32 @@ public static class UnitTrends
             return null;
         }
 
+        var type = life is { TotalIsWhole: true, IsDoubtful: false } ? others : null;
         var result = life.IsDoubtful
             ? null
             : Useful(Fit(readings, measure, life, now.Amount), readings);
+        if (result is WearTrendUnsaid { Reason: WearTrendUnsaidReason.OneReading or WearTrendUnsaidReason.TwoReadings or WearTrendUnsaidReason.OneUse or WearTrendUnsaidReason.Vague } && type is not null)
+        {
+            result = Pooled(readings, measure, type, now.Amount) is { } pooled && Useful(pooled, readings) is WearTrendLine useful ? useful : result;
+        }
+
+        var relative = type is null ? null : RelativeRate.Of(
+            [.. readings.Select(r => new WearReading(r.PartUse, r.Measured.Wear.ShareUsed.Value))],
+            type,
+            readings.Max(r => r.Measured.Wear.ShareUsed.StandardUncertainty));
         return new TrendAssessment(
             part, measure, life, readings, now, known.Date, result,
-            result is WearTrendLine line ? LookAgain.Of(line, lives.UseOf(unit), known.Date) : null);
+            result is WearTrendLine line ? LookAgain.Of(line, lives.UseOf(unit), known.Date) : null)
+        {
+            Relative = relative is { Differs: true } ? relative : null,
+            Others = type?.Units ?? 0,
+        };
+    }
+
+    private static WearTrendLine? Pooled(TrendReading[] readings, Measure measure, TypeWear others, double now)
+    {
+        var (points, limit, choices) = Points(readings, measure, now);
+        return PooledTrend.Of(points, limit, others, choices);
     }
 
     // A part that was measured as serviceable is not called in by bounds that only say how little is known.
@@ -62,14 +83,20 @@ public static class UnitTrends
     // is held to it only when there is no other way.
     private static WearTrendResult Fit(TrendReading[] readings, Measure measure, PartLife life, double now)
     {
-        WearReading[] points = [.. readings.Select(r => new WearReading(r.PartUse, r.Measured.Wear.Measured.Value.InSi()))];
-        var limit = WearLimit.Between(measure.New.InSi(), measure.Limit.InSi());
-        var zero = measure.New.Like(0).InSi();
-        var uncertainty = readings.Max(r => r.Measured.Wear.Measured.StandardUncertainty.InSi() - zero);
-        var choices = new WearTrendChoices { UseNow = now, ReadingUncertainty = Math.Max(0, uncertainty) };
+        var (points, limit, choices) = Points(readings, measure, now);
         var free = WearTrend.Of(points, limit, choices);
         return free is WearTrendUnsaid { Reason: WearTrendUnsaidReason.TwoReadings } && life.TotalIsWhole
             ? WearTrend.Of(points, limit, choices with { ThroughNewValue = true }) is WearTrendLine held && held.LookAgainWithin > 0 ? held : free
             : free;
+    }
+
+    private static (WearReading[] Points, WearLimit Limit, WearTrendChoices Choices) Points(TrendReading[] readings, Measure measure, double now)
+    {
+        var zero = measure.New.Like(0).InSi();
+        var uncertainty = readings.Max(r => r.Measured.Wear.Measured.StandardUncertainty.InSi() - zero);
+        return (
+            [.. readings.Select(r => new WearReading(r.PartUse, r.Measured.Wear.Measured.Value.InSi()))],
+            WearLimit.Between(measure.New.InSi(), measure.Limit.InSi()),
+            new WearTrendChoices { UseNow = now, ReadingUncertainty = Math.Max(0, uncertainty) });
     }
 }

@@ -32,6 +32,8 @@ internal sealed record CachedBook(
 /// <param name="Jobs">Its jobs.</param>
 /// <param name="Newest">The newest day of anything done in its jobs; null without any.</param>
 /// <param name="Problems">What is wrong or worth knowing in it.</param>
+/// <param name="Wear">What its units tell of wear.</param>
+/// <param name="Others">What its pages say of other customers' gearboxes, see <see cref="OtherUnits.Text"/>.</param>
 internal sealed record CachedSlice(
     ContentHash? Mark,
     int Outputs,
@@ -39,7 +41,9 @@ internal sealed record CachedSlice(
     IReadOnlyList<string> Units,
     IReadOnlyList<KnownJob> Jobs,
     DateOnly? Newest,
-    IReadOnlyList<Problem> Problems)
+    IReadOnlyList<Problem> Problems,
+    IReadOnlyList<WearTally> Wear,
+    string Others)
 {
     /// <summary>The name of the slice.</summary>
     public string Name => Slice.NameOf(Units[0]);

@@ -1,5 +1,6 @@
 using Layshaft.Book.Places;
 using Layshaft.Book.Problems;
+using Layshaft.Engineering.Life;
 using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Publishing.Links;
@@ -83,6 +84,25 @@ internal static class SliceCacheFormat
         });
         to.Write(slice.Newest?.DayNumber ?? -1);
         Write(to, slice.Problems);
+        to.WriteAll(slice.Wear, unit =>
+        {
+            to.WriteTexts([unit.Unit, unit.Gearbox]);
+            to.Write((int)unit.Counted);
+            to.WriteTexts(unit.Owners);
+            to.WriteAll(unit.Measures, measured =>
+            {
+                to.WriteTexts([measured.Part, measured.Measure]);
+                to.Write(measured.Uncertainty);
+                to.WriteAll(measured.Readings, reading =>
+                {
+                    to.Write(reading.Day.DayNumber);
+                    to.Write(reading.Life);
+                    to.Write(reading.Use);
+                    to.Write(reading.Share);
+                });
+            });
+        });
+        to.Write(slice.Others);
     }
 
     private static CachedSlice ReadSlice(BinaryReader from)
@@ -97,8 +117,14 @@ internal static class SliceCacheFormat
             from.ReadAll(() => new KnownJob(
                 from.ReadString(), from.ReadHash(), from.ReadBoolean(), new JobLinks(from.ReadString(), from.ReadTexts(), from.ReadTexts(), from.ReadTexts()))),
             from.ReadInt32() is >= 0 and var day ? DateOnly.FromDayNumber(day) : null,
-            ReadProblems(from));
+            ReadProblems(from),
+            from.ReadAll(() => from.ReadTexts() is [var unit, var gearbox] ? new WearTally(unit, gearbox, (UseMeasure)from.ReadInt32(), from.ReadTexts(), from.ReadAll(() => ReadWear(from))) : throw new FormatException()),
+            from.ReadString());
     }
+
+    private static MeasuredWear ReadWear(BinaryReader from) => from.ReadTexts() is [var part, var measure]
+        ? new(part, measure, from.ReadDouble(), from.ReadAll(() => new DatedReading(DateOnly.FromDayNumber(from.ReadInt32()), from.ReadInt32(), from.ReadDouble(), from.ReadDouble())))
+        : throw new FormatException();
 
     private static void Write(BinaryWriter to, IReadOnlyList<Problem> problems) => to.WriteAll(problems, problem =>
     {

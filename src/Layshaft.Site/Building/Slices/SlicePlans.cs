@@ -18,6 +18,11 @@ namespace Layshaft.Site.Building.Slices;
 /// <param name="Kept">Its files, where the site has them all already; null where it was read.</param>
 internal sealed record PlannedSlice(CachedSlice Record, IReadOnlyList<PlannedOutput> Outputs, UnchangedGroup? Kept);
 
+/// <summary>A slice of the book of which all is known but what its pages may say of other slices.</summary>
+/// <param name="Record">What is kept of it, as long as that does not change.</param>
+/// <param name="Plan">Plans its files; null when something stops it.</param>
+internal sealed record KnownSlice(CachedSlice Record, Func<OtherUnits, PlannedSlice?> Plan);
+
 /// <summary>Plans the files of slices: from what is known of a slice where it has not changed, and else by reading it. For many threads at once.</summary>
 /// <param name="files">The book's files.</param>
 /// <param name="reader">Reads slices.</param>
@@ -42,29 +47,28 @@ internal sealed class SlicePlans(IBookFiles files, SliceReader reader, TemplateE
     /// <summary>How many slices were read, because nothing or something else was known of them.</summary>
     public int SlicesRead => _slicesRead;
 
-    /// <summary>Plans the files of a slice.</summary>
+    /// <summary>Gets to know a slice.</summary>
     /// <param name="slice">The slice.</param>
     /// <param name="mark">Its mark; null where it has none that can be relied on.</param>
-    /// <returns>What is kept of the slice, and its files; null when something stops it.</returns>
+    /// <returns>What is kept of the slice, and how to plan its files; null when something stops it.</returns>
     /// <exception cref="IOException">A file cannot be read.</exception>
-    public PlannedSlice? Of(Slice slice, ContentHash? mark)
+    public KnownSlice? Of(Slice slice, ContentHash? mark)
     {
-        var planned = mark is { } known && memory.Slices.Recall(known) is { } record && Has(record) ? Kept(record, () => slice) : Read(slice, mark);
+        var known = mark is { } m && memory.Slices.Recall(m) is { } record ? Of(record, () => slice) : Read(slice, mark);
         foreach (var file in slice.Files(files))
         {
             // Where nobody opens a picture, the next publish is to know all the same whether it is as it was.
             memory.Files.See(file);
         }
 
-        return planned;
+        return known;
     }
 
-    /// <summary>Plans the files of a slice that is as it was kept.</summary>
+    /// <summary>Gets to know a slice that is as it was kept.</summary>
     /// <param name="kept">What is kept of it.</param>
     /// <param name="slice">The slice, for when files of it have to be made all the same.</param>
-    /// <returns>What is kept of the slice, and its files; null when something stops it.</returns>
-    /// <exception cref="IOException">A file cannot be read.</exception>
-    public PlannedSlice? Of(CachedSlice kept, Func<Slice> slice) => Has(kept) ? Kept(kept, slice) : Read(slice(), kept.Mark);
+    public KnownSlice Of(CachedSlice kept, Func<Slice> slice) => new(
+        kept, others => kept.Others == others.Text && Has(kept) ? Kept(kept, slice, others) : Read(slice(), kept.Mark)?.Plan(others));
 
     /// <summary>How many files of a group the site has, without those that are made again in any case.</summary>
     /// <param name="group">The group's name.</param>
@@ -73,13 +77,13 @@ internal sealed class SlicePlans(IBookFiles files, SliceReader reader, TemplateE
     // Whether the site has all files of a slice.
     private bool Has(CachedSlice record) => CountOf(record.Name) == record.Outputs;
 
-    private PlannedSlice Kept(CachedSlice record, Func<Slice> slice)
+    private PlannedSlice Kept(CachedSlice record, Func<Slice> slice, OtherUnits others)
     {
-        var (group, make) = Making(record.Name, slice);
+        var (group, make) = Making(record.Name, slice, others);
         return new(record, [], new UnchangedGroup(group, make));
     }
 
-    private PlannedSlice? Read(Slice slice, ContentHash? mark)
+    private KnownSlice? Read(Slice slice, ContentHash? mark)
     {
         Interlocked.Increment(ref _slicesRead);
         var problems = new ProblemList();
@@ -91,7 +95,7 @@ internal sealed class SlicePlans(IBookFiles files, SliceReader reader, TemplateE
         var book = composition.Book;
         PlanInput[] inputs = [hashes.InputOf("slice of the book", slice.Texts(files), composition.Pictures), site];
         var scope = new PageScope(slice.Name, inputs, () => composition);
-        (string Path, ContentHash Key)[] outputs = [.. FilesOf(composition, slice, scope).Select(f => (f.Path, f.Key))];
+        (string Path, ContentHash? OwnKey)[] outputs = [.. FilesOf(composition, slice, scope).Select(f => (f.Path, f.OwnKey))];
         _readSlices.Hold(slice.Name, composition);
         var record = new CachedSlice(
             mark,
@@ -100,8 +104,10 @@ internal sealed class SlicePlans(IBookFiles files, SliceReader reader, TemplateE
             [.. slice.Units.Select(u => u.Id)],
             [.. book.Jobs.Select(j => Known(j, book))],
             BookDay.OfJobs(book.Jobs),
-            problems.InOrder());
-        return new(record, Plan(slice, outputs), null);
+            problems.InOrder(),
+            WearTally.Of(composition.Assessment),
+            string.Empty);
+        return new(record, Planning(slice, record, inputs, outputs));
     }
 
     private KnownJob Known(Job job, ShopBook book)
@@ -111,18 +117,19 @@ internal sealed class SlicePlans(IBookFiles files, SliceReader reader, TemplateE
     }
 
     // In a method of its own, as is what it leaves behind: that must not hold what was read of the slice.
-    private PlannedOutput[] Plan(Slice slice, (string Path, ContentHash Key)[] outputs)
+    private Func<OtherUnits, PlannedSlice?> Planning(Slice slice, CachedSlice record, PlanInput[] inputs, (string Path, ContentHash? OwnKey)[] outputs) => others =>
     {
-        var (group, make) = Making(slice.Name, Just(slice));
-        return [.. outputs.Select((o, i) => new PlannedOutput(o.Path, o.Key, make) { Group = group, Turn = i })];
-    }
+        var key = PlannedOutput.KeyOf(ProgramFingerprint.Value, [.. inputs, new PlanInput("other gearboxes", others.Text)]);
+        var (group, make) = Making(slice.Name, Just(slice), others);
+        return new(record with { Others = others.Text }, [.. outputs.Select((o, i) => new PlannedOutput(o.Path, o.OwnKey ?? key, make) { Group = group, Turn = i })], null);
+    };
 
     private static Func<Slice> Just(Slice slice) => () => slice;
 
     // What was read of many slices is let go here, and read again when the first of the files is to be made. The outputs are not held either.
-    private (OutputGroup Group, OutputMaker Make) Making(string name, Func<Slice> slice)
+    private (OutputGroup Group, OutputMaker Make) Making(string name, Func<Slice> slice, OtherUnits others)
     {
-        var scope = new PageScope(name, [], () => _readSlices.Take(name) ?? reader.ReadAgain(slice()));
+        var scope = new PageScope(name, [], () => (_readSlices.Take(name) ?? reader.ReadAgain(slice())) with { Others = others });
         return (scope.Group, SiteFile.MakerOf(scope, () => FilesOf(scope.Composition, slice(), scope)));
     }
 

@@ -70,7 +70,13 @@ public sealed class SlicedSite
             return null;
         }
 
-        CachedSlice[] records = [.. slices.Select(p => p.Record)];
+        var pool = new WearPool(slices.SelectMany(s => s.Record.Wear), slices.Max(s => s.Record.Newest));
+        if (Each(slices.Count, i => slices[i].Plan(pool.For(slices[i].Record.Units))) is not { } planned)
+        {
+            return null;
+        }
+
+        CachedSlice[] records = [.. planned.Select(p => p.Record)];
         var composition = means.Compose(
             new BookAssessment(book, new Dictionary<string, JobAssessment>(), LifeAssessment.None(book), standing.Gearing, []),
             new PictureIndex(logo is null ? new() : new Dictionary<string, UsablePicture> { [logo.Path] = logo }),
@@ -87,38 +93,39 @@ public sealed class SlicedSite
         SiteFile[] publicFiles = kept is null ? [.. shared.Reference(reference)] : [];
         var readers = standing.IsAsKept ? memory.Slices.Book!.Readers : LinkReaders.Of(composition);
         memory.Slices.Note(standing.ToKeep(readers, reference.Key, kept ?? publicFiles.Length, records));
-        var groups = slices.Select(p => p.Kept).OfType<UnchangedGroup>();
+        var groups = planned.Select(p => p.Kept).OfType<UnchangedGroup>();
         return new SlicedSite(
             standing.Own,
             plans,
             SitePlan.Of(
-                common.Concat(publicFiles).Select((f, i) => f.ToPlan(i)).Concat(slices.SelectMany(p => p.Outputs)),
+                common.Concat(publicFiles).Select((f, i) => f.ToPlan(i)).Concat(planned.SelectMany(p => p.Outputs)),
                 [.. kept is null ? groups : groups.Append(new UnchangedGroup(reference.Group, SiteFile.MakerOf(reference, () => shared.Reference(reference))))],
                 memory.Traces).For(readers),
             [.. problems.InOrder().Concat(records.SelectMany(r => r.Problems).Distinct()).OrderBy(p => p.Place)]);
     }
 
     // All slices, several at once; null when something stops one.
-    private static IReadOnlyList<PlannedSlice>? Slices(SiteWithoutJobs standing, SiteCache memory, SlicePlans plans, PlanInput site)
+    private static IReadOnlyList<KnownSlice>? Slices(SiteWithoutJobs standing, SiteCache memory, SlicePlans plans, PlanInput site)
     {
         if (standing.IsAsKept && UnchangedSlices.Of(standing.Read, standing.Hashes, memory) is { } kept)
         {
-            return Planned(kept.Count, i => kept[i] is var (record, now) && now is null
+            return Each(kept.Count, i => kept[i] is var (record, now) && now is null
                 ? plans.Of(record, () => UnchangedSlices.Outline(record, standing.Read.Book))
                 : plans.Of(now!, standing.Hashes.MarkOf(now!, site)));
         }
 
         return Links(standing.Read, memory.Slices, standing.Hashes) is { } links && Slice.CutAll(standing.Read.Book, links) is { } slices
-            ? Planned(slices.Count, i => plans.Of(slices[i], standing.Hashes.MarkOf(slices[i], site)))
+            ? Each(slices.Count, i => plans.Of(slices[i], standing.Hashes.MarkOf(slices[i], site)))
             : null;
     }
 
-    private static IReadOnlyList<PlannedSlice>? Planned(int count, Func<int, PlannedSlice?> plan)
+    private static IReadOnlyList<T>? Each<T>(int count, Func<int, T?> make)
+        where T : class
     {
-        var slices = new PlannedSlice?[count];
+        var slices = new T?[count];
         Parallel.For(0, count, (i, state) =>
         {
-            slices[i] = plan(i);
+            slices[i] = make(i);
             if (slices[i] is null)
             {
                 state.Stop();

@@ -27,7 +27,7 @@ internal sealed record NowSection(string Key, IReadOnlyList<PartNowView> Parts, 
                 .Select(g => (Worst: g.MaxBy(LastShare)!, Next: g.Where(t => t.Line is not null).MinBy(t => t.Line!.LookAgainWithin)))
                 .Select(p => (p.Worst, p.Next, Grade: GradeOf(p.Worst, composition)))
                 .OrderByDescending(p => p.Grade).ThenByDescending(p => LastShare(p.Worst))
-                .Select(p => View(p.Worst, p.Grade, p.Next is null ? null : section.Inspect(p.Next), composition)),
+                .Select(p => View(p.Worst, p.Grade, p.Next is null ? null : section.Inspect(p.Next), section.Compared(p.Worst), composition)),
         ];
         string[] rest = [.. history.Gearbox.Parts.Where(p => p.Measures.Count > 0 && section.Trends.All(t => t.Part.Id != p.Id)).Select(p => p.Name)];
         return new SectionView(
@@ -50,7 +50,7 @@ internal sealed record NowSection(string Key, IReadOnlyList<PartNowView> Parts, 
         return composition.Assessment.Jobs[last.Job.Number].Findings.FirstOrDefault(f => f.Part.Id == trend.Part.Id)?.Grade ?? last.Measured.Grade.Standing;
     }
 
-    private static PartNowView View(TrendAssessment trend, Grade grade, string? inspect, Composition composition)
+    private static PartNowView View(TrendAssessment trend, Grade grade, string? inspect, string? compared, Composition composition)
     {
         var last = trend.Readings[^1];
         var evidence = Evidence.Of(last.Measured, trend.Part, composition);
@@ -59,7 +59,8 @@ internal sealed record NowSection(string Key, IReadOnlyList<PartNowView> Parts, 
             GradeViews.Of(grade, composition),
             evidence,
             composition.Say("history.now.when", ("job", last.Job.Number), ("use", UseWords.Of(trend.UseNow with { Amount = last.PartUse }, composition)), ("now", UseWords.Of(trend.UseNow, composition))),
-            inspect);
+            inspect,
+            compared);
     }
 }
 
@@ -69,4 +70,5 @@ internal sealed record NowSection(string Key, IReadOnlyList<PartNowView> Parts, 
 /// <param name="Reading">Its most worn measure, as last measured.</param>
 /// <param name="When">By which job, at which usage of the part, and its usage now.</param>
 /// <param name="Inspect">When it is due for inspection; null without a trend.</param>
-internal sealed record PartNowView(string Part, GradeView Grade, Evidence Reading, string When, string? Inspect);
+/// <param name="Compared">How fast it wears against other gearboxes of the type; null if no clear difference is known.</param>
+internal sealed record PartNowView(string Part, GradeView Grade, Evidence Reading, string When, string? Inspect, string? Compared);

@@ -15,7 +15,7 @@ internal sealed class TrendSection(HistoryContext history)
     /// <summary>What is measured on the parts that are in the unit now, the most pressing first.</summary>
     public IReadOnlyList<TrendAssessment> Trends { get; } =
     [
-        .. UnitTrends.Of(history.Unit, history.Lives, history.Composition.Assessment.Jobs)
+        .. UnitTrends.Of(history.Unit, history.Lives, history.Composition.Assessment.Jobs, history.View.IsCurrent ? history.Composition.Others : null)
             .OrderBy(t => t.Line is null).ThenBy(t => t.Line?.LookAgainWithin ?? 0).ThenBy(t => t.Line?.Remaining ?? 0),
     ];
 
@@ -97,9 +97,14 @@ internal sealed class TrendSection(HistoryContext history)
                 ? composition.Say("history.trend.between", ("expected", Amount(trend, line.Remaining)), ("least", Amount(trend, line.LookAgainWithin)), ("most", Amount(trend, Math.Ceiling(latest))))
                 : composition.Say("history.trend.open", ("expected", Amount(trend, line.Remaining)), ("least", Amount(trend, line.LookAgainWithin)));
         yield return Inspect(trend);
-        if (!line.Curve.IsStraight)
+        if (!line.Curve.IsStraight && line.OtherUnits == 0)
         {
             yield return composition.Say(line.Curve.Power > 1 ? "history.trend.faster" : "history.trend.slower");
+        }
+
+        if (line.OtherUnits > 0)
+        {
+            yield return composition.Say("history.trend.pooled", ("count", trend.Readings.Count), ("units", line.OtherUnits), ("date", composition.Figures.Date(composition.Others.Before)));
         }
 
         if (line.Curve.Fit.ThroughOrigin)
@@ -123,6 +128,17 @@ internal sealed class TrendSection(HistoryContext history)
                 ? composition.Say("history.trend.inspect", ("use", Amount(trend, line.LookAgainWithin)), ("date", composition.Figures.Date(by)))
                 : composition.Say("history.trend.inspect_use", ("use", Amount(trend, line.LookAgainWithin)));
     }
+
+    /// <summary>How fast a part wears against other gearboxes of the type, in one sentence; null if no clear difference is known.</summary>
+    public string? Compared(TrendAssessment trend) => trend.Relative is not { } relative ? null : composition.Say(
+        "history.relative",
+        ("ratio", Tenths(Math.Round(relative.Ratio, 1))),
+        ("units", trend.Others),
+        ("low", Tenths(Math.Floor(relative.Bounds.Lower!.Value * 10) / 10)),
+        ("high", Tenths(Math.Ceiling(relative.Bounds.Upper!.Value * 10) / 10)),
+        ("date", composition.Figures.Date(composition.Others.Before)));
+
+    private string Tenths(double number) => composition.Figures.Number(number, 1).Text;
 
     // One sentence for each reason, over the parts that it holds for.
     private IEnumerable<Block> Unsaid()

@@ -50,8 +50,8 @@ public class TypeWearTests
         Gen.Select(Unit.Array[5, 9], Gen.Double[10, 40], Gen.Double[0.05, 0.5], Gen.Double[0.01, 0.3]).Sample((units, use, share, more) =>
         {
             var type = TypeWear.Of(units, 0.02)!;
-            if (PooledTrend.Of([new(use, share)], type, new() { ReadingUncertainty = 0.02 }) is { } less
-                && PooledTrend.Of([new(use, share + more)], type, new() { ReadingUncertainty = 0.02 }) is { } worn)
+            if (PooledTrend.Of([new(use, share)], WearLimit.Share, type, new() { ReadingUncertainty = 0.02 }) is { } less
+                && PooledTrend.Of([new(use, share + more)], WearLimit.Share, type, new() { ReadingUncertainty = 0.02 }) is { } worn)
             {
                 Assert.True(worn.LookAgainWithin <= less.LookAgainWithin);
                 Assert.True(less.LookAgainWithin <= less.Remaining + 1e-9);
@@ -63,7 +63,7 @@ public class TypeWearTests
     public void Without_figures_of_an_instrument_or_several_readings_nothing_is_forecast()
     {
         WearReading[][] single = [.. Enumerable.Range(1, 6).Select(i => new WearReading[] { new(10 * i, 0.1 * i) })];
-        Assert.Null(PooledTrend.Of([new(20, 0.2)], TypeWear.Of(single, 0)!, new()));
+        Assert.Null(PooledTrend.Of([new(20, 0.2)], WearLimit.Share, TypeWear.Of(single, 0)!, new()));
         Assert.Null(RelativeRate.Of([new(20, 0.2)], TypeWear.Of(single, 0)!, 0));
     }
 
@@ -99,7 +99,7 @@ public class TypeWearTests
         {
             var own = Part(count, out var life);
             var others = Enumerable.Range(0, 8).Select(_ => Part(random.Next(1, 4), out var _)).ToArray();
-            if (life > 60 && PooledTrend.Of(own, TypeWear.Of(others, 0.02)!.Rounded(), new() { ReadingUncertainty = 0.02 }) is { } trend)
+            if (life > 60 && PooledTrend.Of(own, WearLimit.Share, TypeWear.Of(others, 0.02)!.Rounded(), new() { ReadingUncertainty = 0.02 }) is { } trend)
             {
                 said++;
                 late += 60 + trend.LookAgainWithin > life ? 1 : 0;

@@ -37,7 +37,7 @@ public sealed class ShopTallyTests
         var whole = ShopTally.Of(DemoBook.Review.Assessment!);
         var job = new KnownJob("jobs/2025/1/job.yaml", new(1, 2, 3, 4), true, new JobLinks("a", ["S-1"], [], ["hill", "ring"]));
         Problem[] problems = [new("code", new Place("jobs/2025/1/job.yaml", 3, 4), "Grün ist es nicht.", "Write it.", Severity.Notice)];
-        var slice = new CachedSlice(new(5, 6, 7, 8), 3, PackedTally.Pack(whole), ["a", "b"], [job], whole.Newest, problems);
+        var slice = new CachedSlice(new(5, 6, 7, 8), 3, PackedTally.Pack(whole), ["a", "b"], [job], whole.Newest, problems, WearTally.Of(DemoBook.Review.Assessment!), "others");
         LinkReader[] readers = [new("customers/key", "customers/old", "a", "second", "Grün", "Blau", new Place("customers/second.yaml", 1, 2)), new("c", "", "u", "a", "A", null, Place.WholeFile("customers/a.yaml"))];
         var book = new CachedBook("standing", "site", problems, [], readers, new(1, 2, 3, 4), 5, [slice, slice with { Mark = null, Newest = null }]);
         using var stream = new MemoryStream();
