@@ -1,5 +1,6 @@
 using System.Globalization;
 using BenchmarkDotNet.Running;
+using Layshaft.Benchmarks;
 using Layshaft.Benchmarks.BigBook;
 using Layshaft.Benchmarks.Coverage;
 using Layshaft.Benchmarks.FirstView;
@@ -21,6 +22,12 @@ if (args is ["book", ..])
     }
 
     BigBookWriter.Write(options);
+    return;
+}
+
+if (args is ["shelf"])
+{
+    ShelfSearchBenchmark.Run();
     return;
 }
 

@@ -58,6 +58,8 @@ public class GuideTests
         Table(text, Customer.Shape);
         Table(text, Gearbox.Shape);
         Table(text, RatioSet.Shape);
+        Table(text, GearChoices.Shape);
+        Table(text, ChangeTimes.Shape);
         Table(text, GearPair.Shape);
         Table(text, DropGears.Shape);
         Table(text, Part.Shape);
@@ -77,6 +79,7 @@ public class GuideTests
         Table(text, Straight.Shape);
         Table(text, Unit.Shape);
         Table(text, Ownership.Shape);
+        Table(text, Kit.Shape);
         Table(text, FittedPart.Shape);
         Table(text, Job.Shape);
         Table(text, Finding.Shape);

@@ -136,6 +136,26 @@ public sealed class GearCommandTests : IDisposable
         }
     }
 
+    [Fact]
+    public void A_change_says_what_it_takes_and_where_the_gears_come_from()
+    {
+        var book = DemoWith("jobs/2026/0631/job.yaml", t => t.Replace("drop_pair: 27/21", "drop_pair: 25/24", StringComparison.Ordinal));
+        using var output = new StringWriter();
+        Assert.Equal(0, Entry.Run(["gear", book, "--unit", "h4-007", "--venue", "hollinscar"], output, new StringWriter()));
+        Assert.Contains("Fit: 27/21 (1.286) with 34/9 (3.778).", output.ToString(), StringComparison.Ordinal);
+        Assert.Contains("To change: drop gears 27/21. 0.4 h with the gearbox in the car.", output.ToString(), StringComparison.Ordinal);
+        Assert.Contains("In the owner's kit: drop gears 27/21.", output.ToString(), StringComparison.Ordinal);
+        Assert.Matches(@"Gain: 0\.\d\d ± 0\.\d\d s a lap", output.ToString());
+        Assert.Contains("Searched: 9936 combinations of gear pairs, drop gears and final drives.", output.ToString(), StringComparison.Ordinal);
+
+        using var json = new StringWriter();
+        Assert.Equal(0, Entry.Run(["gear", book, "--unit", "h4-007", "--venue", "hollinscar", "--json"], json, new StringWriter()));
+        using var read = JsonDocument.Parse(json.ToString());
+        var pair = read.RootElement.GetProperty("change").GetProperty("pairs")[0];
+        Assert.Equal(("27/21", "Kit"), (pair.GetProperty("pair").GetString(), pair.GetProperty("source").GetString()));
+        Assert.Contains(read.RootElement.GetProperty("choices").EnumerateArray(), c => c.GetProperty("gear_pairs").ValueKind == JsonValueKind.Array);
+    }
+
     [Theory]
     [InlineData("saloon-4", "brackwater", null, null, "The book has no car 'saloon-4'. Did you mean 'saloon-44'?")]
     [InlineData("saloon-44", "brakwater", null, null, "The book has no venue 'brakwater'. Did you mean 'brackwater'?")]

@@ -35,6 +35,7 @@ internal static class GearboxChecks
             MeshChecks.Pairs(check, drop.Cut, drop.Pairs, drop.Origin.At("pairs"));
         }
 
+        GearChoiceChecks.Run(check, box, box.GearPairs);
         foreach (var part in box.Parts)
         {
             PartOf(check, box, part);
@@ -69,21 +70,26 @@ internal static class GearboxChecks
 
     private static void Ratios(Checker check, Gearbox box, RatioSet set)
     {
-        for (var i = 1; i < set.Gears.Count; i++)
-        {
-            if ((long)set.Gears[i].Driven * set.Gears[i - 1].Driver >= (long)set.Gears[i - 1].Driven * set.Gears[i].Driver)
-            {
-                check.Problems.Add(
-                    "gears-out-of-order",
-                    set.Origin.At("gears"),
-                    $"Gear {i + 1} ({set.Gears[i]}) is not taller than gear {i} ({set.Gears[i - 1]}).",
-                    "Write first gear first, each as driven/driver.");
-            }
-        }
-
+        InOrder(check, set.Gears, set.Origin.At("gears"));
         if (box.MainGears is { } cut)
         {
             MeshChecks.Pairs(check, cut, set.Gears, set.Origin.At("gears"));
+        }
+    }
+
+    /// <summary>Each gear must be longer than the one before.</summary>
+    public static void InOrder(Checker check, IReadOnlyList<Teeth> gears, Place place)
+    {
+        for (var i = 1; i < gears.Count; i++)
+        {
+            if ((long)gears[i].Driven * gears[i - 1].Driver >= (long)gears[i - 1].Driven * gears[i].Driver)
+            {
+                check.Problems.Add(
+                    "gears-out-of-order",
+                    place,
+                    $"Gear {i + 1} ({gears[i]}) is not taller than gear {i} ({gears[i - 1]}).",
+                    "Write first gear first, each as driven/driver.");
+            }
         }
     }
 

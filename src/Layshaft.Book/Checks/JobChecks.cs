@@ -31,7 +31,7 @@ internal static class JobChecks
             EstimateChecks.Run(check, job, box);
             OfferChecks.Run(check, job);
             ApprovalChecks.Run(check, job);
-            Gearing(check, job, box);
+            Gearing(check, job, unit!, box);
             foreach (var renewal in job.Renewed)
             {
                 check.Names(renewal.Part, box.Parts.Select(p => p.Id), renewal.Origin.At("part"), "part", box.Name);
@@ -119,17 +119,18 @@ internal static class JobChecks
         }
     }
 
-    private static void Gearing(Checker check, Job job, Gearbox box)
+    private static void Gearing(Checker check, Job job, Unit unit, Gearbox box)
     {
-        UnitChecks.DropPair(check, box, job.DropPair, job.Origin.At("drop_pair"));
-        UnitChecks.FinalDrive(check, box, job.FinalDrive, job.Origin.At("final_drive"));
+        GearChoiceChecks.Fitted(check, job, unit, box);
+        UnitChecks.DropPair(check, box, unit, job.DropPair, job.Origin.At("drop_pair"));
+        UnitChecks.FinalDrive(check, box, unit, job.FinalDrive, job.Origin.At("final_drive"));
         foreach (var plan in (EventPlan?[])[job.LastEvent, job.NextEvent])
         {
             if (plan is not null)
             {
                 check.Refers(plan.Venue, check.Draft.Venues, plan.Origin.At("venue"), "venue");
-                UnitChecks.DropPair(check, box, plan.DropPair, plan.Origin.At("drop_pair"));
-                UnitChecks.FinalDrive(check, box, plan.FinalDrive, plan.Origin.At("final_drive"));
+                UnitChecks.DropPair(check, box, unit, plan.DropPair, plan.Origin.At("drop_pair"));
+                UnitChecks.FinalDrive(check, box, unit, plan.FinalDrive, plan.Origin.At("final_drive"));
                 if (check.Draft.Venues.Get(plan.Venue) is { } venue)
                 {
                     CornerChecks.Run(check, plan.Corners, venue);

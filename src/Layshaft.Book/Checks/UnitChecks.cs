@@ -23,8 +23,13 @@ internal static class UnitChecks
         if (check.Draft.Gearboxes.Get(unit.Gearbox) is { } box)
         {
             check.Names(unit.RatioSet, box.RatioSets.Select(r => r.Id), unit.Origin.At("ratio_set"), "ratio set", box.Name);
-            DropPair(check, box, unit.DropPair, unit.Origin.At("drop_pair"));
-            FinalDrive(check, box, unit.FinalDrive, unit.Origin.At("final_drive"));
+            DropPair(check, box, unit, unit.DropPair, unit.Origin.At("drop_pair"));
+            FinalDrive(check, box, unit, unit.FinalDrive, unit.Origin.At("final_drive"));
+            foreach (var kit in unit.Owners.Select(o => o.Kit).OfType<Kit>())
+            {
+                GearChoiceChecks.Kit(check, box, kit);
+            }
+
             Efficiencies(check, unit, box);
             check.Unique(unit.Fitted, p => p.Part, "fitted parts", "part");
             foreach (var fitted in unit.Fitted)
@@ -82,8 +87,8 @@ internal static class UnitChecks
         }
     }
 
-    /// <summary>A drop pair that the gearbox has.</summary>
-    public static void DropPair(Checker check, Gearbox box, Teeth? pair, Place place)
+    /// <summary>A drop pair that the gearbox or an owner's kit has.</summary>
+    public static void DropPair(Checker check, Gearbox box, Unit unit, Teeth? pair, Place place)
     {
         if (pair is not { } teeth)
         {
@@ -97,18 +102,20 @@ internal static class UnitChecks
         }
 
         var swapped = new Teeth(teeth.Driven, teeth.Driver);
-        if (!drop.Pairs.Contains(teeth) && !(drop.Swappable && drop.Pairs.Contains(swapped)))
+        Teeth[] known = [.. drop.Pairs, .. unit.Owners.SelectMany(o => o.Kit?.DropPairs ?? [])];
+        if (!known.Contains(teeth) && !(drop.Swappable && known.Contains(swapped)))
         {
-            check.Problems.Add("no-such-pair", place, $"{box.Name} has no drop pair {teeth}.", $"In stock: {string.Join(", ", drop.Pairs)}.");
+            check.Problems.Add("no-such-pair", place, $"{box.Name} has no drop pair {teeth}.", $"In stock: {string.Join(", ", known)}.");
         }
     }
 
-    /// <summary>A final drive that the gearbox has.</summary>
-    public static void FinalDrive(Checker check, Gearbox box, Teeth? pair, Place place)
+    /// <summary>A final drive that the gearbox or an owner's kit has.</summary>
+    public static void FinalDrive(Checker check, Gearbox box, Unit unit, Teeth? pair, Place place)
     {
-        if (pair is { } teeth && !box.FinalDrives.Contains(teeth))
+        Teeth[] known = [.. box.FinalDrives, .. unit.Owners.SelectMany(o => o.Kit?.FinalDrives ?? [])];
+        if (pair is { } teeth && !known.Contains(teeth))
         {
-            check.Problems.Add("no-such-pair", place, $"{box.Name} has no final drive {teeth}.", $"In stock: {string.Join(", ", box.FinalDrives)}.");
+            check.Problems.Add("no-such-pair", place, $"{box.Name} has no final drive {teeth}.", $"In stock: {string.Join(", ", known)}.");
         }
     }
 }

@@ -63,13 +63,15 @@ public sealed record Unit(
 /// <param name="Origin">Where it stands.</param>
 /// <param name="Customer">Whose it is.</param>
 /// <param name="From">From this day.</param>
-public sealed record Ownership(Origin Origin, string Customer, DateOnly From) : IPlaced
+/// <param name="Kit">The owner's own gears for the unit; null for none.</param>
+public sealed record Ownership(Origin Origin, string Customer, DateOnly From, Kit? Kit = null) : IPlaced
 {
     /// <summary>How it is written.</summary>
     public static RecordShape<Ownership> Shape { get; } = new("an owner", "Owner of a unit from a date on.", f => new Ownership(
         f.Origin,
         f.Required("customer", Scalars.Id.Like("penhallow"), "Customer: a file in customers/, without .yaml."),
-        f.Required("from", Scalars.Date, "First day of ownership.")));
+        f.Required("from", Scalars.Date, "First day of ownership."),
+        f.Optional("kit", Records.Kit.Shape, "The owner's own gears for this unit, besides the fitted ones.")));
 }
 
 /// <summary>A part in a unit when the book begins.</summary>

@@ -60,7 +60,8 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
     private void Inside()
     {
         Line();
-        Line($"# Fitted: ratio set {Story.Unit.RatioSet}{Gears(", ").Replace("_", " ", StringComparison.Ordinal)}");
+        var changed = Story.Teeth.Ratios is { } ratios && !ratios.Gears.SequenceEqual(Story.Gearbox.RatioSetOf(Story.Unit.RatioSet)!.Gears) ? $" with gears [{string.Join(", ", ratios.Gears)}]" : "";
+        Line($"# Fitted: ratio set {Story.Unit.RatioSet}{changed}{Gears(", ").Replace("_", " ", StringComparison.Ordinal)}");
         foreach (var (part, (renewal, job)) in Story.Renewed.OrderBy(r => r.Key, StringComparer.Ordinal))
         {
             Line($"#   {part}: {(renewal.Serial is { } serial ? serial + ", " : "")}fitted in job {job.Number} at {job.Use}{(renewal.Use is { } brought ? $", with {brought} of earlier usage" : "")}");

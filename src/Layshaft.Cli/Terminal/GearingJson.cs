@@ -28,6 +28,8 @@ internal static class GearingJson
             fitted = answer.Advice.Fitted is { } fitted ? Name(fitted.Set) : null,
             keeps_fitted = answer.Advice.KeepsFitted,
             gain = answer.Advice.Gain is { } gain ? Of(gain) : null,
+            combinations_searched = answer.Case.Combinations,
+            change = answer.Advice is { KeepsFitted: false, Recommended: { } chosen } && GearChange.Of(answer.Case, chosen.Set) is { } change ? Of(change) : null,
             as_good = answer.Advice.AsGood.Select(c => Name(c.Set)),
             limits_exceeded = Eng.LimitShortfall.Of(answer.Ranking).Select(s => new
             {
@@ -48,6 +50,7 @@ internal static class GearingJson
 
     private static object Of(Eng.GearingCandidate c, GearingAnswer answer) => new
     {
+        gear_pairs = c.Set.Gears?.Pairs.Select(g => Mesh(g, g.Ratio)),
         drop_pair = c.DropPair is { } pair ? Mesh(pair, pair.Ratio) : null,
         final_drive = Mesh(c.FinalDrive.Teeth, c.FinalDrive.Ratio),
         finishes = c.IsFinished,
@@ -66,7 +69,14 @@ internal static class GearingJson
         cautions = c.Cautions.Select(x => x.Kind.ToString()),
     };
 
-    private static object Name(Eng.GearSet set) => new { drop_pair = set.DropPair?.ToString(), final_drive = set.FinalDrive.ToString() };
+    private static object Name(Eng.GearSet set) => new { gear_pairs = set.Gears?.Pairs.Select(g => g.ToString()), drop_pair = set.DropPair?.ToString(), final_drive = set.FinalDrive.ToString() };
+
+    private static object Of(GearChange change) => new
+    {
+        labour = change.Labour is { } labour ? Figure(labour.Hours, "h", 2) : null,
+        box_out = change.BoxOut,
+        pairs = change.Pairs.Select(p => new { what = p.What.ToString(), gear = p.Gear > 0 ? p.Gear : (int?)null, pair = p.Pair?.ToString(), source = p.Source.ToString() }),
+    };
 
     private static object Of(Eng.TimeDifference time) => new
     {

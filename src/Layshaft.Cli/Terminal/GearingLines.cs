@@ -33,8 +33,13 @@ internal sealed class GearingLines(SpeedUnit speed)
             }
         }
 
-        TextTable.Write([s_head, .. rows], output);
+        TextTable.Write([answer.Case.GearPairs.Count > 0 ? [.. s_head, "changed gear pairs"] : s_head, .. rows], output);
         var choices = ranked.Count(c => c.IsStocked);
+        if (answer.Case.Combinations is > 0 and var searched)
+        {
+            output.WriteLine($"Searched: {Number(searched, "0")} combinations of gear pairs, drop gears and final drives. Listed are the fastest for each amount of work, and all with the fitted pairs.");
+        }
+
         output.WriteLine(choices > FirstRows ? $"The first {FirstRows} of {choices} combinations in stock." : $"{choices} combinations in stock.");
         output.WriteLine();
         foreach (var line in Rests(answer))
@@ -59,7 +64,12 @@ internal sealed class GearingLines(SpeedUnit speed)
             yield break;
         }
 
-        yield return advice.KeepsFitted ? $"Fit: keep what is fitted, {Gears(best)}." : $"Fit: {Gears(best)}. {Work(best, advice.Fitted)}";
+        yield return advice.KeepsFitted ? $"Fit: keep what is fitted, {Gears(best)}." : $"Fit: {Gears(best, answer)}.";
+        foreach (var line in advice.KeepsFitted ? [] : Change(best, answer))
+        {
+            yield return line;
+        }
+
         if (!advice.KeepsFitted && advice.Fitted is { } old)
         {
             yield return old.IsUsable && advice.Gain is { } gain ? $"Gain: {Difference(gain.Value, gain)} a lap on the fitted gears."
@@ -78,7 +88,7 @@ internal sealed class GearingLines(SpeedUnit speed)
 
         foreach (var caution in best.Cautions)
         {
-            yield return $"Caution, {Gears(best)}: {Words(caution)}";
+            yield return $"Caution, {Gears(best, answer)}: {Words(caution)}";
         }
 
         if (answer.Checked is { } asked && asked.Set != best.Set)
@@ -97,8 +107,8 @@ internal sealed class GearingLines(SpeedUnit speed)
         foreach (var day in better)
         {
             yield return day.Loss is { } loss
-                ? $"With {Change(day.Change)}: {Gears(day.Set)} is better by {Difference(loss.Value, loss)} a lap."
-                : $"With {Change(day.Change)}: {Gears(day.Set)}; {Gears(best)} cannot complete the lap.";
+                ? $"With {Change(day.Change)}: {Gears(day.Set, answer)} is better by {Difference(loss.Value, loss)} a lap."
+                : $"With {Change(day.Change)}: {Gears(day.Set, answer)}; {Gears(best, answer)} cannot complete the lap.";
         }
 
         string[] same = [.. answer.Ranking.Changes.Where(c => !better.Any(b => b.Change == c.Change)).Select(c => Change(c.Change))];
@@ -138,6 +148,7 @@ internal sealed class GearingLines(SpeedUnit speed)
         Number(c.OnLimiter.Seconds, "0.0") + " s",
         string.Join(", ", c.CornersBetweenGears.Select(s => answer.Case.Track.Before(s)?.Corner).OfType<string>()) is { Length: > 0 } corners ? corners : "none",
         Limits(c),
+        .. answer.Case.GearPairs.Count > 0 ? [Pairs(c, answer)] : Array.Empty<string>(),
     ];
 
     private static string Place(Eng.GearingCandidate c, int index) => c.PassedLimits.Count > 0 ? "do not use" : Number(index + 1, "0");
@@ -172,10 +183,48 @@ internal sealed class GearingLines(SpeedUnit speed)
         yield return "The makers' manuals and the event's regulations take precedence.";
     }
 
-    private static string Work(Eng.GearingCandidate best, Eng.GearingCandidate? fitted) => fitted is null ? string.Empty
-        : best.FinalDrive == fitted.FinalDrive ? "To change: the drop gears only."
-        : best.DropPair == fitted.DropPair ? "To change: the final drive only."
-        : "To change: drop gears and final drive.";
+    private static IEnumerable<string> Change(Eng.GearingCandidate best, GearingAnswer answer)
+    {
+        if (GearChange.Of(answer.Case, best.Set) is not { } change)
+        {
+            yield break;
+        }
+
+        var time = change.Labour is { } labour
+            ? $" {Number(labour.Hours, "0.#")} h {(change.BoxOut ? "at the bench, with the gearbox out of the car" : "with the gearbox in the car")}."
+            : string.Empty;
+        yield return $"To change: {Names(change.Pairs)}.{time}";
+        foreach (var source in change.Pairs.GroupBy(p => p.Source).OrderBy(g => g.Key))
+        {
+            yield return source.Key switch
+            {
+                GearSource.Fitted => $"Already fitted, to be swapped over: {Names(source)}.",
+                GearSource.Kit => $"In the owner's kit: {Names(source)}.",
+                _ => $"On the workshop's shelf, to be bought or borrowed: {Names(source)}.",
+            };
+        }
+    }
+
+    private static string Names(IEnumerable<NewPair> pairs) => string.Join(", ", pairs.Select(p => p.What switch
+    {
+        ChangedGears.GearPair => $"gear {p.Gear} {p.Pair}",
+        ChangedGears.DropGears => $"drop gears {p.Pair}",
+        _ => $"final drive {p.Pair}",
+    }));
+
+    // The pairs in the box that differ from the fitted ones, before drop gears and final drive.
+    private static string Gears(Eng.GearingCandidate c, GearingAnswer answer)
+    {
+        var pairs = Pairs(c, answer);
+        return pairs.Length > 0 ? $"{pairs}, {Gears(c)}" : Gears(c);
+    }
+
+    private static string Pairs(Eng.GearingCandidate c, GearingAnswer answer)
+    {
+        var made = answer.Case;
+        var gears = made.Car.Drivetrain.With(c.Set).Gears;
+        return string.Join(", ", made.Car.Drivetrain.GearsThatDiffer(made.Fitted!, c.Set).Select(g => $"gear {g} {Pair(gears[g - 1].Pairs[0])}"));
+    }
 
     private static string Limits(Eng.GearingCandidate c) => string.Join(", ", c.PassedLimits.Select(p => p.Change is { } change ? $"{Limit(p.Caution.Kind)} (with {Change(change)})" : Limit(p.Caution.Kind)));
 

@@ -16,9 +16,18 @@ public sealed record FittedTeeth(RatioSet? Ratios, Teeth? DropPair, Teeth FinalD
         ArgumentNullException.ThrowIfNull(job);
         Job[] sofar = [.. book.JobsOf(job.Unit.Id).Where(j => j.Received <= job.Job.Received).OrderBy(j => j.Received)];
         return new FittedTeeth(
-            job.Gearbox.RatioSetOf(job.Unit.RatioSet),
+            RatiosAfter(job.Gearbox, job.Unit, sofar),
             sofar.LastOrDefault(j => j.DropPair is not null)?.DropPair ?? job.Unit.DropPair,
             sofar.LastOrDefault(j => j.FinalDrive is not null)?.FinalDrive ?? job.Unit.FinalDrive);
+    }
+
+    /// <summary>The gears in a unit after some visits: its ratio set with the pairs that the last of them to say so left in it.</summary>
+    public static RatioSet? RatiosAfter(Gearbox gearbox, Unit unit, IEnumerable<Job> visits)
+    {
+        ArgumentNullException.ThrowIfNull(gearbox);
+        ArgumentNullException.ThrowIfNull(unit);
+        var set = gearbox.RatioSetOf(unit.RatioSet);
+        return visits.LastOrDefault(j => j.Gears.Count > 0) is { } changed && set is not null ? set with { Gears = changed.Gears } : set;
     }
 
     /// <summary>The teeth of a gear; null when neither the ratio set nor the part says.</summary>

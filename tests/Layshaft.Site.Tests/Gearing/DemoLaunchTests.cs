@@ -30,6 +30,6 @@ public class DemoLaunchTests
     {
         var engine = Eng.EngineCurve.Create(points, made.Setup.Car.Engine.Limit, made.Setup.Car.Engine.LowestUseful, made.Setup.Car.Engine.Launch).Require();
         var car = Eng.Car.Create(made.Car.Vehicle, engine, made.Box.Drivetrain, made.Setup.Tyre, made.Car.Conditions).Require();
-        return (made with { Car = car }).Rank().Require().Candidates.ToDictionary(c => $"{c.DropPair} {c.FinalDrive}", c => c.StraightsTime.Seconds, StringComparer.Ordinal);
+        return (made with { Car = car }).Rank().Require().Candidates.Where(c => c.Set.Gears is null).ToDictionary(c => $"{c.DropPair} {c.FinalDrive}", c => c.StraightsTime.Seconds, StringComparer.Ordinal);
     }
 }

@@ -24,7 +24,7 @@ public class DemoRankingTests
                 foreach (var candidate in candidates.Where((_, i) => i % (change.Key == "planned" ? 1 : 8) == 0))
                 {
                     runs++;
-                    AssertSame(Eng.VenueRun.For(changed.With(car.Drivetrain.With(candidate.DropPair, candidate.FinalDrive)), course), candidate);
+                    AssertSame(Eng.VenueRun.For(changed.With(car.Drivetrain.With(candidate.Set)), course), candidate);
                 }
             }
         }

@@ -59,7 +59,7 @@ public class GearingMappingTests
         var stock = GearboxStock.Of(box, box.RatioSets[0], new ProblemList())!;
         Assert.Null(Assert.Single(stock.Stock.DropPairs));
         var made = MadeFor("0518");
-        var ranking = (made with { Box = stock, Car = made.Car.With(stock.Drivetrain) }).Rank().Require();
+        var ranking = (made with { Box = stock, Car = made.Car.With(stock.Drivetrain), Fitted = null }).Rank().Require();
         Assert.Equal(4, ranking.Candidates.Count);
         Assert.All(ranking.Candidates, c => Assert.Null(c.DropPair));
     }

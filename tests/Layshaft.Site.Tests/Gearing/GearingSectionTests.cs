@@ -66,6 +66,33 @@ public class GearingSectionTests
         Assert.Equal(s_demo.Figures.Speed(top).Both, section.Gears.Shifts[^1].Never);
     }
 
+    [Fact]
+    public void A_change_is_recommended_only_beyond_doubt_and_says_what_it_takes()
+    {
+        var gearing = s_demo.Assessment.Gearing.For(Job("0438"))!;
+        Assert.False(gearing.Advice.KeepsFitted);
+        Assert.True(gearing.Advice.Gain!.IsResolved && gearing.Advice.Gain.Value > UnitsNet.Duration.Zero);
+        Assert.Equal("27/21", gearing.Advice.Recommended!.DropPair!.ToString());
+        var lines = SectionOf(Job("0438"))!.Lines;
+        Assert.Contains("To change: drop gears 27/21. 0.4\u202Fh, with the gearbox in the car.", lines);
+        Assert.Contains("In your own kit: drop gears 27/21.", lines);
+        Assert.Contains(lines, l => l.StartsWith("Searched: ", StringComparison.Ordinal));
+    }
+
+    // A change of pairs in the box: two of three come from the owner's kit, and the box must be out.
+    [Fact]
+    public void Pairs_in_the_box_are_named_with_their_source_and_working_time()
+    {
+        var made = s_demo.Assessment.Gearing.For(Job("0438"))!.Case;
+        Eng.ToothPair[] gears = [.. made.Box.Set.Gears.Select(Assessment.Gearing.GearboxStock.PairOf)];
+        var to = made.Fitted! with { Gears = new Eng.GearPairs(gears[0], new(19, 30), new(22, 27), new(24, 24)) };
+        var change = Assessment.Gearing.GearChange.Of(made, to)!;
+        Assert.Equal([2, 3, 4], change.Pairs.Select(p => p.Gear));
+        Assert.Equal(["Kit", "Kit", "Shelf"], change.Pairs.Select(p => p.Source.ToString()));
+        Assert.Equal((4.0, true), (Math.Round(change.Labour!.Value.Hours, 9), change.BoxOut));
+        Assert.StartsWith("gear\u00A02\u00A030/19, gear\u00A03\u00A027/22, gear\u00A04\u00A024/24, ", GearingWords.Short(to, s_demo, made), StringComparison.Ordinal);
+    }
+
     [Theory]
     [MemberData(nameof(Jobs))]
     public void A_recommendation_makes_sense_to_a_person_of_the_trade(string number)
@@ -98,7 +125,8 @@ public class GearingSectionTests
         Assert.True(advice.Gain is { IsResolved: true, Value.Seconds: > 0.1 });
         var section = (GearingSection)GearingSection.Compose(Context(composition, job))!.Model;
         Assert.StartsWith("Fit ", section.Lead, StringComparison.Ordinal);
-        Assert.Contains(section.Lines, l => l.Contains("on the fitted 34/26 with 43/10", StringComparison.Ordinal) && l.Contains(GearingWords.Difference(advice.Gain, composition), StringComparison.Ordinal) && l.Contains("To change: ", StringComparison.Ordinal));
+        Assert.Contains(section.Lines, l => l.Contains("on the fitted 34/26 with 43/10", StringComparison.Ordinal) && l.Contains(GearingWords.Difference(advice.Gain, composition), StringComparison.Ordinal));
+        Assert.Contains(section.Lines, l => l.StartsWith("To change: ", StringComparison.Ordinal));
         Assert.Contains(section.Lines, l => l.StartsWith("The gearbox left us with 33/27 with 39/10", StringComparison.Ordinal));
         Assert.Contains("34/26 with 43/10, fitted", section.Gears!.RankingChart.Markup, StringComparison.Ordinal);
     }

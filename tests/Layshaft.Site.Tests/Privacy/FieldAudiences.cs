@@ -51,7 +51,7 @@ internal static class FieldAudiences
                 instruments[].error_limit instruments[].class instruments[].repeatability instruments[].calibrated instruments[].calibrate_every
                 advice[].when advice[].words
             cars: corners[].corner
-            gearboxes: manual mesh_efficiency input_inertia dog_inertia parts[].id parts[].name parts[].kind parts[].gear parts[].shaft
+            gearboxes: manual gear_pairs[].gear gear_pairs[].pairs[] change_times.drop_gears change_times.final_drive change_times.gear_pair change_times.further_pair change_times.box_out[] mesh_efficiency input_inertia dog_inertia parts[].id parts[].name parts[].kind parts[].gear parts[].shaft
                 parts[].along parts[].width parts[].teeth parts[].measures[].id parts[].measures[].name parts[].measures[].new
                 parts[].measures[].limit parts[].measures[].wear_makes_it parts[].measures[].span parts[].measures[].pin
                 parts[].measures[].gear parts[].measures[].side parts[].measures[].instrument
@@ -75,7 +75,7 @@ internal static class FieldAudiences
                 settings[].found_pack[] settings[].found[] settings[].trial_pack[] settings[].trial[] settings[].pack[]
                 settings[].built[] settings[].instrument settings[].by strip_list.done[] strip_list.signed_by strip_list.on
                 strip_list.left_out[].step strip_list.left_out[].reason build_list.done[] build_list.signed_by build_list.on
-                build_list.left_out[].step build_list.left_out[].reason drop_pair final_drive come_back.after come_back.by
+                build_list.left_out[].step build_list.left_out[].reason gears[] drop_pair final_drive come_back.after come_back.by
                 come_back.reason finished
             """),
         (Audience.Own, """
@@ -87,7 +87,7 @@ internal static class FieldAudiences
                 corners[].venue corners[].corner_speed corners[].exit_speed
             venues: name kind length altitude straights[].name straights[].exit_speed straights[].length straights[].corner
                 straights[].corner_speed straights[].corner_radius straights[].grade straights[].heading
-            units: owners[].from car
+            units: owners[].from car owners[].kit.gear_pairs[].gear owners[].kit.gear_pairs[].pairs[] owners[].kit.drop_pairs[] owners[].kit.final_drives[]
             jobs: complaint driver driving estimate.sent estimate.valid_until estimate.lines[].part estimate.lines[].work
                 estimate.lines[].quantity estimate.lines[].price estimate.lines[].hours estimate.lines[].need
                 estimate.lines[].if_left estimate.lines[].reason estimate.lines[].id estimate.note estimate.if_refused go_ahead.answer go_ahead.on

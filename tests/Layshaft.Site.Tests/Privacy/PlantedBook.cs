@@ -59,6 +59,8 @@ internal static class PlantedBook
               pairs: [29/23, 28/25]
               swappable: yes
               place: output
+            gear_pairs: [ { gear: 4, pairs: [31/24] } ]
+            change_times: { drop_gears: 0.7 h, final_drive: 3.1 h, gear_pair: 2.3 h, further_pair: 0.9 h, box_out: [gear pair, final drive] }
             main_gears: { module: 3 mm, pressure_angle: 20°, centre_distance: 82 mm, face_width: 16 mm }
             output_limit: 9000 rpm
             mesh_efficiency: 98.9 %
@@ -109,7 +111,7 @@ internal static class PlantedBook
             ratio_set: "W:std"
             owners:
               - { customer: "W:first", from: 2023-01-01 }
-              - { customer: "W:second", from: 2025-01-01 }
+              - { customer: "W:second", from: 2025-01-01, kit: { gear_pairs: [ { gear: 3, pairs: [33/21] } ], drop_pairs: [30/23], final_drives: [36/11] } }
             car: "W:quiet"
             in_service: 2023-01-10
             use_at_start: 0 h
@@ -268,6 +270,7 @@ internal static class PlantedBook
         final:
           - { part: "W:ring12", quantity: 1, price: M, need: must, if_left: W, reason: W, id: "W:line" }
           - { work: W, quantity: 1, hours: M, need: should, reason: W }
+        gears: [38/16, 34/19, 32/22, 30/25]
         drop_pair: 28/25
         final_drive: 37/11
         last_event: { venue: "{{venue}}", on: {{year}}-10-01, name: W, laps: 4, temperature: 12 °C, pressure: 1010 hPa, humidity: 50 %, wind: 9 km/h, wind_from: 200°, corners: [ { corner: "W:bend", corner_speed: 57 km/h, exit_speed: 63 km/h } ], drop_pair: 29/23, final_drive: 34/11, note: W }

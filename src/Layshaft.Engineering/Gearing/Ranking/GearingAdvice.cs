@@ -20,7 +20,7 @@ public sealed record GearingAdvice(
 
     /// <summary>
     /// Of the sets that the inputs cannot tell from the fastest within all limits: the fitted one, since it costs no work; else the one of
-    /// least work; then the least time on the limiter; then the fastest.
+    /// least work; then the fewest gears to buy; then the least time on the limiter; then the fastest.
     /// </summary>
     /// <param name="ranking">The ranking.</param>
     /// <param name="fitted">What is fitted; null if it is not known.</param>
@@ -43,6 +43,7 @@ public sealed record GearingAdvice(
         GearingCandidate recommended = asGood
             .Where(candidate => keeps || incumbent is not { IsUsable: true } || candidate.Set == fastest.Set || IsSlower(incumbent, candidate, ranking))
             .OrderBy(candidate => fitted is null ? 0 : ranking.Work(fitted, candidate.Set).Hours)
+            .ThenBy(candidate => ranking.Bought(candidate.Set))
             .ThenBy(candidate => Math.Round(candidate.OnLimiter.Seconds, 1))
             .ThenBy(candidate => candidate.StraightsTime.Seconds)
             .First();

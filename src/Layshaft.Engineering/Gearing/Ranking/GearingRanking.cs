@@ -66,6 +66,10 @@ public sealed class GearingRanking
         return _question.Work.Of(from.DropPair != to.DropPair, from.FinalDrive != to.FinalDrive, GearsThatDiffer(from, to).Count);
     }
 
+    /// <summary>How many gears of a set the owner would have to buy or borrow.</summary>
+    /// <param name="set">The set.</param>
+    public int Bought(GearSet set) => _question.Bought(set);
+
     /// <summary>Time a lap of one set less that of another, with its uncertainty; null if one of them does not finish.</summary>
     /// <param name="one">The one.</param>
     /// <param name="other">The other.</param>

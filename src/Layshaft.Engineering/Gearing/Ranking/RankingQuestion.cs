@@ -21,6 +21,9 @@ public sealed record RankingQuestion(Car Car, Venue Venue, GearingStock Stock)
     /// <summary>Working time to change gears.</summary>
     public ChangeWork Work { get; init; } = ChangeWork.Usual;
 
+    /// <summary>How many gears of a set the owner would have to buy or borrow; the fewer the better where work and time are the same.</summary>
+    public Func<GearSet, int> Bought { get; init; } = _ => 0;
+
     /// <summary>The ways in which the day may differ; the ranking is done again for each.</summary>
     public IReadOnlyList<ConditionChange> Changes { get; init; } = ConditionChange.Usual;
 

@@ -16,8 +16,10 @@ internal sealed class ShelfDay
     private readonly double[] _idealTopMps;
     private readonly double[] _idealMps2;
     private readonly ShelfWindow[] _windows;
+    private readonly int[] _gearsWithShift;
     private readonly double[][,] _shiftRpm; // of each gear and its pair, by the pair of the next gear
     private GearSet? _outside;
+    private GearLimits? _gears; // of the combination in hand
 
     internal ShelfDay(Car car, Venue venue, GearingGuards guards, ShelfPairs pairs, GearingStock stock)
     {
@@ -30,7 +32,8 @@ internal sealed class ShelfDay
         _idealTopMps = Array.ConvertAll(figures, run => run.TopMps);
         _idealMps2 = Array.ConvertAll(_tasks, task => new IdealLaw(_model, task.Road, ideal).At(task.StartMps));
         _windows = Array.ConvertAll(_tasks, _ => new ShelfWindow());
-        _shiftRpm = [.. Enumerable.Range(0, pairs.Gears - 1).Select(ShiftsOf)];
+        _gearsWithShift = [.. Enumerable.Range(0, pairs.Gears - 1)];
+        _shiftRpm = Array.ConvertAll(_gearsWithShift, gear => ShiftsOf(gear));
     }
 
     /// <summary>Number of straights.</summary>
@@ -58,7 +61,10 @@ internal sealed class ShelfDay
         }
     }
 
-    /// <summary>The run of a combination down a straight.</summary>
+    /// <summary>Takes the next combination in hand.</summary>
+    internal void Next() => _gears = null;
+
+    /// <summary>The run of the combination in hand down a straight.</summary>
     internal ShelfLeg Leg(int straight, int[] choice)
     {
         ShelfWindow window = _windows[straight];
@@ -67,8 +73,8 @@ internal sealed class ShelfDay
             return known;
         }
 
-        Drivetrain train = TrainOf(choice);
-        StraightFigures figures = StraightRunner.Run(_model, new GearLimits(_model, train, GearLimits.ShiftRpm(train, _car.Engine)), _tasks[straight]);
+        _gears ??= new GearLimits(_model, TrainOf(choice), ShiftsOf(choice));
+        StraightFigures figures = StraightRunner.Run(_model, _gears, _tasks[straight]);
         var leg = new ShelfLeg(figures.TimeS, figures.TopMps, figures.TopGear, figures.IsFinished);
         window.Add(choice, leg, figures.Downshifts);
         return leg;
@@ -77,6 +83,7 @@ internal sealed class ShelfDay
     /// <summary>Whether a combination keeps every limit, as <see cref="CandidateRunner.Run"/> judges it.</summary>
     internal bool IsWithinLimits(int[] choice)
     {
+        Next();
         (double topMps, int topGear) = (-1, 0);
         for (int i = 0; i < _tasks.Length; i++)
         {
@@ -95,6 +102,8 @@ internal sealed class ShelfDay
     }
 
     private Drivetrain TrainOf(int[] choice) => _car.Drivetrain.With(_outside! with { Gears = _pairs.Of(choice) });
+
+    private double[] ShiftsOf(int[] choice) => Array.ConvertAll(_gearsWithShift, gear => _shiftRpm[gear][choice[gear], choice[gear + 1]]);
 
     private double[,] ShiftsOf(int gear)
     {

@@ -10,7 +10,7 @@ namespace Layshaft.Engineering.Gearing;
 /// Dynamic programming over the straights, each of which depends on a few gears only (<see cref="ShelfWindow"/>), with branch and bound:
 /// a combination is given up where its straights so far and the ideal on the rest are no faster than what takes no more work.
 /// </remarks>
-internal sealed class ShelfSearch
+public sealed class ShelfSearch
 {
     /// <summary>By how much a combination must be faster to be worth more work: above rounding, far below what anybody can measure.</summary>
     internal const double FasterS = 1e-6;
@@ -65,7 +65,7 @@ internal sealed class ShelfSearch
 
     /// <summary>The fastest combinations: the one of least work first, each after it with more work and faster. Empty if none is within the limits.</summary>
     /// <param name="question">What is to be ranked; with its pairs of gears.</param>
-    internal static IReadOnlyList<GearSet> Fastest(RankingQuestion question)
+    public static IReadOnlyList<GearSet> Fastest(RankingQuestion question)
     {
         var search = new ShelfSearch(question);
         GearSet? fitted = question.Fitted;
@@ -112,6 +112,7 @@ internal sealed class ShelfSearch
     private void Weigh(int changes)
     {
         double toBeatS = _toBeat[_outsideChange, changes], timeS = 0;
+        _planned.Next();
         for (int i = 0; i < _planned.Straights; i++)
         {
             if (timeS + _restS[i] >= toBeatS)

@@ -160,7 +160,7 @@ public sealed class BookGearing
 
             if (courses.ContainsKey((venue.Id, car)) && Case(unit, venue, job.NextEvent, problems) is { } made && IsReachable(made, isFirst || job.NextEvent.Corners.Count > 0, problems))
             {
-                cases[job.Number] = made;
+                cases[job.Number] = made with { Kit = unit.OwnerOn(job.Received).Kit };
             }
         }
     }

@@ -22,7 +22,8 @@ public sealed record EventGearing(
         // What is fitted for the event is what the job names for it, else what the box leaves with.
         var left = FittedGears.AsItLeft(book, job);
         var fitted = FittedGears.At(made.Plan, left) ?? left;
-        if (!made.Rank(fitted).TryGet(out var ranking))
+        made = made with { Fitted = fitted };
+        if (!made.Rank().TryGet(out var ranking))
         {
             return null;
         }

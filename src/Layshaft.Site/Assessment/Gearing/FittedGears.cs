@@ -13,18 +13,19 @@ public static class FittedGears
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(job);
         var unit = book.Units[job.Unit];
-        var (pair, final) = (unit.DropPair, unit.FinalDrive);
+        var (pair, final, gears) = (unit.DropPair, unit.FinalDrive, (IReadOnlyList<Teeth>)[]);
         foreach (var visit in book.JobsOf(unit.Id))
         {
             pair = visit.DropPair ?? visit.LastEvent?.DropPair ?? pair;
             final = visit.FinalDrive ?? visit.LastEvent?.FinalDrive ?? final;
+            gears = visit.Gears.Count > 0 ? visit.Gears : gears;
             if (visit.Number == job.Number)
             {
                 break;
             }
         }
 
-        return SetOf(pair, final);
+        return SetOf(pair, final) with { Gears = GearsOf(book.GearboxOf(unit).RatioSetOf(unit.RatioSet), gears) };
     }
 
     /// <summary>What is in a unit now: as its last visit left it, else as the book begins.</summary>
@@ -43,8 +44,13 @@ public static class FittedGears
             ? null
             : new Eng.GearSet(
                 plan.DropPair is { } pair ? GearboxStock.PairOf(pair) : otherwise.DropPair,
-                plan.FinalDrive is { } final ? GearboxStock.FinalOf(final) : otherwise.FinalDrive);
+                plan.FinalDrive is { } final ? GearboxStock.FinalOf(final) : otherwise.FinalDrive,
+                otherwise.Gears);
     }
+
+    // The gears of the ratio set need no naming.
+    private static Eng.GearPairs? GearsOf(RatioSet? set, IReadOnlyList<Teeth> gears) =>
+        gears.Count == 0 || set is null || gears.Count != set.Gears.Count || set.Gears.SequenceEqual(gears) ? null : new Eng.GearPairs([.. gears.Select(GearboxStock.PairOf)]);
 
     private static Eng.GearSet SetOf(Teeth? pair, Teeth final) => new(pair is { } teeth ? GearboxStock.PairOf(teeth) : null, GearboxStock.FinalOf(final));
 }

@@ -33,6 +33,12 @@ public sealed record GearboxStock(Gearbox Gearbox, RatioSet Set, Eng.Drivetrain 
     /// <summary>A final drive as the calculation takes it: the pinion drives the crown wheel.</summary>
     public static Eng.FinalDrive FinalOf(Teeth teeth) => Eng.FinalDrive.FromTeeth(PairOf(teeth));
 
+    /// <summary>The same stock with an owner's own gears.</summary>
+    /// <param name="kit">The owner's kit; null for none.</param>
+    public Eng.GearingStock With(Kit? kit) => kit is null ? Stock : new(
+        Gearbox.DropGears is { } gears ? PairsOf(gears with { Pairs = [.. gears.Pairs, .. kit.DropPairs] }) : Stock.DropPairs,
+        [.. Stock.FinalDrives.Concat(kit.FinalDrives.Select(FinalOf)).Distinct().OrderBy(f => f.Ratio)]);
+
     // By falling ratio, as a technician lays them out; a box without drop gears has the one choice of none.
     private static IReadOnlyList<Eng.ToothPair?> PairsOf(DropGears? gears)
     {

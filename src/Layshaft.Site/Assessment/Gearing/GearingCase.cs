@@ -19,6 +19,32 @@ public sealed record GearingCase(
 {
     private static readonly Length UsualWear = Length.FromMillimeters(3);
 
+    /// <summary>The owner's own gears for the unit; null for none.</summary>
+    public Kit? Kit { get; init; }
+
+    /// <summary>What is fitted, or is to be fitted for the event.</summary>
+    public Eng.GearSet? Fitted { get; init; }
+
+    /// <summary>The pairs to choose from for each gear, first gear first; empty if neither the workshop nor the owner has any.</summary>
+    public IReadOnlyList<IReadOnlyList<Eng.ToothPair>> GearPairs
+    {
+        get
+        {
+            GearChoices[] choices = [.. Box.Gearbox.GearPairs, .. Kit?.GearPairs ?? []];
+            var gears = (Fitted is null ? Car.Drivetrain : Car.Drivetrain.With(Fitted)).Gears;
+            return choices.Length == 0 ? [] :
+            [
+                .. gears.Select((gear, i) => (IReadOnlyList<Eng.ToothPair>)
+                    [.. gear.Pairs.Concat(choices.Where(c => c.Gear == i + 1).SelectMany(c => c.Pairs).Select(GearboxStock.PairOf)).Distinct()]),
+            ];
+        }
+    }
+
+    /// <summary>The combinations of the pairs to choose from with drop pairs and final drives; 0 if no pairs can be changed.</summary>
+    public long Combinations => GearPairs is { Count: > 0 } pairs && Box.With(Kit) is var stock
+        ? pairs.Aggregate((long)stock.DropPairs.Count * stock.FinalDrives.Count, (all, pair) => all * pair.Count)
+        : 0;
+
     /// <summary>The straights as they are calculated.</summary>
     public Eng.Venue Course => Track.Venue;
 
@@ -41,10 +67,18 @@ public sealed record GearingCase(
         return Car.With(Car.Drivetrain.With(set));
     }
 
-    /// <summary>Ranks everything in stock, and the sets asked about.</summary>
+    /// <summary>Ranks everything in stock and in the owner's kit, what is fitted, and the sets asked about.</summary>
     /// <param name="others">Sets to rank besides, in stock or not.</param>
-    public Eng.Outcome<Eng.GearingRanking> Rank(params Eng.GearSet[] others) =>
-        Eng.GearingRanking.Rank(new Eng.RankingQuestion(Car, Course, Box.Stock) { Others = others, Guards = Guards, Changes = Changes });
+    public Eng.Outcome<Eng.GearingRanking> Rank(params Eng.GearSet[] others) => Eng.GearingRanking.Rank(new Eng.RankingQuestion(Car, Course, Box.With(Kit))
+    {
+        Fitted = Fitted,
+        GearPairs = GearPairs,
+        Work = GearChange.WorkOf(Box.Gearbox.ChangeTimes),
+        Bought = set => GearChange.Of(this, set)?.Pairs.Count(p => p.Source == GearSource.Shelf) ?? 0,
+        Others = others,
+        Guards = Guards,
+        Changes = Changes,
+    });
 
     /// <summary>The straights on which not even an infinitely variable transmission brings this car to the corner's speed.</summary>
     public IEnumerable<(Straight Straight, Eng.GearingFault Fault)> Unreachable()
@@ -83,7 +117,7 @@ public sealed record GearingCase(
         var car = faults.Take(
             Eng.Car.Create(vehicle, setup.Engine, box.Drivetrain, setup.Tyre, new Eng.Conditions(air.Air, standard, wind)),
             subject => subject == "wind" && plan is not null ? plan.Origin.At(subject) : (plan?.Origin ?? venue.Origin).Place);
-        return car is not null && track(car) is { } course ? new GearingCase(unit, box, setup, venue, plan, air, course, car) : null;
+        return car is not null && track(car) is { } course ? new GearingCase(unit, box, setup, venue, plan, air, course, car) { Kit = unit.Owners[^1].Kit } : null;
     }
 
     // Mesh by mesh only where the gearbox's and the car's figure are both known.

@@ -66,9 +66,10 @@ public static class GearingQueries
 
         // What is not asked about is taken from the unit as it is now.
         var fitted = FittedGears.Now(book.Book, made.Unit);
+        made = made with { Fitted = fitted };
         var mine = pair is null && final is null ? null : new Eng.GearSet(
-            pair is { } p ? GearboxStock.PairOf(p) : fitted.DropPair, final is { } f ? GearboxStock.FinalOf(f) : fitted.FinalDrive);
-        var ranking = mine is null ? made.Rank(fitted) : made.Rank(fitted, mine);
+            pair is { } p ? GearboxStock.PairOf(p) : fitted.DropPair, final is { } f ? GearboxStock.FinalOf(f) : fitted.FinalDrive, fitted.Gears);
+        var ranking = mine is null ? made.Rank() : made.Rank(mine);
         return ranking.Value is { } found
             ? (new GearingAnswer(made, found, Eng.GearingAdvice.Of(found, fitted), mine is null ? null : found.Find(mine)), [])
             : (null, [.. ranking.Faults.Select(fault => fault.Message)]);

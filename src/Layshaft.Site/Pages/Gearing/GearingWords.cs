@@ -17,14 +17,18 @@ internal static class GearingWords
         ? composition.Say("gearing.pair", ("teeth", teeth.ToString()), ("ratio", composition.Figures.Number(final.Ratio, 3).Text))
         : composition.Figures.Number(final.Ratio, 3).Text;
 
-    public static string Gears(Eng.GearSet set, Composition composition) => set.DropPair is null
+    /// <summary>A set of gears with ratios; of the pairs in the box those that differ from the fitted ones.</summary>
+    public static string Gears(Eng.GearSet set, Composition composition, GearingCase? made = null) => string.Join(", ", Changed(set, made, composition, pair => Pair(pair, composition)).Append(set.DropPair is null
         ? composition.Say("gearing.final_only", ("final", Final(set.FinalDrive, composition)))
-        : composition.Say("gearing.pair_and_final", ("pair", Pair(set.DropPair, composition)), ("final", Final(set.FinalDrive, composition)));
+        : composition.Say("gearing.pair_and_final", ("pair", Pair(set.DropPair, composition)), ("final", Final(set.FinalDrive, composition)))));
 
-    /// <summary>The teeth alone, for headings and charts: "33/27 with 39/10".</summary>
-    public static string Short(Eng.GearSet set, Composition composition) => set.DropPair is null
+    /// <summary>The teeth alone, for headings and charts: "33/27 with 39/10", "gear 3 35/26, 33/27 with 39/10".</summary>
+    public static string Short(Eng.GearSet set, Composition composition, GearingCase? made = null) => string.Join(", ", Changed(set, made, composition, pair => pair.ToString()).Append(set.DropPair is null
         ? set.FinalDrive.ToString()
-        : composition.Say("gearing.short", ("pair", set.DropPair.ToString()), ("final", set.FinalDrive.ToString()));
+        : composition.Say("gearing.short", ("pair", set.DropPair.ToString()), ("final", set.FinalDrive.ToString()))));
+
+    /// <summary>A pair in the box: "gear 3 35/26".</summary>
+    public static string GearPair(int gear, string pair, Composition composition) => composition.Say("gearing.gear_pair", ("gear", gear), ("pair", pair));
 
     public static string Change(Eng.ConditionChange change, Composition composition) => composition.Say("gearing.change." + change.Key);
 
@@ -55,4 +59,19 @@ internal static class GearingWords
         Eng.CircumferenceBasis.DesignDiameter => "gearing.tyre.design",
         Eng.CircumferenceBasis.NominalDiameter => "gearing.tyre.nominal",
     });
+
+    /// <summary>The pairs in the box that differ from the fitted ones; null for none.</summary>
+    public static string? ChangedPairs(Eng.GearSet set, GearingCase made, Composition composition) =>
+        string.Join(", ", Changed(set, made, composition, pair => pair.ToString())) is { Length: > 0 } pairs ? pairs : null;
+
+    private static IEnumerable<string> Changed(Eng.GearSet set, GearingCase? made, Composition composition, Func<Eng.ToothPair, string> words)
+    {
+        if (made?.Fitted is not { } fitted)
+        {
+            return [];
+        }
+
+        var gears = made.Car.Drivetrain.With(set).Gears;
+        return made.Car.Drivetrain.GearsThatDiffer(fitted, set).Select(g => GearPair(g, words(gears[g - 1].Pairs[0]), composition));
+    }
 }

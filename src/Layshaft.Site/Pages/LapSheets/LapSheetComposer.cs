@@ -71,6 +71,11 @@ public static class LapSheetComposer
             new(composition.Say("gearing.assumed.wind"), Assumptions.Wind(made, composition)),
             new(composition.Say("gearing.assumed.corners"), Assumptions.Corners(made, composition)),
         };
+        if (GearingWords.ChangedPairs(driven.Set, made, composition) is { } pairs)
+        {
+            cells.Insert(0, new(composition.Say("gearing.head.pairs"), pairs));
+        }
+
         if (made.Plan?.On is { } day)
         {
             cells.Insert(0, new(composition.Say("lap.day"), composition.Figures.Date(day)));

@@ -10,7 +10,7 @@ internal static class GearingAnswer
 {
     /// <summary>The answer in one sentence.</summary>
     public static string Lead(EventGearing gearing, Composition composition) => gearing.Advice.Recommended is { } best
-        ? composition.Say(gearing.Advice.KeepsFitted ? "gearing.keep" : "gearing.fit", ("gears", GearingWords.Gears(best.Set, composition)))
+        ? composition.Say(gearing.Advice.KeepsFitted ? "gearing.keep" : "gearing.fit", ("gears", GearingWords.Gears(best.Set, composition, gearing.Case)))
         : composition.Say("gearing.none", ("choices", Choices(gearing)), ("venue", gearing.Case.Venue.Name));
 
     /// <summary>Why, what comes of it, and what there is to change.</summary>
@@ -18,7 +18,7 @@ internal static class GearingAnswer
     {
         var advice = gearing.Advice;
         string?[] lines = advice.Recommended is { } best
-            ? [Gain(advice, composition), Why(gearing, composition), Gives(best, gearing, composition), Fitted(gearing, composition), gearing.Case.Plan?.Note]
+            ? [Gain(gearing, composition), .. ChangeWords.Of(gearing, composition), Why(gearing, composition), Searched(gearing, composition), Gives(best, gearing, composition), Fitted(gearing, composition), gearing.Case.Plan?.Note]
             : [.. Eng.LimitShortfall.Of(gearing.Ranking).Select(s => GuardWords.Shortfall(s, composition)), Stuck(gearing, composition), Fitted(gearing, composition)];
         return [.. lines.OfType<string>()];
     }
@@ -38,7 +38,7 @@ internal static class GearingAnswer
             .. advice.Better.Select(b => composition.Say(
                 b.Loss is null ? "gearing.better.unfinished" : "gearing.better.row",
                 ("change", GearingWords.Change(b.Change, composition)),
-                ("gears", GearingWords.Short(b.Set.Set, composition)),
+                ("gears", GearingWords.Short(b.Set.Set, composition, gearing.Case)),
                 ("loss", b.Loss is { } loss ? GearingWords.Difference(loss, composition) : string.Empty))),
             same.Length == 0 ? null : composition.Say("gearing.better.none", ("changes", GearingWords.Changes(same, composition))),
             gearing.Ranking.ChangesLeftOut is { Count: > 0 } left ? composition.Say("gearing.better.left_out", ("changes", GearingWords.Changes(left, composition))) : null,
@@ -48,24 +48,27 @@ internal static class GearingAnswer
 
     private static int Choices(EventGearing gearing) => gearing.Ranking.Candidates.Count(c => c.IsStocked);
 
-    private static string? Gain(Eng.GearingAdvice advice, Composition composition)
+    private static string? Gain(EventGearing gearing, Composition composition)
     {
-        if (advice.KeepsFitted || advice.Recommended is not { } best || advice.Fitted is not { } fitted)
+        var advice = gearing.Advice;
+        if (advice.KeepsFitted || advice.Recommended is null || advice.Fitted is not { } fitted)
         {
             return null;
         }
 
-        var work = composition.Say(
-            best.FinalDrive == fitted.FinalDrive ? "gearing.work.pair" : best.DropPair == fitted.DropPair ? "gearing.work.final" : "gearing.work.both");
-        var name = GearingWords.Short(fitted.Set, composition);
+        var name = GearingWords.Short(fitted.Set, composition, gearing.Case);
         return fitted.IsUsable && advice.Gain is { } gain
-            ? composition.Say("gearing.gain", ("fitted", name), ("gain", GearingWords.Difference(gain, composition)), ("work", work))
-            : composition.Say(fitted.IsFinished ? "gearing.fitted_past" : "gearing.fitted_stuck", ("fitted", name), ("work", work));
+            ? composition.Say("gearing.gain", ("fitted", name), ("gain", GearingWords.Difference(gain, composition)))
+            : composition.Say(fitted.IsFinished ? "gearing.fitted_past" : "gearing.fitted_stuck", ("fitted", name));
     }
 
     private static string Why(EventGearing gearing, Composition composition) => gearing.Advice.AsGood.Count == 1
         ? composition.Say("gearing.why.alone", ("count", Choices(gearing)))
         : composition.Say(gearing.Advice.KeepsFitted ? "gearing.why.keep" : "gearing.why.fit", ("count", gearing.Advice.AsGood.Count), ("choices", Choices(gearing)));
+
+    private static string? Searched(EventGearing gearing, Composition composition) => gearing.Case.Combinations is > 0 and var count
+        ? composition.Say("gearing.searched", ("count", composition.Figures.Number(count).Text))
+        : null;
 
     private static string Gives(Eng.GearingCandidate best, EventGearing gearing, Composition composition)
     {
@@ -85,7 +88,7 @@ internal static class GearingAnswer
     }
 
     private static string? Fitted(EventGearing gearing, Composition composition) => gearing.Advice.Fitted is { } fitted && fitted.Set != gearing.AsItLeft
-        ? composition.Say("gearing.as_left", ("gears", GearingWords.Short(gearing.AsItLeft, composition)), ("fitted", GearingWords.Short(fitted.Set, composition)))
+        ? composition.Say("gearing.as_left", ("gears", GearingWords.Short(gearing.AsItLeft, composition, gearing.Case)), ("fitted", GearingWords.Short(fitted.Set, composition, gearing.Case)))
         : null;
 
     private static string? Stuck(EventGearing gearing, Composition composition) => gearing.Ranking.Candidates.Count(c => c.IsStocked && !c.IsFinished) is > 0 and var count

@@ -13,12 +13,12 @@ internal static class GearingCharts
     private const int FirstRows = 6;
     private const int PastRows = 2;
 
-    public static RawHtml Speeds(Eng.GearingCandidate best, Eng.Car car, Composition composition)
+    public static RawHtml Speeds(Eng.GearingCandidate best, Eng.Car car, GearingCase made, Composition composition)
     {
         var frame = new ChartFrame(
             "gear-speeds",
             composition.Say("gearing.chart.speeds"),
-            composition.Say("gearing.chart.speeds_words", ("gears", GearingWords.Gears(best.Set, composition)), ("speed", composition.Figures.Speed(best.TopSpeed).Both), ("rpm", composition.Figures.Rpm(best.EngineSpeedAtTop).Text)));
+            composition.Say("gearing.chart.speeds_words", ("gears", GearingWords.Gears(best.Set, composition, made)), ("speed", composition.Figures.Speed(best.TopSpeed).Both), ("rpm", composition.Figures.Rpm(best.EngineSpeedAtTop).Text)));
         return ChartPair.Of(
             SpeedPerGear.Input(frame, TableOf(car), Eng.UpshiftPlan.For(car.Drivetrain, car.Engine), (best.TopSpeed, best.TopSpeedGear), composition),
             SpeedPerGearChart.Draw);
@@ -51,7 +51,7 @@ internal static class GearingCharts
         RankedChoice[] choices = [.. shown.Select(c => Choice(c, best, gearing, composition)).OfType<RankedChoice>()];
         var frame = new ChartFrame(
             "gear-ranking",
-            composition.Say("gearing.chart.ranking", ("gears", GearingWords.Short(best.Set, composition))),
+            composition.Say("gearing.chart.ranking", ("gears", GearingWords.Short(best.Set, composition, gearing.Case))),
             string.Join(' ', choices.Select(c => composition.Say("gearing.chart.ranking_row", ("choice", c.Label), ("loss", c.LossText)))));
         return ChartPair.Of(
             new RankingInput(frame, choices, new Axis(composition.Say("gearing.axis.loss"), v => composition.Figures.Number(v, 2).Text)), RankingChart.Draw);
@@ -64,7 +64,7 @@ internal static class GearingCharts
         var (isBest, isFitted) = (candidate.Set == best.Set, candidate.Set == gearing.Advice.Fitted?.Set);
         string?[] label =
         [
-            GearingWords.Short(candidate.Set, composition),
+            GearingWords.Short(candidate.Set, composition, gearing.Case),
             isBest ? composition.Say("gearing.row.best") : null,
             isFitted ? composition.Say("gearing.row.fitted") : null,
             candidate.PassedLimits.Count > 0 ? composition.Say("gearing.row.past", ("limits", GuardWords.Limits(candidate, composition))) : null,

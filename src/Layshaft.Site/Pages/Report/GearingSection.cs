@@ -49,7 +49,7 @@ public sealed record GearingSection(
             [
                 .. advice.Recommended is { } best ? GuardWords.Of(best, composition) : [],
                 .. advice is { KeepsFitted: false, Fitted: { PassedLimits.Count: > 0 } fitted }
-                    ? GuardWords.Of(fitted, composition).Select(g => composition.Say("gearing.guard_fitted", ("gears", GearingWords.Short(fitted.Set, composition)), ("sentence", g)))
+                    ? GuardWords.Of(fitted, composition).Select(g => composition.Say("gearing.guard_fitted", ("gears", GearingWords.Short(fitted.Set, composition, gearing.Case)), ("sentence", g)))
                     : [],
             ],
             GearingAnswer.Better(gearing, composition),
@@ -77,6 +77,6 @@ public sealed record RecommendedGears(string Name, RawHtml RankingChart, RawHtml
 
         var car = gearing.Case.With(best.Set);
         return new RecommendedGears(
-            GearingWords.Short(best.Set, composition), ranking, GearingCharts.Speeds(best, car, composition), GearingCharts.Forces(car, composition), ShiftRow.Of(car, composition));
+            GearingWords.Short(best.Set, composition, gearing.Case), ranking, GearingCharts.Speeds(best, car, gearing.Case, composition), GearingCharts.Forces(car, composition), ShiftRow.Of(car, composition));
     }
 }

@@ -27,6 +27,7 @@ internal static class GearingTables
             composition.Say("life.data.final"), composition.Say("gearing.head.top"), composition.Say("life.data.straight"), composition.Say("gearing.head.gear"),
             composition.Say("gearing.head.rpm"), composition.Say("gearing.head.limiter"), composition.Say("gearing.head.ideal"),
             composition.Say("gearing.head.shifts"), composition.Say("gearing.head.corners"), composition.Say("gearing.head.limits"), composition.Say("life.data.what"),
+            composition.Say("gearing.head.pairs"),
         ],
         gearing is null ? [] : gearing.Ranking.Candidates.Select((c, i) => Row(c, i + 1, gearing, composition)));
 
@@ -58,6 +59,7 @@ internal static class GearingTables
             Cell.Of(corners.Length > 0 ? string.Join(", ", corners) : null),
             Cell.Of(candidate.PassedLimits.Count > 0 ? GuardWords.Limits(candidate, composition) : null),
             Cell.Of(NamesOf(candidate, gearing, composition)),
+            Cell.Of(GearingWords.ChangedPairs(candidate.Set, gearing.Case, composition)),
         ];
     }
 
@@ -91,12 +93,13 @@ internal static class GearingTables
     private static TableDraft Changes(EventGearing? gearing, Composition composition) => new TableDraft(
         "changes",
         composition.Say("gearing.change"),
-        [composition.Say("gearing.head.change"), composition.Say("gearing.head.change_loss"), composition.Say("life.data.driver"), composition.Say("life.data.driven"), composition.Say("life.data.final")],
-        gearing?.Advice.Recommended is null ? [] : gearing.Ranking.Changes.Select(c => ChangeRow(c.Change, gearing.Advice, composition)));
+        [composition.Say("gearing.head.change"), composition.Say("gearing.head.change_loss"), composition.Say("life.data.driver"), composition.Say("life.data.driven"), composition.Say("life.data.final"), composition.Say("gearing.head.pairs")],
+        gearing?.Advice.Recommended is null ? [] : gearing.Ranking.Changes.Select(c => ChangeRow(c.Change, gearing, composition)));
 
     // Only what the inputs can resolve: on a day on which nothing is better than the recommended gears, they are the best.
-    private static IReadOnlyList<Cell> ChangeRow(ConditionChange change, GearingAdvice advice, Composition composition)
+    private static IReadOnlyList<Cell> ChangeRow(ConditionChange change, EventGearing gearing, Composition composition)
     {
+        var advice = gearing.Advice;
         var better = advice.Better.FirstOrDefault(b => b.Change == change);
         var best = better?.Set ?? advice.Recommended!;
         return
@@ -106,6 +109,7 @@ internal static class GearingTables
             Teeth(best.DropPair?.Driver),
             Teeth(best.DropPair?.Driven),
             Cell.Pure(best.FinalDrive.Ratio, 3, composition),
+            Cell.Of(GearingWords.ChangedPairs(best.Set, gearing.Case, composition)),
         ];
     }
 
