@@ -75,19 +75,9 @@ internal sealed class Checker(Draft draft, ProblemList problems)
             return true;
         }
 
-        Problems.Add("wrong-quantity", place, $"{subject} is {KindOf(value)}, but {what} is {KindOf(model)}.", subject == "This" ? "Check the unit." : "Check both.");
+        Problems.Add("wrong-quantity", place, $"{subject} is {QuantityKind.Of(value).Name}, but {what} is {QuantityKind.Of(model).Name}.", subject == "This" ? "Check the unit." : "Check both.");
         return false;
     }
 
     public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
-
-    private static string KindOf(IQuantity quantity) => quantity switch
-    {
-        Length => "a length",
-        Torque => "a torque",
-        Force => "a force",
-        Angle => "an angle",
-        Temperature => "a temperature",
-        _ => "a mass",
-    };
 }

@@ -7,29 +7,11 @@ public static class Magnitude
 {
     /// <summary>Metres, newton metres, newtons, radians, kelvins or kilograms.</summary>
     /// <exception cref="ArgumentException">The quantity is none that a book can hold.</exception>
-    public static double InSi(this IQuantity quantity) => quantity switch
-    {
-        Length q => q.Meters,
-        Torque q => q.NewtonMeters,
-        Force q => q.Newtons,
-        Angle q => q.Radians,
-        Temperature q => q.Kelvins,
-        Mass q => q.Kilograms,
-        _ => throw new ArgumentException("A book has no quantity of this kind.", nameof(quantity)),
-    };
+    public static double InSi(this IQuantity quantity) => QuantityKind.Of(quantity).ToSi(quantity);
 
     /// <summary>The same kind of quantity from a size in its SI unit.</summary>
     /// <exception cref="ArgumentException">The quantity is none that a book can hold.</exception>
-    public static IQuantity Like(this IQuantity quantity, double inSi) => quantity switch
-    {
-        Length => Length.FromMeters(inSi),
-        Torque => Torque.FromNewtonMeters(inSi),
-        Force => Force.FromNewtons(inSi),
-        Angle => Angle.FromRadians(inSi),
-        Temperature => Temperature.FromKelvins(inSi),
-        Mass => Mass.FromKilograms(inSi),
-        _ => throw new ArgumentException("A book has no quantity of this kind.", nameof(quantity)),
-    };
+    public static IQuantity Like(this IQuantity quantity, double inSi) => QuantityKind.Of(quantity).FromSi(inSi);
 
     /// <summary>A quantity of the same kind and unit.</summary>
     /// <exception cref="ArgumentException">The quantity is none that a book can hold.</exception>
