@@ -51,7 +51,7 @@ public class BarChartsTests
     [Fact]
     public void A_life_span_keeps_its_length_in_proportion_and_only_used_marks_are_in_the_key()
     {
-        var input = Samples.Life() with { Parts = [new LifeBar("layshaft", [new(0, 390, LifeStart.Fitted, LifeEnd.Renewed, null), new(390, 780, LifeStart.Fitted, LifeEnd.Renewed, null)])] };
+        var input = Samples.Life() with { Parts = [new LifeBar("layshaft", [new(0, 390, BarStart.Fitted, BarEnd.Renewed, null), new(390, 780, BarStart.Fitted, BarEnd.Renewed, null)])] };
         Drawing drawing = new(LifeBars.Draw(input, ChartSize.Wide));
         var widths = drawing.Elements("bar").Select(e => DrawnText.Number(e, "width")).ToList();
 
@@ -62,7 +62,7 @@ public class BarChartsTests
     [Fact]
     public void A_span_that_ends_before_it_starts_is_refused()
     {
-        var input = Samples.Life() with { Parts = [new LifeBar("layshaft", [new(9, 8, LifeStart.Fitted, LifeEnd.Renewed, null)])] };
+        var input = Samples.Life() with { Parts = [new LifeBar("layshaft", [new(9, 8, BarStart.Fitted, BarEnd.Renewed, null)])] };
 
         Assert.Throws<ArgumentException>(() => LifeBars.Draw(input, ChartSize.Wide));
     }

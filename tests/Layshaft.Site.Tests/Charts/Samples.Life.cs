@@ -48,7 +48,7 @@ internal static partial class Samples
 
     public static SeasonLineInput Seasons() => new(
         Frame("seasons", "Jobs season by season"),
-        [new Season(60, 300, "first"), new Season(425, 665, "second"), new Season(790, 1030, "third")],
+        [new ChartSeason(60, 300, "first"), new ChartSeason(425, 665, "second"), new ChartSeason(790, 1030, "third")],
         [
             new JobMark(20, "20 January: received, first strip", "jobs/1/", "Job of 20 January: received, first strip", Reuse),
             new JobMark(190, "9 July: hard to select third, dog ring renewed", "jobs/2/", "Job of 9 July: dog ring renewed", Renew),

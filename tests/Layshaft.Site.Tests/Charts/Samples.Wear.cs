@@ -42,9 +42,9 @@ internal static partial class Samples
     public static LifeBarsInput Life() => new(
         Frame("life", "What served where, season by season"),
         [
-            new LifeBar("2nd / 3rd dog ring", [new(5, 190, LifeStart.Fitted, LifeEnd.Renewed, "31 h"), new(190, 470, LifeStart.Fitted, LifeEnd.Renewed, "38 h"), new(470, 760, LifeStart.Fitted, LifeEnd.Running, "29 h")]),
-            new LifeBar("4th / 5th dog ring", [new(5, 470, LifeStart.Fitted, LifeEnd.MovedOut, "69 h"), new(480, 760, LifeStart.MovedIn, LifeEnd.Running, "12 + 29 h")]),
-            new LifeBar("layshaft", [new(5, 760, LifeStart.Fitted, LifeEnd.Running, "98 h")]),
+            new LifeBar("2nd / 3rd dog ring", [new(5, 190, BarStart.Fitted, BarEnd.Renewed, "31 h"), new(190, 470, BarStart.Fitted, BarEnd.Renewed, "38 h"), new(470, 760, BarStart.Fitted, BarEnd.Running, "29 h")]),
+            new LifeBar("4th / 5th dog ring", [new(5, 470, BarStart.Fitted, BarEnd.MovedOut, "69 h"), new(480, 760, BarStart.MovedIn, BarEnd.Running, "12 + 29 h")]),
+            new LifeBar("layshaft", [new(5, 760, BarStart.Fitted, BarEnd.Running, "98 h")]),
         ],
         0,
         780,

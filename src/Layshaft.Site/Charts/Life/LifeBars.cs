@@ -46,10 +46,10 @@ public static class LifeBars
         });
     }
 
-    private static void DrawSpan(SvgWriter svg, Scale scale, LifeSpan span, double y)
+    private static void DrawSpan(SvgWriter svg, Scale scale, BarSpan span, double y)
     {
         var (start, end) = (scale.At(Math.Max(span.From, scale.From)), scale.At(Math.Min(span.To, scale.To)));
-        svg.Rect(span.End == LifeEnd.Running ? "bar bar-open" : "bar", start, y - (Bar / 2), end - start, Bar);
+        svg.Rect(span.End == BarEnd.Running ? "bar bar-open" : "bar", start, y - (Bar / 2), end - start, Bar);
         if (!string.IsNullOrEmpty(span.Label) && TextWidth.Of(span.Label) + 22 < end - start)
         {
             svg.Label("bar-text", (start + end) / 2, y + 4.5, span.Label, Anchor.Middle);

@@ -20,7 +20,7 @@ public sealed record LifeBarsInput(
 /// <summary>One place in the gearbox and the parts that served there, in order.</summary>
 /// <param name="Name">The place, for example "3rd driven gear".</param>
 /// <param name="Spans">What served there.</param>
-public sealed record LifeBar(string Name, IReadOnlyList<LifeSpan> Spans);
+public sealed record LifeBar(string Name, IReadOnlyList<BarSpan> Spans);
 
 /// <summary>One part's service in one place.</summary>
 /// <param name="From">When it went in.</param>
@@ -28,10 +28,10 @@ public sealed record LifeBar(string Name, IReadOnlyList<LifeSpan> Spans);
 /// <param name="Start">How it came.</param>
 /// <param name="End">How it left.</param>
 /// <param name="Label">Written in the bar where it fits, for example "38 h"; null writes none.</param>
-public sealed record LifeSpan(double From, double To, LifeStart Start, LifeEnd End, string? Label);
+public sealed record BarSpan(double From, double To, BarStart Start, BarEnd End, string? Label);
 
 /// <summary>How a part came to its place.</summary>
-public enum LifeStart
+public enum BarStart
 {
     /// <summary>New.</summary>
     Fitted,
@@ -41,7 +41,7 @@ public enum LifeStart
 }
 
 /// <summary>How a part left its place.</summary>
-public enum LifeEnd
+public enum BarEnd
 {
     /// <summary>It is still there.</summary>
     Running,

@@ -5,9 +5,9 @@ namespace Layshaft.Site.Charts.Life;
 /// <summary>The marks at the ends of a life bar, and their key.</summary>
 internal static class LifeMark
 {
-    public static void Draw(SvgWriter svg, LifeStart start, double x, double y)
+    public static void Draw(SvgWriter svg, BarStart start, double x, double y)
     {
-        if (start == LifeStart.Fitted)
+        if (start == BarStart.Fitted)
         {
             svg.Line("tick-heavy", x, y - 10, x, y + 10);
         }
@@ -17,17 +17,17 @@ internal static class LifeMark
         }
     }
 
-    public static void Draw(SvgWriter svg, LifeEnd end, double x, double y)
+    public static void Draw(SvgWriter svg, BarEnd end, double x, double y)
     {
         switch (end)
         {
-            case LifeEnd.Running:
+            case BarEnd.Running:
                 svg.Path("pointer", new PathData().Move(x, y - 8).To(x + 10, y).To(x, y + 8).Close().ToString());
                 break;
-            case LifeEnd.Renewed:
+            case BarEnd.Renewed:
                 svg.Rect("mark mark-solid", x - 10, y - 4, 8, 8);
                 break;
-            case LifeEnd.MovedOut:
+            case BarEnd.MovedOut:
                 Arrow(svg, x, y, -1);
                 break;
             default:
@@ -66,11 +66,11 @@ internal sealed record LifeKey(IReadOnlyList<(Action<SvgWriter, double, double> 
             x += room;
         }
 
-        Add(spans.Any(s => s.Start == LifeStart.Fitted), (svg, a, b) => LifeMark.Draw(svg, LifeStart.Fitted, a, b), input.Words.Fitted);
-        Add(spans.Any(s => s.Start == LifeStart.MovedIn), (svg, a, b) => LifeMark.Draw(svg, LifeStart.MovedIn, a, b), input.Words.MovedIn);
-        Add(spans.Any(s => s.End == LifeEnd.Running), (svg, a, b) => LifeMark.Draw(svg, LifeEnd.Running, a, b), input.Words.Running);
-        Add(spans.Any(s => s.End == LifeEnd.Renewed), (svg, a, b) => LifeMark.Draw(svg, LifeEnd.Renewed, a, b), input.Words.Renewed);
-        Add(spans.Any(s => s.End == LifeEnd.MovedOut), (svg, a, b) => LifeMark.Draw(svg, LifeEnd.MovedOut, a, b), input.Words.MovedOut);
+        Add(spans.Any(s => s.Start == BarStart.Fitted), (svg, a, b) => LifeMark.Draw(svg, BarStart.Fitted, a, b), input.Words.Fitted);
+        Add(spans.Any(s => s.Start == BarStart.MovedIn), (svg, a, b) => LifeMark.Draw(svg, BarStart.MovedIn, a, b), input.Words.MovedIn);
+        Add(spans.Any(s => s.End == BarEnd.Running), (svg, a, b) => LifeMark.Draw(svg, BarEnd.Running, a, b), input.Words.Running);
+        Add(spans.Any(s => s.End == BarEnd.Renewed), (svg, a, b) => LifeMark.Draw(svg, BarEnd.Renewed, a, b), input.Words.Renewed);
+        Add(spans.Any(s => s.End == BarEnd.MovedOut), (svg, a, b) => LifeMark.Draw(svg, BarEnd.MovedOut, a, b), input.Words.MovedOut);
         return new LifeKey(entries, entries.Count == 0 ? top : y + (Row / 2));
     }
 

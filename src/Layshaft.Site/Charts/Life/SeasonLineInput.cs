@@ -4,13 +4,13 @@ namespace Layshaft.Site.Charts.Life;
 /// <param name="Frame">Id prefix, title, description.</param>
 /// <param name="Seasons">The seasons, in order; at least one.</param>
 /// <param name="Jobs">The jobs; each inside the seasons' span or beside it.</param>
-public sealed record SeasonLineInput(ChartFrame Frame, IReadOnlyList<Season> Seasons, IReadOnlyList<JobMark> Jobs);
+public sealed record SeasonLineInput(ChartFrame Frame, IReadOnlyList<ChartSeason> Seasons, IReadOnlyList<JobMark> Jobs);
 
 /// <summary>One season.</summary>
 /// <param name="From">First day, as a day number.</param>
 /// <param name="To">Last day, as a day number; above <paramref name="From"/>.</param>
 /// <param name="Label">Its name, for example the year.</param>
-public sealed record Season(double From, double To, string Label);
+public sealed record ChartSeason(double From, double To, string Label);
 
 /// <summary>One job on the line.</summary>
 /// <param name="Day">Its day, as a day number.</param>

@@ -6,7 +6,6 @@ using Layshaft.Site.Charts.Life;
 using Layshaft.Site.Pages.Estimates;
 using Layshaft.Site.Pages.Shared;
 using Layshaft.Site.Pages.Tables;
-using ChartSeason = Layshaft.Site.Charts.Life.Season;
 using EngineSeason = Layshaft.Engineering.Life.Season;
 using EngineUse = Layshaft.Engineering.Life.Use;
 

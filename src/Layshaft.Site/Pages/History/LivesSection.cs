@@ -6,13 +6,6 @@ using Layshaft.Site.Charts;
 using Layshaft.Site.Charts.Life;
 using Layshaft.Site.Pages.Shared;
 using Layshaft.Site.Pages.Tables;
-using Bar = Layshaft.Site.Charts.Life.LifeBar;
-using BarEnd = Layshaft.Site.Charts.Life.LifeEnd;
-using BarSpan = Layshaft.Site.Charts.Life.LifeSpan;
-using BarStart = Layshaft.Site.Charts.Life.LifeStart;
-using LifeEnd = Layshaft.Engineering.Life.LifeEnd;
-using LifeSpan = Layshaft.Engineering.Life.LifeSpan;
-using LifeStart = Layshaft.Engineering.Life.LifeStart;
 
 namespace Layshaft.Site.Pages.History;
 
@@ -71,7 +64,7 @@ internal static class LivesSection
         var frame = new ChartFrame("part-lives", composition.Say("history.parts"), composition.Say("history.parts.description", ("count", parts.Length)));
         var input = new LifeBarsInput(
             frame,
-            [.. parts.Select(p => new Bar(p.Name, [.. history.Lives.StaysIn(history.Unit, p.Id).Select(s => Span(s.Life, s.Span, history.LastKnown(s.Span.To), composition))]))],
+            [.. parts.Select(p => new LifeBar(p.Name, [.. history.Lives.StaysIn(history.Unit, p.Id).Select(s => Span(s.Life, s.Span, history.LastKnown(s.Span.To), composition))]))],
             from.DayNumber,
             to.DayNumber,
             [.. Enumerable.Range(from.Year + 1, to.Year - from.Year).Select(y => new AxisTick(new DateOnly(y, 1, 1).DayNumber, y.ToString(CultureInfo.InvariantCulture)))],
