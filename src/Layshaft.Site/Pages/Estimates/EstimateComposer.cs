@@ -1,7 +1,6 @@
 using Layshaft.Book.Records;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Figures;
-using Layshaft.Site.Look;
 using Layshaft.Site.Pages.Report;
 using Layshaft.Site.Pages.Shared;
 using Layshaft.Site.Pages.Tables;

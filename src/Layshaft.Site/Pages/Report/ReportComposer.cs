@@ -1,7 +1,6 @@
 using Layshaft.Book.Records;
 using Layshaft.Engineering.Measurement;
 using Layshaft.Site.Assessment;
-using Layshaft.Site.Look;
 using Layshaft.Site.Pages.Shared;
 
 namespace Layshaft.Site.Pages.Report;

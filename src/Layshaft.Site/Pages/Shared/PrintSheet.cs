@@ -1,8 +1,7 @@
 using System.Text;
 using Layshaft.Book.Records;
-using Layshaft.Site.Pages;
 
-namespace Layshaft.Site.Look;
+namespace Layshaft.Site.Pages.Shared;
 
 /// <summary>The stylesheet that puts a line at the foot of each printed page.</summary>
 public static class PrintSheet
