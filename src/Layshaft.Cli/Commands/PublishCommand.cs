@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Layshaft.Book.Problems;
 using Layshaft.Cli.Terminal;
-using Layshaft.Site.Building.Slices;
+using Layshaft.Site.Building;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Templates;
 
@@ -80,7 +80,7 @@ internal static class PublishCommand
 
         return words.Say(book, folder, output, errors, result.Outcome == PublishOutcome.Unchanged
             ? "Nothing has changed."
-            : $"{result.Added.Count} files added, {result.Changed.Count} changed, {result.Removed.Count} removed, {result.Made + result.Kept - result.Added.Count - result.Changed.Count} unchanged.");
+            : $"{result.Added.Count} files added, {result.Changed.Count} changed, {result.Removed.Count} removed, {result.UnchangedFiles} unchanged.");
     }
 
     private static void TellOfLinks(PublishResult result, TextWriter output)

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Layshaft.Book.Problems;
-using Layshaft.Site.Building.Slices;
+using Layshaft.Site.Building;
 using Layshaft.Site.Publishing;
 
 namespace Layshaft.Cli.Preview;

@@ -4,7 +4,6 @@ using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
 using Layshaft.Site.Assessment.Lives;
-using Layshaft.Site.Building.Slices;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.ShopPages;
 using Layshaft.Site.Publishing;

@@ -14,9 +14,6 @@ namespace Layshaft.Site.Building;
 /// <param name="Problems">What is wrong or worth knowing.</param>
 public sealed record SiteOverrides(TemplateFolders Folders, TemplateSet Templates, Texts? Texts, IReadOnlyList<Problem> Problems)
 {
-    /// <summary>The folder of a book that holds it.</summary>
-    internal const string FolderName = "templates";
-
     /// <summary>Reads a shop's own hand.</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="bookFolder">The folder of its book.</param>
@@ -25,7 +22,7 @@ public sealed record SiteOverrides(TemplateFolders Folders, TemplateSet Template
         ArgumentNullException.ThrowIfNull(shop);
         ArgumentNullException.ThrowIfNull(bookFolder);
         var problems = new ProblemList();
-        var own = Path.Combine(bookFolder, FolderName);
+        var own = Path.Combine(bookFolder, TemplateFolders.BookFolder);
         var folders = TemplateFolders.BesideProgram(Directory.Exists(own) ? own : null);
         var templates = TemplateSet.Load(folders);
         var (texts, wrong, notices) = TextsLoader.Load(folders, Language(shop, folders, problems));
@@ -50,7 +47,7 @@ public sealed record SiteOverrides(TemplateFolders Folders, TemplateSet Template
     {
         ArgumentNullException.ThrowIfNull(problem);
         var isOwn = folders.Shop is { } shop && File.Exists(Path.Combine(shop, problem.File));
-        return new Place(isOwn ? $"{FolderName}/{problem.File}" : $"{TemplateFolders.FolderName}/{problem.File}", problem.Line, problem.Column);
+        return new Place(isOwn ? $"{TemplateFolders.BookFolder}/{problem.File}" : $"{TemplateFolders.FolderName}/{problem.File}", problem.Line, problem.Column);
     }
 
     private static string Language(Shop shop, TemplateFolders folders, ProblemList problems)
@@ -65,7 +62,7 @@ public sealed record SiteOverrides(TemplateFolders Folders, TemplateSet Template
             "unknown-language",
             shop.Origin.At("language"),
             $"There are no translations for the language '{shop.Language}'.",
-            $"Write one of: {string.Join(", ", known)}, or add your own texts in {FolderName}/texts/{shop.Language}.yaml.");
+            $"Write one of: {string.Join(", ", known)}, or add your own texts in {TemplateFolders.BookFolder}/texts/{shop.Language}.yaml.");
         return "en";
     }
 

@@ -66,10 +66,22 @@ public sealed record PublishResult(PublishOutcome Outcome, IReadOnlyList<Publish
     /// <summary>How many outputs were kept without making them again.</summary>
     public int Kept { get; init; }
 
+    /// <summary>How many files of the site have the bytes that they had before.</summary>
+    public int UnchangedFiles => Made + Kept - Added.Count - Changed.Count;
+
     /// <summary>What a look at the site would see; null where only a look can tell.</summary>
     internal SiteAfterPublish? Site { get; init; }
 
     internal static PublishResult Refused(params IReadOnlyList<PublishProblem> problems) => new(PublishOutcome.Refused, problems);
 
     internal static PublishResult Failed(string path, string message) => new(PublishOutcome.Failed, [new(path, message)]);
+}
+
+/// <summary>Why a site could not be published, or what should be known about one that was.</summary>
+/// <param name="Path">The file or folder that it is about.</param>
+/// <param name="Message">What is wrong and what to do.</param>
+public sealed record PublishProblem(string Path, string Message)
+{
+    /// <inheritdoc/>
+    public override string ToString() => $"{Path}: {Message}";
 }

@@ -2,7 +2,6 @@ using System.Globalization;
 using Layshaft.Book.Problems;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Building;
-using Layshaft.Site.Building.Slices;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Tests.Photos;
 using Layshaft.Site.Tests.Seasons;

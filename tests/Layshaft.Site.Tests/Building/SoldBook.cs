@@ -1,5 +1,5 @@
 using System.Text.RegularExpressions;
-using Layshaft.Site.Building.Slices;
+using Layshaft.Site.Building;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Tests.Seasons;
 

@@ -8,7 +8,7 @@ using Layshaft.Site.Pages.ShopPages;
 using Layshaft.Site.Pages.ShopPages.Tallies;
 using Layshaft.Site.Publishing;
 
-namespace Layshaft.Site.Building.Slices;
+namespace Layshaft.Site.Building;
 
 /// <summary>Puts together what the shop's own pages are composed from, out of what is kept of all slices.</summary>
 /// <param name="standing">The book without its jobs.</param>

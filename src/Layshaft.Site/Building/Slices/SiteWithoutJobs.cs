@@ -4,7 +4,7 @@ using Layshaft.Site.Assessment.Gearing;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Publishing.Links;
 
-namespace Layshaft.Site.Building.Slices;
+namespace Layshaft.Site.Building;
 
 /// <summary>
 /// All that a publish needs of a book but its jobs, with what the site is made with. Where none of it has changed since the last publish it

@@ -2,7 +2,7 @@ using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
 using Layshaft.Site.Assessment.Lives;
 
-namespace Layshaft.Site.Building.Slices;
+namespace Layshaft.Site.Building;
 
 /// <summary>A slice of a book before its jobs are read: units that no others touch, and all that they and their jobs name.</summary>
 /// <param name="Units">The units, by id.</param>

@@ -10,7 +10,7 @@ using Layshaft.Site.Pages.ShopPages.Tallies;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Templates;
 
-namespace Layshaft.Site.Building.Slices;
+namespace Layshaft.Site.Building;
 
 /// <summary>A slice of the book as it is to be published.</summary>
 /// <param name="Record">What is kept of it for the next publish.</param>

@@ -4,7 +4,7 @@ using Layshaft.Site.Assessment;
 using Layshaft.Site.Assessment.Gearing;
 using Layshaft.Site.Pages;
 
-namespace Layshaft.Site.Building.Slices;
+namespace Layshaft.Site.Building;
 
 /// <summary>Reads slices of a book whole and works them out. For many threads at once.</summary>
 /// <param name="standing">The book without its jobs.</param>

@@ -6,7 +6,7 @@ using Layshaft.Site.Pages;
 using Layshaft.Site.Pages.ShopPages;
 using Layshaft.Site.Publishing;
 
-namespace Layshaft.Site.Building.Slices;
+namespace Layshaft.Site.Building;
 
 /// <summary>
 /// The site of a book that is read slice by slice: units that no others touch, one after the other, so that what is in memory

@@ -3,7 +3,7 @@ using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
 using Layshaft.Site.Assessment.Lives;
 
-namespace Layshaft.Site.Building.Slices;
+namespace Layshaft.Site.Building;
 
 /// <summary>
 /// The slices of a book of which no file but those of jobs has changed since the last publish: where a slice's jobs have not either, nothing of it

@@ -3,7 +3,7 @@ using Layshaft.Book.Places;
 using Layshaft.Book.Problems;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Assessment.Lives;
-using Layshaft.Site.Building.Slices;
+using Layshaft.Site.Building;
 using Layshaft.Site.Pages.ShopPages.Tallies;
 using Layshaft.Site.Publishing.Links;
 

@@ -3,7 +3,7 @@ using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Publishing.Links;
 
-namespace Layshaft.Site.Building.Slices;
+namespace Layshaft.Site.Building;
 
 /// <summary>What a publish keeps of the book as a whole, so that the next need read nothing but the jobs that changed.</summary>
 /// <param name="Standing">The hash of all files but those of jobs, see <see cref="BookHashes.HashWithoutJobs"/>.</param>

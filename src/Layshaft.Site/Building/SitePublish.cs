@@ -3,7 +3,7 @@ using Layshaft.Book.Reading;
 using Layshaft.Site.Assessment;
 using Layshaft.Site.Publishing;
 
-namespace Layshaft.Site.Building.Slices;
+namespace Layshaft.Site.Building;
 
 /// <summary>What came of publishing a book.</summary>
 /// <param name="Result">What the publisher says; null when a problem of the book stopped it, or a page could not be made.</param>

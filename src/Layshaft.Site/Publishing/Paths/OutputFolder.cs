@@ -1,5 +1,5 @@
 using Layshaft.Book.Reading;
-using Layshaft.Site.Building;
+using Layshaft.Site.Templates;
 
 namespace Layshaft.Site.Publishing;
 
@@ -70,7 +70,7 @@ public static class OutputFolder
             return new(folder, $"This folder is the book or contains it. Name a folder outside the book, or a new folder, such as '{Path.Combine(folder, "reports")}'.");
         }
 
-        return BookLayout.Folders.Append("jobs").Append(SiteOverrides.FolderName).FirstOrDefault(f => IsSameOrBelow(real, Path.Combine(book, f))) is { } own
+        return BookLayout.Folders.Append("jobs").Append(TemplateFolders.BookFolder).FirstOrDefault(f => IsSameOrBelow(real, Path.Combine(book, f))) is { } own
             ? new(folder, $"This folder is in '{own}' of the book, which contains the book's own files. Name another folder, such as '{Path.Combine(book, "reports")}'.")
             : null;
     }

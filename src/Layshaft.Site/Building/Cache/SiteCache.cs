@@ -1,4 +1,3 @@
-using Layshaft.Site.Building.Slices;
 using Layshaft.Site.Publishing;
 
 namespace Layshaft.Site.Building;

@@ -3,7 +3,6 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using Layshaft.Book.Reading;
-using Layshaft.Site.Building.Slices;
 using Layshaft.Site.Pages;
 using Layshaft.Site.Publishing;
 

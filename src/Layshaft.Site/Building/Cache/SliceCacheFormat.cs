@@ -5,7 +5,7 @@ using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Publishing;
 using Layshaft.Site.Publishing.Links;
 
-namespace Layshaft.Site.Building.Slices;
+namespace Layshaft.Site.Building;
 
 /// <summary>How the cached book is written. What another build of the program wrote is passed over.</summary>
 internal static class SliceCacheFormat

@@ -5,7 +5,7 @@ using System.Text.Json.Serialization.Metadata;
 using Layshaft.Site.Assessment.Lives;
 using Layshaft.Site.Pages.ShopPages.Tallies;
 
-namespace Layshaft.Site.Building.Slices;
+namespace Layshaft.Site.Building;
 
 /// <summary>What a slice adds to the shop's pages: written, and compressed, until a page asks for it.</summary>
 /// <param name="Units">The tally of its units.</param>
