@@ -23,11 +23,11 @@ public static class HistoryComposer
         var sections = new[]
         {
             NowSection.Compose(history, trends),
-            JobsSection.Compose(history, tables[0], tables[1]),
-            LivesSection.Compose(history, tables[2]),
+            JobsSection.Compose(history, tables.Named("jobs"), tables.Named("seasons")),
+            LivesSection.Compose(history, tables.Named("parts")),
             trends.Compose(),
-            GearingSection.Compose(history, tables[5]),
-            SettingsSection.Compose(history, tables[6]),
+            GearingSection.Compose(history, tables.Named("gearing")),
+            SettingsSection.Compose(history, tables.Named("settings")),
             DataFiles.Section(history.Page, tables, composition),
         };
         return new SheetPage(

@@ -38,9 +38,9 @@ public static class LapSheetComposer
         [
             lap is null ? BlocksView.Section("lap", composition.Say("lap.lap"), Block.Say(composition.Say("lap.not_possible")))
                 : BlocksView.Section("lap", composition.Say("lap.lap"), new Block { Chart = LapDrawing.Of(lap, composition), Lines = [] }, Block.Say(composition.Say("lap.chart_words"))),
-            lap is null ? null : BlocksView.Section("corners", composition.Say("lap.corners"), new Block { Table = tables[0] }),
-            lap is null ? null : BlocksView.Section("straights", composition.Say("lap.straights"), new Block { Table = tables[1] }, Block.Say(composition.Say("lap.straights_words"))),
-            lap is null ? null : BlocksView.Section("gears", composition.Say("lap.gears"), new Block { Table = tables[2], Lines = [Launch(lap, composition)] }),
+            lap is null ? null : BlocksView.Section("corners", composition.Say("lap.corners"), new Block { Table = tables.Named("corners") }),
+            lap is null ? null : BlocksView.Section("straights", composition.Say("lap.straights"), new Block { Table = tables.Named("straights") }, Block.Say(composition.Say("lap.straights_words"))),
+            lap is null ? null : BlocksView.Section("gears", composition.Say("lap.gears"), new Block { Table = tables.Named("gears"), Lines = [Launch(lap, composition)] }),
             DataFiles.Section(page, tables, composition),
         ];
         return new SheetPage(

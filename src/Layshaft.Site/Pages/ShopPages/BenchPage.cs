@@ -20,13 +20,13 @@ public static class BenchPage
             ShopContext.Bench,
             "shop.bench",
             tables,
-            tables[0].Rows.Count > 0
-                ? BlocksView.Section("bench", shop.Say("shop.open", ("count", tables[0].Rows.Count)), new Block { Lines = [shop.Say("shop.days.words")], Table = tables[0] }, Notes(shop))
+            tables.Named("bench").Rows.Count > 0
+                ? BlocksView.Section("bench", shop.Say("shop.open", ("count", tables.Named("bench").Rows.Count)), new Block { Lines = [shop.Say("shop.days.words")], Table = tables.Named("bench") }, Notes(shop))
                 : BlocksView.Section("bench", shop.Say("shop.open", ("count", 0)), Block.Say(shop.Say("shop.open.none"))),
-            tables[1].Rows.Count > 0
-                ? BlocksView.Section("unanswered", shop.Say("shop.unanswered"), new Block { Table = tables[1] })
+            tables.Named("unanswered").Rows.Count > 0
+                ? BlocksView.Section("unanswered", shop.Say("shop.unanswered"), new Block { Table = tables.Named("unanswered") })
                 : BlocksView.Section("unanswered", shop.Say("shop.unanswered"), Block.Say(shop.Say("shop.unanswered.none"))),
-            BlocksView.Section("customers", shop.Say("shop.customers"), new Block { Lines = [shop.Say("shop.customers.words")], Table = tables[2] }));
+            BlocksView.Section("customers", shop.Say("shop.customers"), new Block { Lines = [shop.Say("shop.customers.words")], Table = tables.Named("customers") }));
     }
 
     private static TableView Bench(ShopContext shop) => TableView.Of(

@@ -33,12 +33,12 @@ public static class LivesPage
                 shop.Say("shop.lives.kinds"),
                 [
                     Block.Say(shop.Say("shop.lives.counted"), Sources(shop), shop.Say("shop.lives.left_out", ("count", kinds.Sum(k => k.All.Sampling.LeftOut.Count)))),
-                    new Block { Table = tables[0] },
+                    new Block { Table = tables.Named("kinds") },
                     .. kinds.Where(k => k.All.Sampling.Sample.Failures > 0).Select(k => Shown(k, shop)),
                 ]),
-            tables[1].Rows.Count > 0 ? BlocksView.Section("gears", shop.Say("shop.lives.gears"), new Block { Table = tables[1], Fold = shop.Say("shop.lives.gears.fold") }) : null,
-            tables[2].Rows.Count > 0 ? BlocksView.Section("drivers", shop.Say("shop.lives.drivers"), [new Block { Table = tables[2] }, Block.Say([.. Compared(kinds, shop)])]) : null,
-            BlocksView.Section("lives", shop.Say("shop.lives.all"), new Block { Lines = [.. shop.Shortened(tables[3], "shop.rows.newest")], Table = tables[3].Last(ShopContext.MostRows), Fold = shop.Say("shop.lives.all.fold") }));
+            tables.Named("gears").Rows.Count > 0 ? BlocksView.Section("gears", shop.Say("shop.lives.gears"), new Block { Table = tables.Named("gears"), Fold = shop.Say("shop.lives.gears.fold") }) : null,
+            tables.Named("drivers").Rows.Count > 0 ? BlocksView.Section("drivers", shop.Say("shop.lives.drivers"), [new Block { Table = tables.Named("drivers") }, Block.Say([.. Compared(kinds, shop)])]) : null,
+            BlocksView.Section("lives", shop.Say("shop.lives.all"), new Block { Lines = [.. shop.Shortened(tables.Named("lives"), "shop.rows.newest")], Table = tables.Named("lives").Last(ShopContext.MostRows), Fold = shop.Say("shop.lives.all.fold") }));
     }
 
     private static TableView Table(string id, IEnumerable<(string Name, GroupLife Life, UseMeasure Measure)> groups, ShopContext shop) => TableView.Of(

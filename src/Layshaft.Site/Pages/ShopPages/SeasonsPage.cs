@@ -20,9 +20,9 @@ public static class SeasonsPage
             ShopContext.Seasons,
             "shop.seasons",
             tables,
-            BlocksView.Section("seasons", shop.Say("shop.seasons.jobs"), tables[0].Rows.Count > 0 ? new Block { Table = tables[0] } : Block.Say(shop.Say("shop.open.none"))),
-            tables[1].Rows.Count > 0 ? BlocksView.Section("running", shop.Say("shop.running"), new Block { Lines = [shop.Say("shop.running.words")], Table = tables[1] }) : null,
-            tables[2].Rows.Count > 0 ? BlocksView.Section("renewals", shop.Say("shop.renewals"), new Block { Table = tables[2] }) : null);
+            BlocksView.Section("seasons", shop.Say("shop.seasons.jobs"), tables.Named("seasons").Rows.Count > 0 ? new Block { Table = tables.Named("seasons") } : Block.Say(shop.Say("shop.open.none"))),
+            tables.Named("running").Rows.Count > 0 ? BlocksView.Section("running", shop.Say("shop.running"), new Block { Lines = [shop.Say("shop.running.words")], Table = tables.Named("running") }) : null,
+            tables.Named("renewals").Rows.Count > 0 ? BlocksView.Section("renewals", shop.Say("shop.renewals"), new Block { Table = tables.Named("renewals") }) : null);
     }
 
     private static TableView Seasons(ShopContext shop, Season[] seasons) => TableView.Of(

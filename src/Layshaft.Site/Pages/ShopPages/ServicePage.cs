@@ -28,11 +28,11 @@ public static class ServicePage
             ShopContext.Service,
             "shop.service",
             tables,
-            Section("visits", "shop.visits", tables[0], shop),
+            Section("visits", "shop.visits", tables.Named("visits"), shop),
 
             // Unit, part, day and remaining usage: what fits a phone, however many parts are due.
-            Section("parts", "shop.service_parts", tables[1].Only(0, 1, 3, 5), shop),
-            Section("looks", "shop.wear_due", tables[2], shop));
+            Section("parts", "shop.service_parts", tables.Named("parts").Only(0, 1, 3, 5), shop),
+            Section("looks", "shop.wear_due", tables.Named("looks"), shop));
     }
 
     private static IEnumerable<ServiceDue> Due(UnitTally tally, ShopContext shop) =>

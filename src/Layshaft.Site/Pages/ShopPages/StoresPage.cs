@@ -21,9 +21,9 @@ public static class StoresPage
             ShopContext.Stores,
             "shop.stores",
             tables,
-            BlocksView.Section("order", shop.Say("shop.order"), tables[0].Rows.Count > 0 ? new Block { Lines = [shop.Say("shop.order.words")], Table = tables[0] } : Block.Say(shop.Say("shop.order.none"))),
-            BlocksView.Section("instruments", shop.Say("shop.instruments"), tables[2].Rows.Count > 0 ? new Block { Table = tables[2] } : Block.Say(shop.Say("shop.instruments.none"))),
-            BlocksView.Section("shims", shop.Say("shop.shims"), tables[1].Rows.Count > 0 ? [new Block { Lines = [.. Low(shop).DefaultIfEmpty(shop.Say("shop.shims.all"))] }, new Block { Table = tables[1], Fold = shop.Say("shop.shims.fold") }] : [Block.Say(shop.Say("shop.shims.none"))]));
+            BlocksView.Section("order", shop.Say("shop.order"), tables.Named("order").Rows.Count > 0 ? new Block { Lines = [shop.Say("shop.order.words")], Table = tables.Named("order") } : Block.Say(shop.Say("shop.order.none"))),
+            BlocksView.Section("instruments", shop.Say("shop.instruments"), tables.Named("instruments").Rows.Count > 0 ? new Block { Table = tables.Named("instruments") } : Block.Say(shop.Say("shop.instruments.none"))),
+            BlocksView.Section("shims", shop.Say("shop.shims"), tables.Named("shims").Rows.Count > 0 ? [new Block { Lines = [.. Low(shop).DefaultIfEmpty(shop.Say("shop.shims.all"))] }, new Block { Table = tables.Named("shims"), Fold = shop.Say("shop.shims.fold") }] : [Block.Say(shop.Say("shop.shims.none"))]));
     }
 
     private static TableView Order(ShopContext shop) => TableView.Of(
