@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Layshaft.Site.Pages.ShopPages;
 using Layshaft.Site.Tests.Seasons;
 
 namespace Layshaft.Site.Tests.Pages;
@@ -18,14 +19,21 @@ public class ApprovedPageTests
     [InlineData("report-earlier-owner", "customers/key-a-1/0002/index.html")]
     [InlineData("estimate", "customers/key-b-0/0004/index.html")]
     [InlineData("history", "customers/key-a-1/index.html")]
-    [InlineData("bench", "shop/index.html")]
-    [InlineData("service", "shop/service.html")]
-    [InlineData("stores", "shop/stores.html")]
-    [InlineData("lives", "shop/lives.html")]
-    [InlineData("seasons", "shop/seasons.html")]
+    [MemberData(nameof(ShopPages))]
     [InlineData("reference-index", "reference/index.html")]
     [InlineData("reference", "reference/gearbox-four.html")]
     public void A_whole_page_is_the_approved_one(string name, string path) => Compare(name, path, Site.Value);
+
+    public static TheoryData<string, string> ShopPages()
+    {
+        var pages = new TheoryData<string, string>();
+        foreach (var page in ShopPageList.All)
+        {
+            pages.Add(page.Name, page.Path);
+        }
+
+        return pages;
+    }
 
     private static void Compare(string name, string path, IReadOnlyDictionary<string, string> site)
     {

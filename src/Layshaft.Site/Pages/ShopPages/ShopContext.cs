@@ -30,9 +30,6 @@ public sealed record ShopContext(Composition Composition, ShopTally Tally)
     /// <summary>How many rows of a table a page shows: the files beside it hold all, and a page of tens of thousands opens slowly.</summary>
     public const int MostRows = 500;
 
-    private static readonly (string Page, string Key)[] Links =
-        [(Bench, "shop.bench"), (Service, "shop.service"), (Lives, "shop.lives"), (Stores, "shop.stores"), (Seasons, "shop.seasons")];
-
     /// <summary>The newest day of the book: days are counted to it.</summary>
     public DateOnly AsOf { get; } = BookDay.Newest(Composition.Book, Tally.Newest) ?? DateOnly.MinValue;
 
@@ -118,7 +115,7 @@ public sealed record ShopContext(Composition Composition, ShopTally Tally)
             page,
             Say("shop.title", ("page", Say(headingKey)), ("shop", Composition.Shop.Name)),
             null,
-            links: [.. Links.Where(l => l.Page != page).Append((Page: Addresses.ReferenceIndex, Key: "shop.reference")).Select(l => new LinkView(Addresses.Link(page, l.Page), Say(l.Key)))]),
+            links: [.. ShopPageList.All.Select(p => (p.Path, p.Title)).Where(l => l.Path != page).Append((Path: Addresses.ReferenceIndex, Title: "shop.reference")).Select(l => new LinkView(Addresses.Link(page, l.Path), Say(l.Title)))]),
         Say(headingKey),
         null,
         Say("shop.as_of", ("date", Composition.Figures.Date(AsOf))),

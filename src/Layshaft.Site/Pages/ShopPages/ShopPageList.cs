@@ -23,22 +23,27 @@ public enum ShopSources
 }
 
 /// <summary>One of the shop's pages.</summary>
+/// <param name="Title">The key of its title, also in the navigation: <c>shop.</c> and its short name.</param>
 /// <param name="Path">Where it is.</param>
 /// <param name="Tables">The short names of its tables.</param>
 /// <param name="Sources">What it is composed from: it is made anew when that changes, and is given nothing else.</param>
 /// <param name="Compose">Says what it says.</param>
-public sealed record ShopPage(string Path, IReadOnlyList<string> Tables, ShopSources Sources, Func<ShopContext, SheetPage> Compose);
+public sealed record ShopPage(string Title, string Path, IReadOnlyList<string> Tables, ShopSources Sources, Func<ShopContext, SheetPage> Compose)
+{
+    /// <summary>Its short name.</summary>
+    public string Name => Title["shop.".Length..];
+}
 
 /// <summary>The shop's pages.</summary>
 public static class ShopPageList
 {
-    /// <summary>All of them.</summary>
+    /// <summary>All of them, in the order of the navigation.</summary>
     public static IReadOnlyList<ShopPage> All { get; } =
     [
-        new(ShopContext.Bench, BenchPage.Tables, ShopSources.Units | ShopSources.Bench, BenchPage.Compose),
-        new(ShopContext.Service, ServicePage.Tables, ShopSources.Units | ShopSources.Bench, ServicePage.Compose),
-        new(ShopContext.Lives, LivesPage.Tables, ShopSources.Lives, LivesPage.Compose),
-        new(ShopContext.Stores, StoresPage.Tables, ShopSources.Bench, StoresPage.Compose),
-        new(ShopContext.Seasons, SeasonsPage.Tables, ShopSources.Units | ShopSources.Jobs, SeasonsPage.Compose),
+        new("shop.bench", ShopContext.Bench, BenchPage.Tables, ShopSources.Units | ShopSources.Bench, BenchPage.Compose),
+        new("shop.service", ShopContext.Service, ServicePage.Tables, ShopSources.Units | ShopSources.Bench, ServicePage.Compose),
+        new("shop.lives", ShopContext.Lives, LivesPage.Tables, ShopSources.Lives, LivesPage.Compose),
+        new("shop.stores", ShopContext.Stores, StoresPage.Tables, ShopSources.Bench, StoresPage.Compose),
+        new("shop.seasons", ShopContext.Seasons, SeasonsPage.Tables, ShopSources.Units | ShopSources.Jobs, SeasonsPage.Compose),
     ];
 }
