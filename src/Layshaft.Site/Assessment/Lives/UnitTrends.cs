@@ -51,7 +51,7 @@ public static class UnitTrends
             : Useful(Fit(readings, measure, life, now.Amount), readings);
         if (result is WearTrendUnsaid { Reason: WearTrendUnsaidReason.OneReading or WearTrendUnsaidReason.TwoReadings or WearTrendUnsaidReason.OneUse or WearTrendUnsaidReason.Vague } && type is not null)
         {
-            result = Pooled(readings, measure, type, now.Amount) is { } pooled && Useful(pooled, readings) is WearTrendLine useful ? useful : result;
+            result = Pooled(readings, measure, type, now.Amount) is { } pooled && SaysEnough(pooled, readings) ? pooled : result;
         }
 
         var relative = type is null ? null : RelativeRate.Of(
@@ -78,6 +78,10 @@ public static class UnitTrends
         result is WearTrendLine { LimitReached: false, LookAgainWithin: < 1 } && readings[^1].Measured.Grade.Standing == Grade.Reuse
             ? new WearTrendUnsaid(WearTrendUnsaidReason.Vague, readings.Length, null)
             : result;
+
+    // Nor by bounds that begin long before the limit is expected.
+    private static bool SaysEnough(WearTrendLine pooled, TrendReading[] readings) =>
+        readings[^1].Measured.Grade.Standing != Grade.Reuse || (pooled.LookAgainWithin >= 1 && pooled.LookAgainWithin >= pooled.Remaining / 5);
 
     // Two readings of a part that was fitted new are enough with its new size as a third; that size is nominal, so the line
     // is held to it only when there is no other way.
