@@ -12,6 +12,9 @@ public enum SettingKind
     /// <summary>Torque that turns a preloaded shaft.</summary>
     DragTorque,
 
+    /// <summary>Torque that turns one output shaft of a plate differential while the other is held.</summary>
+    Breakaway,
+
     /// <summary>Play between meshing teeth.</summary>
     Backlash,
 
