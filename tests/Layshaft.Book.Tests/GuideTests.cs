@@ -70,6 +70,7 @@ public class GuideTests
         Table(text, Setting.Shape);
         Table(text, UsualWork.Shape);
         Table(text, Step.Shape);
+        Table(text, PlateDifferential.Shape);
         Table(text, Car.Shape);
         Table(text, Tyre.Shape);
         Table(text, Engine.Shape);
@@ -92,6 +93,8 @@ public class GuideTests
         Table(text, GoAhead.Shape);
         Table(text, Renewal.Shape);
         Table(text, JobSetting.Shape);
+        Table(text, JobDifferential.Shape);
+        Table(text, DifferentialBuild.Shape);
         Table(text, ListTicks.Shape);
         Table(text, LeftOutStep.Shape);
         Table(text, EventPlan.Shape);
@@ -100,6 +103,12 @@ public class GuideTests
         foreach (var family in DamageTerms.All.GroupBy(t => t.Family))
         {
             text.Append(System.Globalization.CultureInfo.InvariantCulture, $"- {family.Key}: {string.Join(", ", family.Select(t => t.Word))}\n");
+        }
+
+        text.Append("\n### Kinds of part\n\nThe damage terms and measures of each kind.\n\n");
+        foreach (var kind in Enum.GetValues<PartKind>())
+        {
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"- {Part.WordOf(kind)}: {string.Join(", ", PartKinds.TermsOf(kind))}; {PartKinds.QuantitiesOf(kind)}\n");
         }
 
         return text.ToString();

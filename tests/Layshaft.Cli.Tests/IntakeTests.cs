@@ -166,6 +166,9 @@ public sealed partial class IntakeTests : IDisposable
         Assert.Equal(written.Count, Directory.GetFiles(Path.Combine(demo, "jobs", "2027"), "job.yaml", SearchOption.AllDirectories).Length);
         Assert.True(File.Exists(Path.Combine(demo, "jobs", "2027", "0637", "job.yaml")));
         Assert.DoesNotContain(BookReader.ReadFolder(demo).Problems, p => p.Severity != Layshaft.Book.Problems.Severity.Notice);
+        var differential = Directory.GetFiles(Path.Combine(demo, "jobs", "2027"), "job.yaml", SearchOption.AllDirectories).Select(File.ReadAllText).Single(t => t.Contains("unit: pd-041", StringComparison.Ordinal));
+        Assert.Contains("#   found: { ramps: 45°/80°, plates: O-I-O-I-O }", differential, StringComparison.Ordinal);
+        Assert.DoesNotContain("# Fitted", differential, StringComparison.Ordinal);
     }
 
     private string JobFile(string number) => Path.Combine(Book, "jobs", "2026", number, "job.yaml");

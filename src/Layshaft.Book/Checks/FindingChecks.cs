@@ -19,6 +19,7 @@ internal static class FindingChecks
                 check.Problems.Note("left-in-and-renewed", finding.Origin.At("left_in"), $"'{finding.Part}' is renewed, but 'left_in' means that it was refitted.", "Remove 'left_in', or remove the part from 'renewed'.");
             }
 
+            PartKindChecks.Terms(check, finding, box.PartOf(finding.Part)!);
             foreach (var measurement in finding.Measurements)
             {
                 MeasurementOf(check, job, box.PartOf(finding.Part)!, measurement);

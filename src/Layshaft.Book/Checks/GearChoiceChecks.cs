@@ -9,7 +9,7 @@ internal static class GearChoiceChecks
     /// <summary>Each position is one of the gearbox's and is written once, and its pairs mesh.</summary>
     public static void Run(Checker check, Gearbox box, IReadOnlyList<GearChoices> choices)
     {
-        var most = box.RatioSets.Max(r => r.Gears.Count);
+        var most = box.RatioSets.Select(r => r.Gears.Count).DefaultIfEmpty().Max();
         foreach (var (choice, i) in choices.Select((c, i) => (c, i)))
         {
             if (choice.Gear > most)

@@ -9,6 +9,8 @@ internal static class GearboxChecks
 {
     public static void Run(Checker check, Gearbox box)
     {
+        UnitKindChecks.Run(check, box);
+        DifferentialChecks.Run(check, box);
         check.Unique(box.RatioSets, r => r.Id, "ratio sets");
         check.Unique(box.Parts, p => p.Id, "parts");
         check.Unique(box.Shims, s => s.Id, "shim stocks");
@@ -56,6 +58,7 @@ internal static class GearboxChecks
 
             Instrument(check, setting.Instrument, setting.Target.Low ?? setting.Target.High, setting.Origin.At("instrument"), "the target");
             ShimChecks.Target(check, setting);
+            PartKindChecks.Breakaway(check, box, setting);
             check.Names(setting.Shims, box.Shims.Select(s => s.Id), setting.Origin.At("shims"), "shim stock", box.Name);
         }
     }
@@ -96,6 +99,7 @@ internal static class GearboxChecks
     private static void PartOf(Checker check, Gearbox box, Part part)
     {
         check.Unique(part.Measures, m => m.Id, "measures");
+        PartKindChecks.Measures(check, part);
         foreach (var measure in part.Measures)
         {
             MeasureOf(check, measure);
@@ -106,10 +110,10 @@ internal static class GearboxChecks
             check.Problems.Add("grading-out-of-order", part.Grading.Origin.At("watch_from"), "'watch_from' is not below 'renew_from'.", "Write a smaller share in 'watch_from'.");
         }
 
-        var most = box.RatioSets.Max(r => r.Gears.Count);
+        var most = box.RatioSets.Select(r => r.Gears.Count).DefaultIfEmpty().Max();
         foreach (var (gear, place) in part.Measures.Select(m => (m.Gear, m.Origin.At("gear"))).Prepend((part.Gear, part.Origin.At("gear"))).Where(g => g.Item1 > most))
         {
-            check.Problems.Add("no-such-gear", place, $"This gearbox has no gear {gear}.", $"Write a gear from 1 to {most}, or 0 for reverse.");
+            check.Problems.Add("no-such-gear", place, $"This gearbox has no gear {gear}.", most == 0 ? "Remove this line." : $"Write a gear from 1 to {most}, or 0 for reverse.");
         }
     }
 

@@ -28,6 +28,7 @@ internal static class JobChecks
         {
             FindingChecks.Run(check, job, box);
             JobSettingChecks.Run(check, job, box);
+            DifferentialChecks.Run(check, job, box);
             EstimateChecks.Run(check, job, box);
             OfferChecks.Run(check, job);
             ApprovalChecks.Run(check, job);

@@ -23,6 +23,7 @@ internal static class JobSequenceChecks
             foreach (var job in jobs)
             {
                 StillHere(check, before, job);
+                DifferentialChecks.Between(check, before, job);
                 before = job;
                 if (unit is not null && job.Use.Unit == unit.UseAtStart.Unit && job.Use.Amount < least)
                 {

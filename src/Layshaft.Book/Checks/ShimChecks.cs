@@ -10,7 +10,7 @@ internal static class ShimChecks
     /// <summary>A setting whose target no pack can be picked for. Backlash with shims is usual, and has its own table in the manual.</summary>
     public static void Target(Checker check, Setting setting)
     {
-        if (setting.Shims is not null && setting.Kind != Records.SettingKind.Backlash && setting.PackBand is { Wrong: { } wrong, Remedy: var remedy })
+        if (setting.Shims is not null && setting.Kind is not (Records.SettingKind.Backlash or Records.SettingKind.Breakaway) && setting.PackBand is { Wrong: { } wrong, Remedy: var remedy })
         {
             check.Problems.Note("shim-target", setting.Origin.At("target"), wrong, remedy ?? string.Empty);
         }

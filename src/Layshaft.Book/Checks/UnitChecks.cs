@@ -22,6 +22,7 @@ internal static class UnitChecks
         CountsAlike(check, unit, unit.UseAtStart, unit.Origin.At("use_at_start"));
         if (check.Draft.Gearboxes.Get(unit.Gearbox) is { } box)
         {
+            UnitKindChecks.Run(check, unit, box);
             check.Names(unit.RatioSet, box.RatioSets.Select(r => r.Id), unit.Origin.At("ratio_set"), "ratio set", box.Name);
             DropPair(check, box, unit, unit.DropPair, unit.Origin.At("drop_pair"));
             FinalDrive(check, box, unit, unit.FinalDrive, unit.Origin.At("final_drive"));
@@ -113,7 +114,7 @@ internal static class UnitChecks
     public static void FinalDrive(Checker check, Gearbox box, Unit unit, Teeth? pair, Place place)
     {
         Teeth[] known = [.. box.FinalDrives, .. unit.Owners.SelectMany(o => o.Kit?.FinalDrives ?? [])];
-        if (pair is { } teeth && !known.Contains(teeth))
+        if (pair is { } teeth && box.FinalDrives.Count > 0 && !known.Contains(teeth))
         {
             check.Problems.Add("no-such-pair", place, $"{box.Name} has no final drive {teeth}.", $"In stock: {string.Join(", ", known)}.");
         }

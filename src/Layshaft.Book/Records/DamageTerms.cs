@@ -14,6 +14,12 @@ public enum TermFamily
 
     /// <summary>Dog rings, selectors and hubs: the trade's words (common practice, no source).</summary>
     Engagement,
+
+    /// <summary>Friction plates, ramps and springs: the trade's words (common practice, no source).</summary>
+    Friction,
+
+    /// <summary>Synchronisers, selector drums, pumps, chains and sensors: the trade's words (common practice, no source).</summary>
+    Mechanism,
 }
 
 /// <summary>A word for damage.</summary>
@@ -46,6 +52,13 @@ public static class DamageTerms
             TermFamily.Engagement,
             "rounded dogs", "chipped dog", BackCutWorn, "blued dogs", "dog corner radius", "burred dogs", "worn fork pads", "blued fork",
             "bent fork", "worn detent", "worn hub splines", "ring tight on hub", "cracked ring"),
+        .. Of(
+            TermFamily.Friction,
+            "worn plate", "glazed plate", "burnt plate", "warped plate", "broken tab", "worn ramp", "dented ramp", "weak spring"),
+        .. Of(
+            TermFamily.Mechanism,
+            "worn synchro cone", "rounded synchro teeth", "cracked synchro ring", "worn drum groove", "chipped ratchet", "worn interlock",
+            "scored pump", "stretched chain", "damaged sensor"),
     ];
 
     /// <summary>One of the words, as a finding writes it.</summary>

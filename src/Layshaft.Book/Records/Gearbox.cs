@@ -5,6 +5,19 @@ using UnitsNet;
 
 namespace Layshaft.Book.Records;
 
+/// <summary>What kind of unit a type is.</summary>
+public enum UnitKind
+{
+    /// <summary>A gearbox or transaxle: it has ratio sets and a final drive.</summary>
+    Gearbox,
+
+    /// <summary>A final drive or quick-change axle on its own.</summary>
+    Axle,
+
+    /// <summary>A differential on its own.</summary>
+    Differential,
+}
+
 /// <summary>A type of gearbox: file <c>gearboxes/ID.yaml</c>.</summary>
 public sealed record Gearbox(
     string Id,
@@ -12,11 +25,13 @@ public sealed record Gearbox(
     string Name,
     string? Description,
     string? Manual,
+    UnitKind Kind,
     IReadOnlyList<RatioSet> RatioSets,
     DropGears? DropGears,
     IReadOnlyList<Teeth> FinalDrives,
     IReadOnlyList<GearChoices> GearPairs,
     ChangeTimes? ChangeTimes,
+    PlateDifferential? Differential,
     GearPair? MainGears,
     RotationalSpeed? OutputLimit,
     double? MeshEfficiency,
@@ -37,11 +52,13 @@ public sealed record Gearbox(
         f.Required("name", Scalars.Text, "Name on the pages."),
         f.Optional("description", Scalars.Text, "Description in one or two sentences."),
         f.Optional("manual", Scalars.Text, "The maker's manual that applies, with its issue."),
-        f.Required("ratio_sets", new ListShape<RatioSet>(RatioSet.Shape, atLeast: 1), "Available ratio sets."),
+        f.Or("kind", KindWords, UnitKind.Gearbox, "Kind of unit: a gearbox needs ratio_sets and final_drives, an axle needs final_drives, a differential has neither. Default: gearbox."),
+        f.List("ratio_sets", RatioSet.Shape, "Available ratio sets. A gearbox needs them."),
         f.Optional("drop_gears", Records.DropGears.Shape, "The quick-change gears outside the main case."),
-        f.Required("final_drives", new ListShape<Teeth>(Scalars.FinalDrive, atLeast: 1), "Final drives in stock, crown wheel/pinion, including the fitted one."),
+        f.List("final_drives", Scalars.FinalDrive, "Final drives in stock, crown wheel/pinion, including the fitted one. A gearbox and an axle need them."),
         f.List("gear_pairs", GearChoices.Shape, "Pairs in stock for the gears in the box, if they can be changed one by one. Pairs of the fitted ratio set need not be listed."),
         f.Optional("change_times", Records.ChangeTimes.Shape, "How long it takes to change gears."),
+        f.Optional("differential", PlateDifferential.Shape, "The plate differential, alone or inside the gearbox."),
         f.Optional("main_gears", GearPair.Shape, "How the gears on the mainshaft and layshaft are cut."),
         f.OptionalValue("output_limit", Quantities.Rotation.Like("9000 rpm"), "Maximum speed of the output shaft, from the maker's manual."),
         f.OptionalValue("mesh_efficiency", Scalars.Part.Like("98.8 %"), "Efficiency of a pair of gears of 25 teeth each; the loss of other pairs goes with the sum of 1/teeth. It is used together with the car's axle_efficiency."),
@@ -55,6 +72,9 @@ public sealed record Gearbox(
         f.List("cautions", Scalars.Text, "Cautions for this gearbox, printed on its reports."),
         f.List("usual_work", Records.UsualWork.Shape, "Labour of an estimate without 'lines'.")));
 
+    private static ChoiceShape<UnitKind> KindWords => new(
+        "a kind of unit", ("gearbox", UnitKind.Gearbox), ("axle", UnitKind.Axle), ("differential", UnitKind.Differential));
+
     /// <summary>The part with this id, or null.</summary>
     public Part? PartOf(string id) => Parts.FirstOrDefault(p => p.Id == id);
 
@@ -62,7 +82,7 @@ public sealed record Gearbox(
     public Setting? SettingOf(string id) => Settings.FirstOrDefault(s => s.Id == id);
 
     /// <summary>The ratio set with this id, or null.</summary>
-    public RatioSet? RatioSetOf(string id) => RatioSets.FirstOrDefault(r => r.Id == id);
+    public RatioSet? RatioSetOf(string? id) => RatioSets.FirstOrDefault(r => r.Id == id);
 }
 
 /// <summary>A set of gears.</summary>

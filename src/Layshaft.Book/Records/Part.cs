@@ -38,6 +38,45 @@ public enum PartKind
 
     /// <summary>A seal.</summary>
     Seal,
+
+    /// <summary>A friction plate of a differential.</summary>
+    FrictionPlate,
+
+    /// <summary>A pressure ring with its ramps.</summary>
+    RampRing,
+
+    /// <summary>A bevel gear or cross-pin of a differential.</summary>
+    DifferentialGear,
+
+    /// <summary>A preload or detent spring.</summary>
+    Spring,
+
+    /// <summary>A synchroniser (baulk) ring.</summary>
+    SynchroRing,
+
+    /// <summary>A selector drum or barrel.</summary>
+    Drum,
+
+    /// <summary>The ratchet that turns the drum.</summary>
+    Ratchet,
+
+    /// <summary>What keeps two gears from engaging at once.</summary>
+    Interlock,
+
+    /// <summary>An oil pump.</summary>
+    Pump,
+
+    /// <summary>A chain.</summary>
+    Chain,
+
+    /// <summary>A clutch.</summary>
+    Clutch,
+
+    /// <summary>A sensor or its trigger.</summary>
+    Sensor,
+
+    /// <summary>An idler, such as that of reverse.</summary>
+    Idler,
 }
 
 /// <summary>Which shaft a part sits on.</summary>
@@ -100,7 +139,23 @@ public sealed record Part(
         ("drop gear", PartKind.DropGear),
         ("final drive", PartKind.FinalDrive),
         ("case", PartKind.Case),
-        ("seal", PartKind.Seal));
+        ("seal", PartKind.Seal),
+        ("friction plate", PartKind.FrictionPlate),
+        ("ramp ring", PartKind.RampRing),
+        ("differential gear", PartKind.DifferentialGear),
+        ("spring", PartKind.Spring),
+        ("synchro ring", PartKind.SynchroRing),
+        ("selector drum", PartKind.Drum),
+        ("ratchet", PartKind.Ratchet),
+        ("interlock", PartKind.Interlock),
+        ("oil pump", PartKind.Pump),
+        ("chain", PartKind.Chain),
+        ("clutch", PartKind.Clutch),
+        ("sensor", PartKind.Sensor),
+        ("idler gear", PartKind.Idler));
+
+    /// <summary>A kind of part as the book writes it.</summary>
+    public static string WordOf(PartKind kind) => KindWords.WordOf(kind);
 
     private static ChoiceShape<ShaftPosition> ShaftWords { get; } = new(
         "a shaft", ("input", ShaftPosition.Input), ("lay", ShaftPosition.Lay), ("main", ShaftPosition.Main), ("output", ShaftPosition.Output));

@@ -28,6 +28,9 @@ public enum SettingKind
 
     /// <summary>Depth, height or position.</summary>
     Position,
+
+    /// <summary>Torque that turns one output shaft of a plate differential while the other is held.</summary>
+    Breakaway,
 }
 
 /// <summary>How adding shim changes a setting.</summary>
@@ -87,7 +90,8 @@ public sealed record Setting(
         ("run-out", SettingKind.RunOut),
         ("drag torque", SettingKind.DragTorque),
         ("tightening torque", SettingKind.Tightening),
-        ("position", SettingKind.Position));
+        ("position", SettingKind.Position),
+        ("breakaway torque", SettingKind.Breakaway));
 
     private static ChoiceShape<ShimSense> SenseWords { get; } = new(
         "an effect of adding shim", ("smaller", ShimSense.MoreShimLess), ("larger", ShimSense.MoreShimMore));

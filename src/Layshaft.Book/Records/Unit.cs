@@ -9,7 +9,7 @@ namespace Layshaft.Book.Records;
 /// <param name="Origin">Where it stands.</param>
 /// <param name="Gearbox">Its type.</param>
 /// <param name="Serial">Stamped on the case.</param>
-/// <param name="RatioSet">The gears in it.</param>
+/// <param name="RatioSet">The gears in it; null for a unit without gears to choose.</param>
 /// <param name="Owners">First owner first.</param>
 /// <param name="Car">The car that it is in.</param>
 /// <param name="InService">Day it first ran, or came to the shop's knowledge.</param>
@@ -17,7 +17,7 @@ namespace Layshaft.Book.Records;
 /// <param name="UseCountedIn">What its running is counted in; null for the shop's choice.</param>
 /// <param name="Fitted">Parts known when the book begins.</param>
 /// <param name="DropPair">Drop gears fitted when the book begins.</param>
-/// <param name="FinalDrive">Final drive fitted when the book begins.</param>
+/// <param name="FinalDrive">Final drive fitted when the book begins; null for a unit without one.</param>
 /// <param name="LinkRenewed">How often the customer's link was withdrawn and renewed.</param>
 /// <param name="InternalNotes">For the shop only.</param>
 public sealed record Unit(
@@ -25,7 +25,7 @@ public sealed record Unit(
     Origin Origin,
     string Gearbox,
     string Serial,
-    string RatioSet,
+    string? RatioSet,
     IReadOnlyList<Ownership> Owners,
     string? Car,
     DateOnly InService,
@@ -33,7 +33,7 @@ public sealed record Unit(
     UseUnit? UseCountedIn,
     IReadOnlyList<FittedPart> Fitted,
     Teeth? DropPair,
-    Teeth FinalDrive,
+    Teeth? FinalDrive,
     int LinkRenewed,
     string? InternalNotes) : IPlaced
 {
@@ -43,7 +43,7 @@ public sealed record Unit(
         f.Origin,
         f.Required("gearbox", Scalars.Id.Like("ostrel-t6"), "Gearbox type: a file in gearboxes/, without .yaml."),
         f.Required("serial", Scalars.Text, "Serial number on the case."),
-        f.Required("ratio_set", Scalars.Id.Like("standard"), "Fitted ratio set: its id in the gearbox file."),
+        f.Optional("ratio_set", Scalars.Id.Like("standard"), "Fitted ratio set: its id in the gearbox file. A gearbox needs it."),
         f.Required("owners", new ListShape<Ownership>(Ownership.Shape, atLeast: 1), "Owners, first owner first."),
         f.Optional("car", Scalars.Id.Like("saloon-44"), "Car it is fitted to: a file in cars/, without .yaml."),
         f.Required("in_service", Scalars.Date, "Date of first use, or first received by the shop."),
@@ -51,7 +51,7 @@ public sealed record Unit(
         f.OptionalValue("use_counted_in", Shop.UseWords, "Usage unit. Default: use_counted_in in shop.yaml."),
         f.List("fitted", FittedPart.Shape, "Parts with their own serial or usage when the book begins. All others count from in_service."),
         f.OptionalValue("drop_pair", Scalars.Teeth, "Drop gears fitted when the book begins, driven/driver."),
-        f.Required("final_drive", Scalars.FinalDrive, "Final drive fitted when the book begins, crown wheel/pinion."),
+        f.OptionalValue("final_drive", Scalars.FinalDrive, "Final drive fitted when the book begins, crown wheel/pinion. A gearbox and an axle need it."),
         f.Or("link_renewed", Scalars.CountOrNone.Like("1"), 0, "Increase by one to withdraw the customer's link and create a new one. Default: 0."),
         f.Optional("internal_notes", Scalars.Text, "Internal note; never on a customer's page.")));
 

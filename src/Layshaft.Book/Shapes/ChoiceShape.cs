@@ -46,6 +46,21 @@ public sealed class ChoiceShape<T>(string what, params (string Word, T Value)[] 
     /// <inheritdoc/>
     public override JsonObject Schema() => SchemaParts.OneOf(known);
 
+    /// <summary>The word for a value.</summary>
+    /// <exception cref="ArgumentException">No word stands for it.</exception>
+    public string WordOf(T value)
+    {
+        foreach (var choice in choices)
+        {
+            if (EqualityComparer<T>.Default.Equals(choice.Value, value))
+            {
+                return choice.Word;
+            }
+        }
+
+        throw new ArgumentException($"no word stands for {value}", nameof(value));
+    }
+
     // A loop, since LINQ over pairs is compiled anew at start-up for each kind of choice.
     private static string[] WordsOf((string Word, T Value)[] choices)
     {

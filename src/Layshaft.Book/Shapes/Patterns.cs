@@ -57,6 +57,13 @@ internal static class Patterns
         return Whole($@"{count}\s*/\s*{count}");
     }
 
+    /// <summary>Two ramp angles, drive/coast.</summary>
+    public static string Ramps()
+    {
+        var angle = Whole(RampAngles.Least, RampAngles.Most) + Space + "°";
+        return Whole($@"{angle}\s*/\s*{angle}");
+    }
+
     /// <summary>A share of 100 %; <paramref name="part"/> for one from 0 to 100 %.</summary>
     public static string Share(bool part) => Whole(part
         ? $"(?:[+]?(?:100(?:[.]0+)?|[1-9]?[0-9](?:[.][0-9]+)?)|[-−]{Zero}){Space}%"

@@ -19,6 +19,9 @@ public static class Quantities
     /// <summary>A torque.</summary>
     public static Shape<Torque> Torque { get; } = Positive(UnitWords.Torque, v => v.NewtonMeters);
 
+    /// <summary>A spring rate.</summary>
+    public static Shape<ForcePerLength> SpringRate { get; } = Positive(UnitWords.SpringRate, v => v.NewtonsPerMeter);
+
     /// <summary>A mass.</summary>
     public static Shape<Mass> Mass { get; } = Positive(UnitWords.Mass, v => v.Kilograms);
 

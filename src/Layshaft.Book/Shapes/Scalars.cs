@@ -87,6 +87,12 @@ public static partial class Scalars
     /// <summary>Crown wheel and pinion.</summary>
     public static Shape<Teeth> FinalDrive { get; } = new ScalarShape<Teeth>(Values.Teeth.FinalDriveWhat, Values.Teeth.FinalDriveExample, "bad-teeth", Values.Teeth.ParseFinalDrive, () => SchemaParts.Matching(Patterns.Teeth()));
 
+    /// <summary>The ramps of a plate differential.</summary>
+    public static Shape<RampAngles> RampAngles { get; } = new ScalarShape<RampAngles>(Values.RampAngles.What, Values.RampAngles.Example, "bad-ramps", Values.RampAngles.Parse, () => SchemaParts.Matching(Patterns.Ramps()));
+
+    /// <summary>The plates of one side of a differential, in order.</summary>
+    public static Shape<PlateSequence> PlateSequence { get; } = new ScalarShape<PlateSequence>(Values.PlateSequence.What, Values.PlateSequence.Example, "bad-plates", Values.PlateSequence.Parse, () => SchemaParts.Matching(Patterns.Whole(Values.PlateSequence.Pattern)));
+
     /// <summary>A plain number without a unit, such as a profile shift coefficient.</summary>
     public static Shape<double> Number { get; } = NumberOf(Sign.Any);
 

@@ -56,6 +56,14 @@ public static class UnitWords
         new("kN", v => UnitsNet.Force.FromKilonewtons(v)),
         new("kgf", v => UnitsNet.Force.FromKilogramsForce(v)));
 
+    /// <summary>Spring rates.</summary>
+    public static QuantityText<ForcePerLength> SpringRate { get; } = new(
+        "a spring rate",
+        "2000 N/mm",
+        new("N/mm", v => UnitsNet.ForcePerLength.FromNewtonsPerMillimeter(v)),
+        new("kN/mm", v => UnitsNet.ForcePerLength.FromKilonewtonsPerMillimeter(v)),
+        new("lbf/in", v => UnitsNet.ForcePerLength.FromPoundsForcePerInch(v)));
+
     /// <summary>Masses.</summary>
     public static QuantityText<Mass> Mass { get; } = new(
         "a mass",

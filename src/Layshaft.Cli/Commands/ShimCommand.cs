@@ -59,7 +59,11 @@ internal static class ShimCommand
             return ExitCode.Problems;
         }
 
-        return Answer(ShimFromBook.Read(assessment.Book, unit, setting), json, output, errors);
+        return BreakawayAnswer.Of(assessment.Book, unit, setting) is { } breakaway
+            ? breakaway.Wrong is { } wrong
+                ? BenchOutput.Wrong(wrong, breakaway.Remedy, errors)
+                : BenchOutput.Answer(breakaway.Value!.Lines(BenchFigures.Create()), breakaway.Value.Json, json, output)
+            : Answer(ShimFromBook.Read(assessment.Book, unit, setting), json, output, errors);
     }
 
     private static int Answer(Parsed<ShimQuestion> question, bool json, TextWriter output, TextWriter errors)

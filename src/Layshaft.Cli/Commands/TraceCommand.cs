@@ -48,6 +48,11 @@ internal static class TraceCommand
             return BenchOutput.Wrong($"The book has no unit '{unitId}'.", NearestWord.Advice(unitId, [.. book.Units.Keys]), errors);
         }
 
+        if (unit.RatioSet is null)
+        {
+            return BenchOutput.Wrong($"{unit.Serial} has no ratio set, so a trace shows no gears of it.", "Name the gearbox of the same car.", errors);
+        }
+
         if (venueId is not null && !book.Venues.ContainsKey(venueId))
         {
             return BenchOutput.Wrong($"The book has no venue '{venueId}'.", NearestWord.Advice(venueId, [.. book.Venues.Keys]), errors);

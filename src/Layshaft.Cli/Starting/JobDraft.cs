@@ -32,6 +32,7 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
         Inside();
         Inspection();
         Settings();
+        Differential();
         Lists();
         return text.ToString();
     }
@@ -55,13 +56,18 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
     }
 
     private string Gears(string before) =>
-        $"{(Story.Teeth.DropPair is { } pair ? $"{before}drop_pair: {pair}" : "")}{before}final_drive: {Story.Teeth.FinalDrive}";
+        $"{(Story.Teeth.DropPair is { } pair ? $"{before}drop_pair: {pair}" : "")}{(Story.Teeth.FinalDrive is { } final ? $"{before}final_drive: {final}" : "")}";
 
     private void Inside()
     {
         Line();
-        var changed = Story.Teeth.Ratios is { } ratios && !ratios.Gears.SequenceEqual(Story.Gearbox.RatioSetOf(Story.Unit.RatioSet)!.Gears) ? $" with gears [{string.Join(", ", ratios.Gears)}]" : "";
-        Line($"# Fitted: ratio set {Story.Unit.RatioSet}{changed}{Gears(", ").Replace("_", " ", StringComparison.Ordinal)}");
+        var changed = Story.Teeth.Ratios is { } now && Story.Gearbox.RatioSetOf(Story.Unit.RatioSet) is { } set && !now.Gears.SequenceEqual(set.Gears) ? $" with gears [{string.Join(", ", now.Gears)}]" : "";
+        var gears = $"{(Story.Unit.RatioSet is { } ratios ? $", ratio set {ratios}{changed}" : "")}{Gears(", ").Replace("_", " ", StringComparison.Ordinal)}";
+        if (gears.Length > 0)
+        {
+            Line($"# Fitted: {gears[2..]}");
+        }
+
         foreach (var (part, (renewal, job)) in Story.Renewed.OrderBy(r => r.Key, StringComparer.Ordinal))
         {
             Line($"#   {part}: {(renewal.Serial is { } serial ? serial + ", " : "")}fitted in job {job.Number} at {job.Use}{(renewal.Use is { } brought ? $", with {brought} of earlier usage" : "")}");
@@ -160,6 +166,22 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
     }
 
     private static bool IsFound(Setting setting) => setting.Kind != SettingKind.Tightening;
+
+    private void Differential()
+    {
+        if (Story.Gearbox.Differential is not { } plates)
+        {
+            return;
+        }
+
+        var (built, job) = (Story.LastDifferential?.Differential?.Built, Story.LastDifferential?.Number);
+        Line();
+        Line(built is null
+            ? $"# Differential: ramps {string.Join(" or ", plates.Ramps)} (drive/coast). Uncomment this and record it as found."
+            : $"# Differential as job {job} left it. Uncomment this after opening it and correct what differs.");
+        Line("# differential:");
+        Line($"#   found: {{ ramps: {(built?.Ramps ?? plates.Ramps[0])}, plates: {built?.Plates.Text ?? Layshaft.Book.Values.PlateSequence.Example} }}");
+    }
 
     private void Lists()
     {

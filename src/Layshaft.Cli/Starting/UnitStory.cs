@@ -29,6 +29,9 @@ internal sealed record UnitStory(
     /// <summary>Parts that have been moved out of it to another unit since, each with that unit; null for one that is kept.</summary>
     public required IReadOnlyDictionary<string, Unit?> MovedOut { get; init; }
 
+    /// <summary>The last job that recorded how the plate differential was built; null if none did.</summary>
+    public Job? LastDifferential { get; init; }
+
     /// <summary>The parts to inspect first: those graded renew but not renewed, then those graded watch.</summary>
     public IEnumerable<Part> First => Gearbox.Parts
         .Where(p => GradeOf(p) is Grade.Renew or Grade.Watch)
@@ -81,6 +84,7 @@ internal sealed record UnitStory(
             [.. ServiceAssessment.Of(unit, assessment.Lives, received).Where(d => d.State != DueState.NotYet && d.Part is not null)])
         {
             MovedOut = moved,
+            LastDifferential = assessment.Book.JobsOf(unit.Id).LastOrDefault(j => j.Differential?.Built is not null),
         };
     }
 

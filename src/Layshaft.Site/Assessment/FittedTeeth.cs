@@ -6,8 +6,8 @@ namespace Layshaft.Site.Assessment;
 /// <summary>The teeth that are in a unit as a job leaves it.</summary>
 /// <param name="Ratios">Its set of gears; null when the gearbox file has none of that name.</param>
 /// <param name="DropPair">Its drop gears; null when the book does not say.</param>
-/// <param name="FinalDrive">Its final drive.</param>
-public sealed record FittedTeeth(RatioSet? Ratios, Teeth? DropPair, Teeth FinalDrive)
+/// <param name="FinalDrive">Its final drive; null for a unit without one.</param>
+public sealed record FittedTeeth(RatioSet? Ratios, Teeth? DropPair, Teeth? FinalDrive)
 {
     /// <summary>What is fitted as a job leaves the unit: what this job or the last one before it says, else the unit's file.</summary>
     public static FittedTeeth After(ShopBook book, JobAssessment job)

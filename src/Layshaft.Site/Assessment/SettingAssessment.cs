@@ -45,6 +45,7 @@ public sealed record SettingAssessment(
         Book.Records.SettingKind.Preload => Engineering.Settings.SettingKind.Preload,
         Book.Records.SettingKind.Backlash => Engineering.Settings.SettingKind.Backlash,
         Book.Records.SettingKind.RunOut => Engineering.Settings.SettingKind.RunOut,
+        Book.Records.SettingKind.Breakaway => Engineering.Settings.SettingKind.Breakaway,
         Book.Records.SettingKind.DragTorque => Engineering.Settings.SettingKind.DragTorque,
         Book.Records.SettingKind.Tightening => Engineering.Settings.SettingKind.TighteningTorque,
         _ => Engineering.Settings.SettingKind.Position,

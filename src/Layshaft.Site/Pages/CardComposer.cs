@@ -51,7 +51,7 @@ public static class CardComposer
         ? new PreviewView(site.Of(path), Text(CardPicture.Width), Text(CardPicture.Height), $"{Name(composition, unit)}. {words()}")
         : null;
 
-    private static string Words(Composition composition, Job job) => job.Finished is null ? OfferWords.Say("estimate.question", OfferWords.Waiting(job)[0], composition) : job.Verdict ?? string.Empty;
+    private static string Words(Composition composition, Job job) => job.Finished is null ? OfferWords.Say("estimate.question", OfferWords.Waiting(job)[0], composition.About(composition.Book.GearboxOf(composition.Book.Units[job.Unit]))) : job.Verdict ?? string.Empty;
 
     private static string Words(Composition composition, OwnerView view) => view.Jobs.Count == 0
         ? composition.Say("history.no_jobs")

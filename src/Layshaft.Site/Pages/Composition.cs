@@ -34,6 +34,13 @@ public sealed record Composition(
     /// <summary>The shop.</summary>
     public Shop Shop => Book.Shop;
 
-    /// <summary>A sentence of the texts.</summary>
-    public string Say(string key, params (string Name, object Value)[] values) => Texts.Say(key, values);
+    /// <summary>Whether the page is about a unit that is not a gearbox.</summary>
+    public bool AboutOtherUnit { get; init; }
+
+    /// <summary>The same for the pages of a type of unit: a differential is not called a gearbox.</summary>
+    public Composition About(Gearbox type) => type is { Kind: not UnitKind.Gearbox } ? this with { AboutOtherUnit = true } : this;
+
+    /// <summary>A sentence of the texts; about a unit that is not a gearbox, the sentence that suits it.</summary>
+    public string Say(string key, params (string Name, object Value)[] values) =>
+        Texts.Say(AboutOtherUnit && Texts.Has($"{key}.of_unit") ? $"{key}.of_unit" : key, values);
 }

@@ -25,6 +25,7 @@ public static class HandoverComposer
         ArgumentNullException.ThrowIfNull(composition);
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(job);
+        composition = composition.About(composition.Book.GearboxOf(view.Unit));
         var kind = job.Finished is null ? "estimate" : "report";
         var waiting = job.Finished is null ? OfferWords.Waiting(job) : [];
         var (shop, customer) = (composition.Shop, composition.Book.Customers[view.Owner.Customer]);

@@ -13,7 +13,7 @@ internal sealed record ValueCase(string Name, Func<string, bool> Reads, Func<Jso
         ["0", "1", "7", "6", "9", "10", "12", "19", "27", "99", "100", "101", "149", "150", "151", "1199", "1200", "1201", "99999", "100000", "100001", "0.35", "0.0", "0.00", "12.50", "12.505", "12.500", "012", "1,5", "1_000", "7:30", ".5", "5.", "1e3", "0x1F", "1.2.3", "four", "NaN", ".inf"];
 
     private static readonly string[] Units =
-        ["mm", "in", "thou", "µm", "m", "km", "\"", "mi", "metres", "MM", "N·m", "Nm", "N m", "lbf·ft", "kg", "lb", "g", "km/h", "mph", "rpm", "m²", "kg/m³", "hPa", "bar", "°C", "F", "ms", "s", "h", "m/s²", "kg·m²", "°", "′", "%", "hours", "events", "event", "days", "weeks", "month", "years", "N", "kN", "furlongs"];
+        ["mm", "in", "thou", "µm", "m", "km", "\"", "mi", "metres", "MM", "N·m", "Nm", "N m", "lbf·ft", "kg", "lb", "g", "km/h", "mph", "rpm", "m²", "kg/m³", "hPa", "bar", "°C", "F", "ms", "s", "h", "m/s²", "kg·m²", "N/mm", "lbf/in", "°", "′", "%", "hours", "events", "event", "days", "weeks", "month", "years", "N", "kN", "furlongs"];
 
     private static readonly string[] Words =
     [
@@ -23,6 +23,7 @@ internal sealed record ValueCase(string Name, Func<string, bool> Reads, Func<Jso
         "29/23", "29 / 23", "23 driving 29", "23 drives 29", "29/6", "6/29", "29/151", "150/150", "29/023", "29", "29/23/28", "-29/23", "29.5/23", "+29/23", " 29/23 ",
         "8 MB", "1.5 MB", "600 kB", "8MB", "8 GB", "MB", "0 MB", "8 mb", "-8 MB",
         "https://a.example/b", "https://a.example", "http://a.example:81/b/", " https://a.example/ ", "HTTPS://a.example/", "ftp://a.example/", "a.example", "https://", "https:///b", "https://a.example/?q", "https://a.example/#f", "https://u:p@a.example/", "https://a b.example/", "https://a.example/b c", "mailto:a@b.example",
+        "45°/60°", "45° / 90°", "45 °/60 °", "14°/60°", "15°/91°", "45/60", "45°", "45°/60°/80°", "045°/60°", "45.5°/60°", "+45°/60°", " 45°/60° ", "O-I-O", "OIO", "O", "I-I", "o-i-o", "O-I-", "O--I", "O-I-O\n", "A-I-A",
         "#1f5d50", "#1F5D50", "1f5d50", "#1f5d5", "#1f5d50\n", "EUR", "eur", "EURO",
         "0.05 mm to 0.10 mm", "0.05 to 0.10 mm", "0.05–0.10 mm", "at most 0.05 mm", "at least 20 N·m", "at most 20", "about 1 mm", "0.05 mm", "to 0.05 mm", "0.05 mm to", "-0.05 mm to 0.10 mm", "0.05mm to 0.1mm", "0.05 mm  to  0.10 mm",
     ];
@@ -46,7 +47,7 @@ internal sealed record ValueCase(string Name, Func<string, bool> Reads, Func<Jso
         Of("mass", Quantities.Mass), Of("speed", Quantities.Speed), Of("any-speed", Quantities.AnySpeed), Of("rotation", Quantities.Rotation), Of("area", Quantities.Area),
         Of("density", Quantities.Density), Of("pressure", Quantities.Pressure), Of("temperature", Quantities.Temperature), Of("duration", Quantities.Duration),
         Of("acceleration", Quantities.Acceleration), Of("inertia", Quantities.Inertia), Of("angle", Quantities.Angle), Of("measured", Quantities.Measured), Of("reading", Quantities.Reading),
-        Of("damage", DamageTerms.Shape), Of("use-unit", Shop.UseWords),
+        Of("ramps", Scalars.RampAngles), Of("plates", Scalars.PlateSequence), Of("spring-rate", Quantities.SpringRate), Of("damage", DamageTerms.Shape), Of("use-unit", Shop.UseWords),
     ];
 
     private static ValueCase Of<T>(string name, Shape<T> shape) => new(

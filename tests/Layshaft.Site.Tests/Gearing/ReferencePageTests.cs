@@ -12,7 +12,7 @@ public class ReferencePageTests
 
     [Fact]
     public void Each_gearbox_and_each_car_that_may_be_shown_has_a_page() => Assert.Equal(
-        ["gearbox-calvane-s6", "gearbox-marrick-h4", "gearbox-ostrel-t6", .. s_demo.Book.Cars.Values.Where(c => c.Public).Select(c => "car-" + c.Id).Order(StringComparer.Ordinal)],
+        ["gearbox-calvane-s6", "gearbox-corrick-f5", "gearbox-marrick-h4", "gearbox-ostrel-t6", .. s_demo.Book.Cars.Values.Where(c => c.Public).Select(c => "car-" + c.Id).Order(StringComparer.Ordinal)],
         [.. s_subjects.Where(s => s.Id[0] == 'g').Select(s => s.Id), .. s_subjects.Where(s => s.Id[0] == 'c').Select(s => s.Id).Order(StringComparer.Ordinal)]);
 
     [Fact]

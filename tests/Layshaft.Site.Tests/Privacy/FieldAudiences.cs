@@ -51,6 +51,8 @@ internal static class FieldAudiences
                 instruments[].error_limit instruments[].class instruments[].repeatability instruments[].calibrated instruments[].calibrate_every
                 advice[].when advice[].words
             cars: corners[].corner
+            gearboxes: kind differential.ramps[] differential.outer_diameter differential.inner_diameter differential.friction
+                differential.ramp_radius differential.spring_rate
             gearboxes: manual gear_pairs[].gear gear_pairs[].pairs[] change_times.drop_gears change_times.final_drive change_times.gear_pair change_times.further_pair change_times.box_out[] mesh_efficiency input_inertia dog_inertia parts[].id parts[].name parts[].kind parts[].gear parts[].shaft
                 parts[].along parts[].width parts[].teeth parts[].measures[].id parts[].measures[].name parts[].measures[].new
                 parts[].measures[].limit parts[].measures[].wear_makes_it parts[].measures[].span parts[].measures[].pin
@@ -73,7 +75,8 @@ internal static class FieldAudiences
                 photos[].callouts[].radius photos[].callouts[].from_x photos[].callouts[].from_y photos[].callouts[].label
                 renewed[].part renewed[].serial renewed[].use renewed[].old_serial renewed[].reason renewed[].why settings[].setting
                 settings[].found_pack[] settings[].found[] settings[].trial_pack[] settings[].trial[] settings[].pack[]
-                settings[].built[] settings[].instrument settings[].by strip_list.done[] strip_list.signed_by strip_list.on
+                settings[].built[] settings[].instrument settings[].by differential.found.ramps differential.found.plates
+                differential.built.ramps differential.built.plates differential.why strip_list.done[] strip_list.signed_by strip_list.on
                 strip_list.left_out[].step strip_list.left_out[].reason build_list.done[] build_list.signed_by build_list.on
                 build_list.left_out[].step build_list.left_out[].reason gears[] drop_pair final_drive come_back.after come_back.by
                 come_back.reason finished

@@ -51,6 +51,8 @@ internal static class PlantedBook
             name: W
             description: W
             manual: W
+            kind: gearbox
+            differential: { ramps: [45°/60°, 30°/90°], outer_diameter: 110 mm, inner_diameter: 78 mm, friction: 0.10, ramp_radius: 34 mm, spring_rate: 2900 N/mm }
             ratio_sets:
               - { id: "W:std", name: W, gears: [38/16, 34/19, 32/22, 30/25], reverse: 41/14 }
             final_drives: [34/11, 37/11]
@@ -265,6 +267,7 @@ internal static class PlantedBook
           - { part: "W:seal", unapproved: W }
         settings:
           - { setting: "W:float", found_pack: [1.00 mm], found: [0.15 mm], trial_pack: [1.00 mm], trial: [0.15 mm], pack: [1.00 mm, 0.10 mm], built: [0.07 mm], instrument: "W:scope", by: "W:amy", note: W }
+        differential: { found: { ramps: 45°/60°, plates: O-I-O-I-O }, built: { ramps: 30°/90°, plates: O-O-I-I-O }, why: W }
         strip_list: { done: ["W:off"], signed_by: "W:amy", on: {{year}}-11-02, left_out: [ { step: "W:look", reason: W } ] }
         build_list: { done: ["W:on"], signed_by: "W:amy", on: {{year}}-11-05, left_out: [ { step: "W:wait", reason: W } ] }
         final:

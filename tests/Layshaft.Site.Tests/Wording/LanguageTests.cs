@@ -69,9 +69,16 @@ public partial class LanguageTests
     {
         var damage = DamageTerms.All.SelectMany(t => new[] { Glossary.Key(t.Word), Glossary.Key(t.Word) + ".name" });
         var said = SourceTexts.SaidInCodeAndTemplates();
-        var idle = English.Keys.Except(damage).Where(key => !said.Any(pattern => pattern.IsMatch(key)));
+        var idle = English.Keys.Except(damage).Where(key => !said.Any(pattern => pattern.IsMatch(Plain(key))));
 
         Assert.Empty(idle);
+    }
+
+    // A sentence about a unit that is not a gearbox is said in place of the plain one.
+    private static string Plain(string key)
+    {
+        var plain = key.EndsWith(".of_unit", StringComparison.Ordinal) ? key[..^".of_unit".Length] : key;
+        return English.ContainsKey(plain) ? plain : key;
     }
 
     [GeneratedRegex(@"\b(the|and|of|with|from|is|are|its|it|to|for|not|this|that)\b", RegexOptions.IgnoreCase)]

@@ -131,7 +131,7 @@ public sealed class BookGearing
         ArgumentNullException.ThrowIfNull(unit);
         ArgumentNullException.ThrowIfNull(venue);
         ArgumentNullException.ThrowIfNull(problems);
-        return unit.Car is { } id && Cars.TryGetValue(id, out var setup) && Boxes.TryGetValue((unit.Gearbox, unit.RatioSet), out var box)
+        return unit.Car is { } id && Cars.TryGetValue(id, out var setup) && unit.RatioSet is { } ratios && Boxes.TryGetValue((unit.Gearbox, ratios), out var box)
             ? GearingCase.Of(unit, box, setup, venue, plan, car => CourseOf(venue, setup, plan, GearingCase.Shortest(box, car), problems), problems)
             : null;
     }
@@ -147,7 +147,7 @@ public sealed class BookGearing
         foreach (var job in book.Jobs.Where(j => j.NextEvent is not null))
         {
             var (unit, venue) = (book.Units[job.Unit], book.Venues[job.NextEvent!.Venue]);
-            if (IsOthersCar(unit, job) || unit.Car is not { } car || !Cars.ContainsKey(car) || !Boxes.ContainsKey((unit.Gearbox, unit.RatioSet)))
+            if (IsOthersCar(unit, job) || unit.Car is not { } car || !Cars.ContainsKey(car) || unit.RatioSet is not { } ratios || !Boxes.ContainsKey((unit.Gearbox, ratios)))
             {
                 continue;
             }

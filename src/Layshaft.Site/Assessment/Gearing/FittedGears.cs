@@ -52,5 +52,6 @@ public static class FittedGears
     private static Eng.GearPairs? GearsOf(RatioSet? set, IReadOnlyList<Teeth> gears) =>
         gears.Count == 0 || set is null || gears.Count != set.Gears.Count || set.Gears.SequenceEqual(gears) ? null : new Eng.GearPairs([.. gears.Select(GearboxStock.PairOf)]);
 
-    private static Eng.GearSet SetOf(Teeth? pair, Teeth final) => new(pair is { } teeth ? GearboxStock.PairOf(teeth) : null, GearboxStock.FinalOf(final));
+    // Gearing is calculated for gearboxes alone, and each has a final drive.
+    private static Eng.GearSet SetOf(Teeth? pair, Teeth? final) => new(pair is { } teeth ? GearboxStock.PairOf(teeth) : null, GearboxStock.FinalOf(final!.Value));
 }

@@ -39,7 +39,7 @@ public sealed record TraceReading(
         ArgumentNullException.ThrowIfNull(unit);
         ArgumentNullException.ThrowIfNull(fitted);
         ArgumentNullException.ThrowIfNull(problems);
-        if (unit.Car is not { } id || !gearing.Cars.TryGetValue(id, out var setup) || !gearing.Boxes.TryGetValue((unit.Gearbox, unit.RatioSet), out var box))
+        if (unit.Car is not { } id || !gearing.Cars.TryGetValue(id, out var setup) || unit.RatioSet is not { } ratios || !gearing.Boxes.TryGetValue((unit.Gearbox, ratios), out var box))
         {
             problems.Add("trace-car", unit.Origin.Place, "A trace needs the unit's car and gears, and their values cannot be used.", "Add 'car: …' to the unit's file, and run 'layshaft check'.");
             return null;

@@ -62,7 +62,7 @@ internal sealed class CustomerFiles(TemplateEngine engine, IBookFiles files, Act
             yield return card;
         }
 
-        var title = () => scope.Composition.Say("report.title", ("number", job.Number), ("unit", view.Unit.Serial), ("shop", scope.Composition.Shop.Name));
+        var title = () => scope.Composition.About(scope.Composition.Book.GearboxOf(view.Unit)).Say("report.title", ("number", job.Number), ("unit", view.Unit.Serial), ("shop", scope.Composition.Shop.Name));
         foreach (var file in SheetFiles.Beside(path, title, ReportTables.Names, () => ReportTables.Of(scope.Composition, view, job), scope))
         {
             yield return file;

@@ -21,6 +21,8 @@ public static class TermDrawing
         {
             TermFamily.GearTooth => GearTermDrawings.All,
             TermFamily.Bearing => BearingTermDrawings.All,
+            TermFamily.Friction => FrictionTermDrawings.All,
+            TermFamily.Mechanism => MechanismTermDrawings.All,
             _ => EngagementTermDrawings.All,
         };
         if (!drawings.TryGetValue(term.Word, out var draw))

@@ -109,6 +109,19 @@ internal sealed class TermPen(SvgWriter svg)
         return this;
     }
 
+    /// <summary>A friction plate seen from the side, its tabs outward.</summary>
+    public TermPen Plate()
+    {
+        foreach (var angle in Enumerable.Range(0, 4).Select(i => i * 90))
+        {
+            svg.Open("path", "metal").With("d", "M72 4H88V18H72Z").With("transform", FormattableString.Invariant($"rotate({angle} 80 55)")).Close();
+        }
+
+        svg.Circle("metal", 80, 55, 43);
+        svg.Circle("bore", 80, 55, 25);
+        return this;
+    }
+
     /// <summary>Splines of a hub in section, laid flat.</summary>
     public TermPen Splines() => Metal("M8 100V60H28V36H52V60H76V36H100V60H124V36H148V60H152V100Z");
 

@@ -28,6 +28,7 @@ public static class EstimateComposer
         ArgumentNullException.ThrowIfNull(composition);
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(job);
+        composition = composition.About(composition.Book.GearboxOf(view.Unit));
         var report = new ReportContext(composition, view, composition.Assessment.Jobs[job.Number]);
         var money = JobMoney.Of(job, report.Gearbox, composition.Shop);
         var waiting = money.Offers.Where(o => o.Offer.Waits).ToArray();

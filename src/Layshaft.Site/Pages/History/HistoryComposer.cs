@@ -7,18 +7,19 @@ namespace Layshaft.Site.Pages.History;
 public static class HistoryComposer
 {
     /// <summary>The tables of every history, by their short names.</summary>
-    public static IReadOnlyList<string> Tables { get; } = ["jobs", "seasons", "parts", "readings", "trends", "gearing", "settings"];
+    public static IReadOnlyList<string> Tables { get; } = ["jobs", "seasons", "parts", "readings", "trends", "gearing", "settings", "differential"];
 
     /// <summary>Composes the history of a unit for one of its owners.</summary>
     public static SheetPage Compose(Composition composition, OwnerView view)
     {
+        composition = composition.About(composition.Book.GearboxOf(view.Unit));
         var history = HistoryContext.Of(composition, view);
         var unit = history.Unit;
         var trends = new TrendSection(history);
         TableView[] tables =
         [
             JobsSection.Table(history), JobsSection.Seasons(history), LivesSection.Table(history), trends.Readings(), trends.Table(),
-            GearingSection.Table(history), SettingsSection.Table(history),
+            GearingSection.Table(history), SettingsSection.Table(history), DifferentialSection.Table(history),
         ];
         var sections = new[]
         {
@@ -28,6 +29,7 @@ public static class HistoryComposer
             trends.Compose(),
             GearingSection.Compose(history, tables.Named("gearing")),
             SettingsSection.Compose(history, tables.Named("settings")),
+            DifferentialSection.Compose(history, tables.Named("differential")),
             DataFiles.Section(history.Page, tables, composition),
         };
         return new SheetPage(

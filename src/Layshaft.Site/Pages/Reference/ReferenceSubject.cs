@@ -58,7 +58,7 @@ public sealed record ReferenceSubject(
     {
         var gearing = composition.Assessment.Gearing;
         if (unit.Car is not { } id || !composition.Book.Cars[id].Public || !gearing.Cars.TryGetValue(id, out var car)
-            || !gearing.Boxes.TryGetValue((unit.Gearbox, unit.RatioSet), out var box))
+            || unit.RatioSet is not { } ratios || !gearing.Boxes.TryGetValue((unit.Gearbox, ratios), out var box))
         {
             return null;
         }

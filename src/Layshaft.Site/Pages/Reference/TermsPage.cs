@@ -41,6 +41,8 @@ public sealed record TermsPage(PageHead Head, string Heading, string Lead, IRead
     {
         TermFamily.GearTooth => "gear",
         TermFamily.Bearing => "bearing",
+        TermFamily.Friction => "friction",
+        TermFamily.Mechanism => "mechanism",
         _ => "engagement",
     };
 }

@@ -11,5 +11,8 @@ internal static class CautionSection
         "cautions",
         report.Composition.Say("report.cautions"),
         "sections/cautions.html",
-        new LinesView([.. Always.Select(key => report.Composition.Say(key)), .. report.Job.Finished is null ? Array.Empty<string>() : [.. report.Composition.Shop.Cautions, .. report.Gearbox.Cautions]]));
+        new LinesView([.. Always.Concat(Differential(report)).Select(key => report.Composition.Say(key)), .. report.Job.Finished is null ? Array.Empty<string>() : [.. report.Composition.Shop.Cautions, .. report.Gearbox.Cautions]]));
+
+    // A plate differential drives a wheel that touches the ground even while the other one is lifted.
+    private static string[] Differential(ReportContext report) => report.Gearbox.Differential is null ? [] : ["caution.differential"];
 }

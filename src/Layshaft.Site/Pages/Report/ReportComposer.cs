@@ -20,6 +20,7 @@ public static class ReportComposer
         ArgumentNullException.ThrowIfNull(composition);
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(job);
+        composition = composition.About(composition.Book.GearboxOf(view.Unit));
         var report = new ReportContext(composition, view, composition.Assessment.Jobs[job.Number]);
         var heading = composition.Say("report.heading", ("number", job.Number));
         return new ReportPage(

@@ -16,6 +16,7 @@ internal static class ReportSections
         StackSection.Compose,
         WorkSection.Compose,
         SettingsSection.Compose,
+        DifferentialSection.Compose,
         GearingSection.Compose,
         MoneySection.Compose,
         CautionSection.Compose,

@@ -13,7 +13,7 @@ namespace Layshaft.Site.Pages.Report;
 public static class ReportTables
 {
     /// <summary>The tables of every report, by their short names.</summary>
-    public static IReadOnlyList<string> Names { get; } = ["measured", "renewed", "settings", "estimate", "charged", "totals", .. GearingTables.Names];
+    public static IReadOnlyList<string> Names { get; } = ["measured", "renewed", "settings", "differential", "estimate", "charged", "totals", .. GearingTables.Names];
 
     /// <summary>The tables of one report; what its reader may not see is left empty.</summary>
     public static IReadOnlyList<TableView> Of(Composition composition, OwnerView view, Book.Records.Job job)
@@ -28,7 +28,7 @@ public static class ReportTables
     internal static SectionView Section(ReportContext report) => DataFiles.Section(report.Page, Drafts(report), report.Composition);
 
     private static TableDraft[] Drafts(ReportContext report) =>
-        [Measurements(report), Renewed(report), Settings(report), Estimated(report), Charged(report), OfferTables.Totals(report.Job, ShowsPrices(report) ? JobMoney.Of(report.Job, report.Gearbox, report.Composition.Shop) : null, report.Composition), .. GearingTables.Of(report)];
+        [Measurements(report), Renewed(report), Settings(report), DifferentialSection.Table(report), Estimated(report), Charged(report), OfferTables.Totals(report.Job, ShowsPrices(report) ? JobMoney.Of(report.Job, report.Gearbox, report.Composition.Shop) : null, report.Composition), .. GearingTables.Of(report)];
 
     private static TableDraft Measurements(ReportContext report)
     {

@@ -90,8 +90,7 @@ internal static class StackPicture
     /// <summary>The final drive where the gearbox file says on which shaft and how far along its pinion sits.</summary>
     private static StackFinalDrive? FinalDriveOf(ReportContext report, IReadOnlyList<ShaftPosition> used, GearPair cut)
     {
-        var teeth = report.Fitted.FinalDrive;
-        return report.Gearbox.Parts.FirstOrDefault(p => p.Kind == PartKind.FinalDrive && p.Along is not null && p.Shaft is { } s && used.Contains(s)) is { } part
+        return report.Fitted.FinalDrive is { } teeth && report.Gearbox.Parts.FirstOrDefault(p => p.Kind == PartKind.FinalDrive && p.Along is not null && p.Shaft is { } s && used.Contains(s)) is { } part
             && teeth.Driven > teeth.Driver
                 ? new StackFinalDrive(
                     Id(part.Shaft!.Value),

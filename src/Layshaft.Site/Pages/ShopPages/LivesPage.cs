@@ -159,6 +159,19 @@ public static class LivesPage
         PartKind.FinalDrive => "life.kind.final_drive",
         PartKind.Case => "life.kind.case",
         PartKind.Seal => "life.kind.seal",
+        PartKind.FrictionPlate => "life.kind.friction_plate",
+        PartKind.RampRing => "life.kind.ramp_ring",
+        PartKind.DifferentialGear => "life.kind.differential_gear",
+        PartKind.Spring => "life.kind.spring",
+        PartKind.SynchroRing => "life.kind.synchro_ring",
+        PartKind.Drum => "life.kind.drum",
+        PartKind.Ratchet => "life.kind.ratchet",
+        PartKind.Interlock => "life.kind.interlock",
+        PartKind.Pump => "life.kind.pump",
+        PartKind.Chain => "life.kind.chain",
+        PartKind.Clutch => "life.kind.clutch",
+        PartKind.Sensor => "life.kind.sensor",
+        PartKind.Idler => "life.kind.idler",
     };
 
     private static string DriverKey(DriverExperience driver) => driver switch
