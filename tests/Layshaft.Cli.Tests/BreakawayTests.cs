@@ -34,6 +34,22 @@ public class BreakawayTests
     }
 
     [Fact]
+    public void Without_an_instrument_no_pack_is_called_good()
+    {
+        var review = Layshaft.Book.Reading.BookReader.ReadFolder(s_demo).Book!;
+        var unknown = review with
+        {
+            Jobs = [.. review.Jobs.Select(j => j with { Settings = [.. j.Settings.Select(s => s with { Instrument = null })] })],
+        };
+        var answer = Layshaft.Cli.Bench.BreakawayAnswer.Of(unknown, "pd-041", "breakaway")!.Value.Value!;
+
+        var lines = string.Join('\n', answer.Lines(Layshaft.Cli.Bench.BenchFigures.Create()));
+        Assert.Contains("error limit is not known", lines, StringComparison.Ordinal);
+        Assert.DoesNotContain("inside the target", lines, StringComparison.Ordinal);
+        Assert.DoesNotContain("±", lines, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_trace_of_a_differential_is_refused()
     {
         var (code, _, errors) = Run("trace", Path.Combine(s_demo, "shop.yaml"), s_demo, "--unit", "pd-041");

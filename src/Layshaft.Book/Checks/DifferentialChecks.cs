@@ -46,7 +46,7 @@ internal static class DifferentialChecks
             Build(check, recorded.Built, plates, box);
             if (recorded is { Found: { } found, Built: { } built, Why: null } && (found.Ramps != built.Ramps || found.Plates != built.Plates))
             {
-                check.Problems.Note("differential-changed", built.Origin.Place, $"The differential was changed from {Text(found)} to {Text(built)}, but the customer is not told why.", "Add 'why: …' to 'differential'.");
+                check.Problems.Note("differential-changed", built.Origin.Place, $"The differential was changed from {Text(found)} to {Text(built)}, but the report gives no reason.", "Add 'why: …' to 'differential'.");
             }
 
             foreach (var setting in job.Settings)
@@ -66,7 +66,7 @@ internal static class DifferentialChecks
     {
         if (before?.Differential?.Built is { } left && job.Differential?.Found is { } found && (left.Ramps != found.Ramps || left.Plates != found.Plates))
         {
-            check.Problems.Note("differential-differs", found.Origin.Place, $"Job {before.Number} left the differential as {Text(left)}, but it was found as {Text(found)}.", "Check both jobs. If somebody else opened it, say so in 'notes'.");
+            check.Problems.Note("differential-differs", found.Origin.Place, $"Job {before.Number} left the differential as {Text(left)}, but it was found as {Text(found)}.", "Check both jobs. If another workshop opened it, write that in 'notes'.");
         }
     }
 

@@ -47,7 +47,7 @@ public sealed class ChoiceShape<T>(string what, params (string Word, T Value)[] 
     public override JsonObject Schema() => SchemaParts.OneOf(known);
 
     /// <summary>The word for a value.</summary>
-    /// <exception cref="ArgumentException">No word stands for it.</exception>
+    /// <exception cref="ArgumentException">The value has no word.</exception>
     public string WordOf(T value)
     {
         foreach (var choice in choices)
@@ -58,7 +58,7 @@ public sealed class ChoiceShape<T>(string what, params (string Word, T Value)[] 
             }
         }
 
-        throw new ArgumentException($"no word stands for {value}", nameof(value));
+        throw new ArgumentException($"{value} has no word here", nameof(value));
     }
 
     // A loop, since LINQ over pairs is compiled anew at start-up for each kind of choice.

@@ -63,6 +63,9 @@ internal sealed record BreakawayAnswer(string About, BreakawayTrial Trial, (Torq
                 ShimQuestion.WithTrial(stock.Stock.Select(s => (s.Thickness, s.Count)), set.TrialPack, tolerance))));
     }
 
+    // With an unknown gauge the change alone would look like the whole uncertainty.
+    private bool GaugeIsKnown => Trial.Measured.Number.UncertaintyIsKnown;
+
     /// <summary>The answer in lines.</summary>
     public IEnumerable<string> Lines(FigureWriter figures)
     {
@@ -70,6 +73,11 @@ internal sealed record BreakawayAnswer(string About, BreakawayTrial Trial, (Torq
         yield return $"Plates {Trial.Plates}: {figures.Number(Trial.Pack.Faces).Text} friction faces, mean radius {figures.Length(Trial.Pack.MeanRadius, 1).Text}, friction {figures.Number(Trial.Pack.Friction, 2).Text}.";
         yield return $"Trial: shims {figures.Length(PackThickness.Of(Trial.Shims), 2).Text}, breakaway {Site.Pages.Shared.Measured.WithUncertainty(Trial.Measured, 0, figures)}, target {figures.Range(figures.Torque(Target.Low), figures.Torque(Target.High))}.";
         yield return $"By plates and spring rate, 0.10 mm of shim changes the breakaway by {figures.Torque(Shims.PerTenth, 1).Text}.";
+        if (!GaugeIsKnown)
+        {
+            yield return "The wrench's error limit is not known, so no uncertainty is given (write 'instrument' in the job's setting).";
+        }
+
         yield return string.Empty;
         if (Shims.Packs.Count == 0)
         {
@@ -84,7 +92,7 @@ internal sealed record BreakawayAnswer(string About, BreakawayTrial Trial, (Torq
         }
 
         yield return string.Empty;
-        yield return "The spring is under load: clamp the case as the maker says and keep clear of it while you undo it.";
+        yield return "The spring is under load: clamp the case by the maker's procedure and keep clear of it while you undo it.";
         yield return "Friction and spring rate vary by about a fifth. Fit the pack, turn the plates in, measure again and record the value.";
         yield return "The maker's manual takes precedence.";
     }
@@ -97,20 +105,21 @@ internal sealed record BreakawayAnswer(string About, BreakawayTrial Trial, (Torq
         ["faces"] = Trial.Pack.Faces,
         ["trial_pack"] = JsonFigure.Of(PackThickness.Of(Trial.Shims)),
         ["target"] = new JsonObject { ["low"] = TorqueOf(Target.Low), ["high"] = TorqueOf(Target.High) },
+        ["gauge_uncertainty_known"] = GaugeIsKnown,
         ["change_per_tenth_millimetre"] = TorqueOf(Shims.PerTenth),
         ["packs"] = new JsonArray([.. Shims.Packs.Select(p => (JsonNode)new JsonObject
         {
             ["thickness"] = JsonFigure.Of(p.Pack.Thickness),
             ["shims"] = new JsonArray([.. p.Pack.Shims.Select(s => (JsonNode)new JsonObject { ["thickness"] = JsonFigure.Of(s.Thickness), ["count"] = s.Count })]),
             ["expected"] = TorqueOf(p.Expected),
-            ["expanded_uncertainty"] = TorqueOf(p.Uncertainty),
-            ["conformity"] = p.Conformity switch { Conformity.Inside => "inside", Conformity.Outside => "outside", _ => "too close to call" },
+            ["expanded_uncertainty"] = GaugeIsKnown ? TorqueOf(p.Uncertainty) : null,
+            ["conformity"] = !GaugeIsKnown ? null : p.Conformity switch { Conformity.Inside => "inside", Conformity.Outside => "outside", _ => "too close to call" },
         })]),
     };
 
     private static JsonObject TorqueOf(Torque torque) => new() { ["value"] = Math.Round(torque.NewtonMeters, 2, MidpointRounding.AwayFromZero), ["unit"] = "N·m" };
 
-    private static string PackLine(BreakawayPack pack, FigureWriter figures)
+    private string PackLine(BreakawayPack pack, FigureWriter figures)
     {
         var shims = pack.Pack.Shims.Select(s => s.Count == 1 ? figures.Length(s.Thickness, 2).Text : $"{figures.Number(s.Count).Text} × {figures.Length(s.Thickness, 2).Text}");
         var verdict = pack.Conformity switch
@@ -119,7 +128,8 @@ internal sealed record BreakawayAnswer(string About, BreakawayTrial Trial, (Torq
             Conformity.Outside => "outside the target",
             _ => "too close to the target limit to decide",
         };
-        return $"{(pack.Pack.ShimCount == 0 ? "no shim" : string.Join(" + ", shims))} = {figures.Length(pack.Pack.Thickness, 2).Text}, gives {FigureWriter.PlusMinus(figures.Torque(pack.Expected), figures.Torque(pack.Uncertainty))}, {verdict}";
+        var torque = GaugeIsKnown ? $"{FigureWriter.PlusMinus(figures.Torque(pack.Expected), figures.Torque(pack.Uncertainty))}, {verdict}" : $"about {figures.Torque(pack.Expected).Text}";
+        return $"{(pack.Pack.ShimCount == 0 ? "no shim" : string.Join(" + ", shims))} = {figures.Length(pack.Pack.Thickness, 2).Text}, gives {torque}";
     }
 }
 

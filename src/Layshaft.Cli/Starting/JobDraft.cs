@@ -60,11 +60,11 @@ internal sealed record JobDraft(UnitStory Story, DateOnly Received, Use? Use, st
 
     private void Inside()
     {
-        Line();
         var changed = Story.Teeth.Ratios is { } now && Story.Gearbox.RatioSetOf(Story.Unit.RatioSet) is { } set && !now.Gears.SequenceEqual(set.Gears) ? $" with gears [{string.Join(", ", now.Gears)}]" : "";
         var gears = $"{(Story.Unit.RatioSet is { } ratios ? $", ratio set {ratios}{changed}" : "")}{Gears(", ").Replace("_", " ", StringComparison.Ordinal)}";
         if (gears.Length > 0)
         {
+            Line();
             Line($"# Fitted: {gears[2..]}");
         }
 
