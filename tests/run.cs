@@ -21,7 +21,7 @@ EnsureBrowser();
 EnsureNode();
 failedSteps += EnsureHtmlChecker();
 failedSteps += Step("Build", "dotnet", "build", "Layshaft.slnx", "-c", "Release", "-v", "q", "-nologo");
-failedSteps += Step("Formatting", "dotnet", "format", "Layshaft.slnx", "--no-restore", "--verify-no-changes", "--severity", "error");
+failedSteps += Step("Formatting", "dotnet", "format", "whitespace", ".", "--folder", "--verify-no-changes", "--exclude", "tests/.tools");
 
 if (Directory.Exists(results))
 {
