@@ -23,7 +23,7 @@ public static class SpeedPerGearChart
         }
 
         var gears = input.Gears.Select(g => g with { Points = Polyline.Checked(g.Points, g.Label) }).ToList();
-        var height = size == ChartSize.Wide ? 430.0 : 380.0;
+        var height = size == ChartSize.Wide ? 430.0 : 310.0;
         return ChartSheet.Picture(input.Frame, size, height, svg =>
         {
             var points = gears.SelectMany(g => g.Points).ToList();

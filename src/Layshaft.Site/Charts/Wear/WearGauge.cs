@@ -10,7 +10,7 @@ namespace Layshaft.Site.Charts.Wear;
 public static class WearGauge
 {
     private const double Width = 340;
-    private const double Height = 32;
+    private const double Height = 30;
     private const double Line = 14;
     private const double BarTop = 3;
     private const double BarHeight = 8;

@@ -97,7 +97,8 @@ public static class EstimateComposer
             MoneyTable.Totals(money.Offered, composition),
             [],
             null,
-            OfferAnswers.ByLine(money.Offer));
+            OfferAnswers.ByLine(money.Offer),
+            null);
     }
 
     // What was offered before with its answers, and what it comes to with the offers that wait.

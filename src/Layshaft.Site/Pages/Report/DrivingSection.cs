@@ -13,6 +13,9 @@ namespace Layshaft.Site.Pages.Report;
 /// <param name="Facts">How the wear compares with the work of the dogs.</param>
 public sealed record DrivingSection(IReadOnlyList<RawHtml> Words, IReadOnlyList<DrivingSignView> Signs, RawHtml? Drawing, IReadOnlyList<string> Facts)
 {
+    /// <summary>Whether anything is said or drawn about the reasons.</summary>
+    public bool HasReasons => Drawing is not null || Facts.Count > 0 || Signs.Any(s => s.Evidence.Count > 0 || s.Causes is not null);
+
     /// <summary>Composes the section; null for an earlier owner's job (their driving is theirs), or when no advice applies.</summary>
     public static SectionView? Compose(ReportContext report)
     {

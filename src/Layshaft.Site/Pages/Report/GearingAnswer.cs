@@ -23,23 +23,24 @@ internal static class GearingAnswer
         return [.. lines.OfType<string>()];
     }
 
-    /// <summary>When another combination is better than the recommended one; empty if nothing is recommended.</summary>
-    public static IReadOnlyList<string> Better(EventGearing gearing, Composition composition)
-    {
-        var advice = gearing.Advice;
-        if (advice.Recommended is null)
-        {
-            return [];
-        }
-
-        Eng.ConditionChange[] same = [.. gearing.Ranking.Changes.Select(c => c.Change).Where(c => !advice.Better.Any(b => b.Change == c))];
-        string?[] lines =
+    /// <summary>When another combination is better than the recommended one.</summary>
+    public static IReadOnlyList<string> Better(EventGearing gearing, Composition composition) => gearing.Advice.Recommended is null
+        ? []
+        :
         [
-            .. advice.Better.Select(b => composition.Say(
+            .. gearing.Advice.Better.Select(b => composition.Say(
                 b.Loss is null ? "gearing.better.unfinished" : "gearing.better.row",
                 ("change", GearingWords.Change(b.Change, composition)),
                 ("gears", GearingWords.Short(b.Set.Set, composition, gearing.Case)),
                 ("loss", b.Loss is { } loss ? GearingWords.Difference(loss, composition) : string.Empty))),
+        ];
+
+    /// <summary>In which conditions no other combination is better, and which were left out.</summary>
+    public static IReadOnlyList<string> NotBetter(EventGearing gearing, Composition composition)
+    {
+        Eng.ConditionChange[] same = [.. gearing.Ranking.Changes.Select(c => c.Change).Where(c => !gearing.Advice.Better.Any(b => b.Change == c))];
+        string?[] lines =
+        [
             same.Length == 0 ? null : composition.Say("gearing.better.none", ("changes", GearingWords.Changes(same, composition))),
             gearing.Ranking.ChangesLeftOut is { Count: > 0 } left ? composition.Say("gearing.better.left_out", ("changes", GearingWords.Changes(left, composition))) : null,
         ];

@@ -9,7 +9,8 @@ namespace Layshaft.Site.Pages.Report;
 /// <param name="Lead">The answer in a sentence.</param>
 /// <param name="Lines">Why, what comes of it, what there is to change.</param>
 /// <param name="Guards">What the recommended gears, and the fitted ones, run against.</param>
-/// <param name="Better">When another combination is better; empty if nothing is recommended.</param>
+/// <param name="Better">When another combination is better.</param>
+/// <param name="NotBetter">In which conditions none is.</param>
 /// <param name="Gears">The recommended gears and what is drawn of them; null if nothing is recommended.</param>
 /// <param name="Dogs">The work of the dogs beside the wear found; null when neither is known.</param>
 /// <param name="Assumed">What the answer rests on.</param>
@@ -19,6 +20,7 @@ public sealed record GearingSection(
     IReadOnlyList<string> Lines,
     IReadOnlyList<string> Guards,
     IReadOnlyList<string> Better,
+    IReadOnlyList<string> NotBetter,
     RecommendedGears? Gears,
     DogsView? Dogs,
     IReadOnlyList<NamedValue> Assumed,
@@ -53,6 +55,7 @@ public sealed record GearingSection(
                     : [],
             ],
             GearingAnswer.Better(gearing, composition),
+            GearingAnswer.NotBetter(gearing, composition),
             RecommendedGears.Of(gearing, composition),
             DogsView.Of(gearing, report),
             Assumptions.Of(gearing.Case, composition),

@@ -13,8 +13,9 @@ namespace Layshaft.Site.Pages.Report;
 /// <param name="Lines">Further sentences.</param>
 /// <param name="Offers">What was offered, approved and declined; null where the lines say it all.</param>
 /// <param name="Ticks">Whether each line has boxes to tick on paper.</param>
+/// <param name="Fold">What is folded away on a screen: the lines; null to show them.</param>
 public sealed record MoneySection(
-    string Caption, IReadOnlyList<MoneyGroup> Groups, IReadOnlyList<MoneyTotal> Totals, IReadOnlyList<string> Lines, TableView? Offers, bool Ticks)
+    string Caption, IReadOnlyList<MoneyGroup> Groups, IReadOnlyList<MoneyTotal> Totals, IReadOnlyList<string> Lines, TableView? Offers, bool Ticks, string? Fold)
 {
     /// <summary>Composes the section; null when the shop does not show prices, or they are an earlier owner's.</summary>
     public static SectionView? Compose(ReportContext report)
@@ -40,7 +41,8 @@ public sealed record MoneySection(
                     ? [composition.Say("offer.approved_invoiced", ("approved", MoneyTable.Amount(money.Approved.Gross, composition)), ("invoiced", MoneyTable.Amount(money.Invoiced.Gross, composition)))]
                     : [],
                 job.Offers.Count > 0 && differs ? OfferTables.Subtotals("offers", money, composition).Make() : null,
-                false));
+                false,
+                composition.Say("money.fold", ("count", job.Charged.Count))));
     }
 
     // Without a final account the approved lines are charged, and each is in the group of its offer.

@@ -72,11 +72,6 @@ public static class ReportComposer
                 MoneyTable.Amount(JobMoney.Of(job, report.Gearbox, composition.Shop).Invoiced.Gross, composition)));
         }
 
-        if (report.Gearbox.Manual is { } manual)
-        {
-            cells.Add(new(composition.Say("block.manual"), manual));
-        }
-
         return new TitleBlock(
             composition.Say("block.unit"),
             composition.Say("block.unit_value", ("serial", report.Unit.Serial), ("gearbox", report.Gearbox.Name)),

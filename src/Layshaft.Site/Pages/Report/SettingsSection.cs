@@ -9,13 +9,21 @@ using UnitsNet;
 namespace Layshaft.Site.Pages.Report;
 
 /// <summary>How the box was set: each value as found and as built against its target, and what was not recorded.</summary>
+/// <param name="Summary">How many settings were recorded, and whether all are within target as built.</param>
+/// <param name="IsFolded">Whether the table is folded away on a screen: every setting is within target as built.</param>
 /// <param name="Caption">Caption of the table.</param>
 /// <param name="Rows">What was recorded, in the order of the gearbox file.</param>
 /// <param name="MissingHeading">Said over what is missing; null when nothing is.</param>
 /// <param name="Missing">Settings that the gearbox file asks for and the job lacks.</param>
 /// <param name="Notes">Further sentences.</param>
 public sealed record SettingsSection(
-    string Caption, IReadOnlyList<SettingRowView> Rows, string? MissingHeading, IReadOnlyList<string> Missing, IReadOnlyList<string> Notes)
+    string Summary,
+    bool IsFolded,
+    string Caption,
+    IReadOnlyList<SettingRowView> Rows,
+    string? MissingHeading,
+    IReadOnlyList<string> Missing,
+    IReadOnlyList<string> Notes)
 {
     /// <summary>Composes the section; null when the gearbox file asks for no setting.</summary>
     public static SectionView? Compose(ReportContext report)
@@ -25,6 +33,7 @@ public sealed record SettingsSection(
         var settings = SettingAssessment.Of(report.Job, report.Gearbox, composition.Shop);
         SettingAssessment[] missing = [.. settings.Where(s => s.Setting.Required && s.Built.Status == SettingStatus.NotRecorded)];
         SettingAssessment[] recorded = [.. settings.Where(s => s.Found.Recorded is not null || s.Built.Recorded is not null)];
+        var sound = recorded.All(s => s.Built.Status == SettingStatus.Inside);
         return settings.Count == 0 || (recorded.Length == 0 && missing.Length == 0)
             ? null
             : new SectionView(
@@ -32,7 +41,9 @@ public sealed record SettingsSection(
                 composition.Say("settings.heading"),
                 "sections/settings.html",
                 new SettingsSection(
-                    composition.Say("settings.caption"),
+                    composition.Say(sound ? "settings.fold.inside" : "settings.fold", ("count", recorded.Length)),
+                    sound,
+                    report.Gearbox.Manual is { } manual ? composition.Say("settings.caption.manual", ("manual", manual)) : composition.Say("settings.caption"),
                     [.. recorded.Select(s => RowOf(s, composition))],
                     missing.Length > 0 ? composition.Say("settings.missing", ("count", missing.Length)) : null,
                     [.. missing.Select(s => composition.Say("settings.missing_item", ("setting", s.Setting.Name), ("target", Target(s.Setting, composition))))],

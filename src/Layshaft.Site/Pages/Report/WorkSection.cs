@@ -1,3 +1,4 @@
+using Layshaft.Book.Records;
 using Layshaft.Site.Pages.Estimates;
 using Layshaft.Site.Pages.Shared;
 
@@ -8,9 +9,10 @@ namespace Layshaft.Site.Pages.Report;
 /// <param name="Renewed">Parts renewed.</param>
 /// <param name="Lines">Further sentences.</param>
 /// <param name="Declined">Work that was offered and declined, a sentence each.</param>
+/// <param name="DeclinedHeading">How much was declined; null for nothing.</param>
 /// <param name="DeclinedCaution">What follows when essential work was declined; null when none was.</param>
 public sealed record WorkSection(
-    string RenewedCaption, IReadOnlyList<RenewedView> Renewed, IReadOnlyList<string> Lines, IReadOnlyList<string> Declined, string? DeclinedCaution)
+    string RenewedCaption, IReadOnlyList<RenewedView> Renewed, IReadOnlyList<string> Lines, IReadOnlyList<string> Declined, string? DeclinedHeading, string? DeclinedCaution)
 {
     /// <summary>Composes the section.</summary>
     public static SectionView? Compose(ReportContext report)
@@ -21,11 +23,7 @@ public sealed record WorkSection(
         [
             .. job.Renewed.Select(r => new RenewedView(
                 report.Gearbox.PartOf(r.Part)!.Name,
-                string.Join(", ", new[]
-                {
-                    r.Serial,
-                    r.Use is { } use ? composition.Say("work.used", ("use", UseWords.Of(use, composition))) : null,
-                }.OfType<string>()),
+                SerialOf(r, composition),
                 r.Why ?? WhyOf(report, r.Part))),
         ];
         var lines = new List<string>();
@@ -40,6 +38,7 @@ public sealed record WorkSection(
         lines.AddRange(ServiceLifeWords.AsLeft(job, composition));
         lines.AddRange(LeftOut(report));
         lines.AddRange(report.IsOwn ? Unapproved(report) : []);
+        string[] declined = report.IsOwn ? [.. DeclinedLines.Of(job, report.Gearbox, composition)] : [];
         return new SectionView(
             "work",
             composition.Say("report.work"),
@@ -48,8 +47,19 @@ public sealed record WorkSection(
                 composition.Say("work.renewed", ("count", renewed.Length)),
                 renewed,
                 lines,
-                report.IsOwn ? [.. DeclinedLines.Of(job, report.Gearbox, composition)] : [],
+                declined,
+                declined.Length > 0 ? composition.Say("work.declined", ("count", declined.Length)) : null,
                 report.IsOwn ? DeclinedLines.Caution(job.Offers.SelectMany(o => o.Declined), composition) : null));
+    }
+
+    private static string? SerialOf(Renewal renewal, Composition composition)
+    {
+        string?[] words =
+        [
+            renewal.Serial,
+            renewal.Use is { } use ? composition.Say("work.used", ("use", UseWords.Of(use, composition))) : null,
+        ];
+        return words.OfType<string>().ToArray() is { Length: > 0 } some ? string.Join(", ", some) : null;
     }
 
     private static IEnumerable<string> LeftOut(ReportContext report) => (report.Job.BuildList?.LeftOut ?? []).Select(l =>
@@ -65,6 +75,6 @@ public sealed record WorkSection(
 
 /// <summary>A renewed part as the report shows it.</summary>
 /// <param name="Part">The part.</param>
-/// <param name="Serial">Serial or batch, and use before.</param>
+/// <param name="Serial">Serial or batch, and use before; null for neither.</param>
 /// <param name="Why">Why it was renewed.</param>
-public sealed record RenewedView(string Part, string Serial, string Why);
+public sealed record RenewedView(string Part, string? Serial, string Why);

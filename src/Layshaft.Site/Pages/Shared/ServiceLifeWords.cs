@@ -6,6 +6,8 @@ namespace Layshaft.Site.Pages.Shared;
 /// <summary>Says which parts have used up their service life and which will next.</summary>
 internal static class ServiceLifeWords
 {
+    private const int MostNamed = 3;
+
     /// <summary>Of the parts that a finished job left in: those past their service life, then those that reach it next.</summary>
     public static IEnumerable<string> AsLeft(Job job, Composition composition)
     {
@@ -20,7 +22,7 @@ internal static class ServiceLifeWords
             var left = next.First().Left;
             yield return composition.Say(
                 "service_life.next",
-                ("parts", string.Join("; ", next.Select(p => p.Part.Name))),
+                ("parts", Few([.. next.Select(p => p.Part.Name)], composition)),
                 ("left", UseWords.Of(left, composition)),
                 ("total", UseWords.Of(left with { Amount = left.Amount + (double)job.Use.Amount }, composition)));
         }
@@ -29,6 +31,11 @@ internal static class ServiceLifeWords
     /// <summary>Of the parts that an open job found: those past their service life; null for none.</summary>
     public static string? AsFound(Job job, Composition composition) =>
         Past(LifedPart.AsFound(job, composition.Assessment.Lives), composition) is { } past ? composition.Say("service_life.reached", ("parts", past)) : null;
+
+    // Parts of one age reach their life together; the service history has each of them.
+    private static string Few(string[] parts, Composition composition) => parts.Length <= MostNamed + 1
+        ? string.Join("; ", parts)
+        : composition.Say("service_life.and_more", ("parts", string.Join("; ", parts.Take(MostNamed))), ("count", parts.Length - MostNamed));
 
     private static string? Past(IEnumerable<LifedPart> parts, Composition composition)
     {
