@@ -7,12 +7,12 @@ namespace Layshaft.Browser.Tests;
 [Collection(OneDemo.Name)]
 public class PrintTests(PublishedDemo demo)
 {
-    private const int MostPages = 6;
+    private const int MostPages = 4;
 
     [Theory]
     [InlineData("A4")]
     [InlineData("Letter")]
-    public async Task A_finished_job_prints_on_six_pages_each_with_its_number_and_with_every_picture_whole(string paper)
+    public async Task A_finished_job_prints_on_four_pages_each_with_its_number_and_with_every_picture_whole(string paper)
     {
         var wrong = new List<string>();
         await using var context = await demo.Chromium.NewContextAsync();
