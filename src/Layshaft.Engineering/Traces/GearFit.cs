@@ -29,7 +29,7 @@ public sealed class GearFit
     }
 
     /// <summary>Whether the trace runs in the gears of the box: most of the time, and in every gear between the lowest and the highest that it uses.</summary>
-    public bool IsFound => Share >= LeastShare && Gears.Count == Gears[^1].Gear - Gears[0].Gear + 1;
+    public bool IsFound => Share >= LeastShare && Gears.Count > 0 && Gears.Count == Gears[^1].Gear - Gears[0].Gear + 1;
 
     /// <summary>Share of the driving time that lies within 2 % of one of the gears, 0 to 1.</summary>
     public double Share { get; }

@@ -262,6 +262,9 @@ public sealed class TraceTests
         Assert.False(seen.GearFit.IsFound);
         Assert.Null(seen.TopSpeedAt);
         Assert.Empty(CornerSummary.Of(seen));
+
+        // In gear, but for less than half a second in any.
+        Assert.False(TraceCars.Analyse(s_laps.Recorded(10).Take(3)).GearFit.IsFound);
     }
 
     [Fact]
