@@ -98,6 +98,7 @@ public class GuideTests
         Table(text, ListTicks.Shape);
         Table(text, LeftOutStep.Shape);
         Table(text, EventPlan.Shape);
+        Table(text, JobTrace.Shape);
         Table(text, ComeBack.Shape);
         text.Append("\n### Words for damage\n\n");
         foreach (var family in DamageTerms.All.GroupBy(t => t.Family))

@@ -14,6 +14,7 @@ internal static class JobChecks
         Collected(check, job);
         File(check, job, job.Notes, job.Origin.At("notes"));
         File(check, job, job.InternalNotes, job.Origin.At("internal_notes"));
+        Trace(check, job);
         JobPhotoChecks.Run(check, job);
         var unit = check.Draft.Units.Get(job.Unit);
         if (unit is not null)
@@ -117,6 +118,20 @@ internal static class JobChecks
         if (file is not null && !check.Draft.Files.Has($"{job.Folder}/{file}"))
         {
             check.Problems.Add("missing-file", place, $"There is no file '{file}' in {job.Folder}/.", "Add the file, or remove this line.");
+        }
+    }
+
+    private static void Trace(Checker check, Job job)
+    {
+        if (job.Trace is not { } trace)
+        {
+            return;
+        }
+
+        File(check, job, trace.File, trace.Origin.At("file"));
+        if (check.Draft.Units.Get(job.Unit)?.Car is { } id && check.Draft.Cars.Get(id) is { TraceColumns: null } car)
+        {
+            check.Problems.Add("trace-columns", job.Origin.At("trace"), $"The layout of the traces of {car.Name} is missing.", $"Add 'trace_columns: …' to cars/{id}.yaml.");
         }
     }
 

@@ -16,7 +16,7 @@ internal static class TraceCommand
         var file = new Argument<FileInfo>("FILE") { Description = "Trace: a CSV file of the car's data logger. Its layout is in the car's trace_columns." };
         var book = BookArgument.Create();
         var unit = new Option<string>("--unit") { Description = "Unit: the name of its file in units/, without .yaml. Its gears and its car are taken.", Required = true, HelpName = "UNIT" };
-        var venue = new Option<string?>("--venue") { Description = "Venue: the name of its file in venues/, without .yaml. Its length counts laps if nothing in the trace does.", HelpName = "VENUE" };
+        var venue = new Option<string?>("--venue") { Description = "Venue: the name of its file in venues/, without .yaml. It names the straights, and its length counts laps if nothing in the trace does.", HelpName = "VENUE" };
         var json = new Option<bool>("--json") { Description = "Print the result as JSON." };
         var command = new Command("trace", "Show gears, shifts, dog engagements, laps and corners in a CSV trace of the car. Example: layshaft trace sunday.csv demo-data --unit t6-014")
         {
@@ -61,7 +61,7 @@ internal static class TraceCommand
         var problems = new ProblemList();
         using var stream = RegularFile.Open(file.FullName);
         var venue = venueId is null ? null : book.Venues[venueId];
-        var reading = TraceReading.Of(assessment.Gearing, unit, FittedGears.Now(book, unit), venue?.Length, stream, file.ToString(), problems);
+        var reading = TraceReading.Of(assessment.Gearing, unit, FittedGears.Now(book, unit), venue, stream, file.ToString(), problems);
         foreach (var problem in problems.InOrder())
         {
             errors.WriteLine(problem);

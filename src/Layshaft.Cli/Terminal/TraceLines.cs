@@ -24,7 +24,7 @@ internal sealed class TraceLines(SpeedUnit speed)
         {
             output.WriteLine();
             output.WriteLine("Shifts; the difference at the dogs is gear over ring, at the mainshaft:");
-            TextTable.Write([["shift", "count", "engine before", "engine after", "seen", "mean difference", "greatest", "where", "not matched"], .. reading.Shifts.Select(Row)], output);
+            TextTable.Write([["shift", "count", "engine before", "engine after", "seen", "mean difference", "greatest", "where", "not matched"], .. reading.Shifts.Select(s => Row(s, reading.Places))], output);
         }
 
         if (reading.Corners.Count > 0)
@@ -52,7 +52,7 @@ internal sealed class TraceLines(SpeedUnit speed)
         yield return $"{reading.Setup.Car.Name}, {reading.Box.Gearbox.Name} ({reading.Unit.Serial}).";
         yield return $"Rows: {Number(seen.Rows, "0")}, {Number(seen.Rows / Math.Max(seen.Recorded.Seconds, 1e-3), "0")} a second, {Clock(seen.Recorded)} recorded.{LeftOut(seen)}";
         yield return $"Distance: {Number(seen.Distance.Kilometers, "0.0")} km by the recorded speed. Moving {Clock(seen.Moving)}, engine running {Clock(seen.EngineRunning)} ({Number(seen.EngineRunning.Hours, "0.00")} h).";
-        yield return $"Top speed: {Of(seen.TopSpeed)}{(seen.TopSpeedAt is { } at ? $", {Where(at)}" : string.Empty)}.";
+        yield return $"Top speed: {Of(seen.TopSpeed)}{(seen.TopSpeedAt is { } at ? $", {Where(at, reading.Places)}" : string.Empty)}.";
         yield return Laps(seen);
         foreach (var line in Gears(reading))
         {
@@ -70,7 +70,7 @@ internal sealed class TraceLines(SpeedUnit speed)
         }
 
         yield return $"At the limiter: {Number(seen.AtLimiter.Seconds, "0.0")} s.";
-        yield return OverRevs(seen.OverRevs);
+        yield return OverRevs(seen.OverRevs, reading.Places);
     }
 
     private static string LeftOut(TraceFigures seen)
@@ -137,7 +137,7 @@ internal sealed class TraceLines(SpeedUnit speed)
         }
     }
 
-    private static string OverRevs(IReadOnlyList<OverRev> overRevs)
+    private static string OverRevs(IReadOnlyList<OverRev> overRevs, VenuePlaces? places)
     {
         if (overRevs.Count == 0)
         {
@@ -145,10 +145,10 @@ internal sealed class TraceLines(SpeedUnit speed)
         }
 
         var worst = overRevs.MaxBy(o => o.Peak)!;
-        return $"Above the limiter: {Times(overRevs.Count)}, {overRevs.Count(o => o.IsAfterDownshift)} of them after a downshift. Highest: at least {Number(worst.Peak.RevolutionsPerMinute, "0")} rpm{(worst.IsAfterDownshift ? $" after a downshift to gear {worst.Gear}" : string.Empty)}, {Where(worst.At)}.";
+        return $"Above the limiter: {Times(overRevs.Count)}, {overRevs.Count(o => o.IsAfterDownshift)} of them after a downshift. Highest: at least {Number(worst.Peak.RevolutionsPerMinute, "0")} rpm{(worst.IsAfterDownshift ? $" after a downshift to gear {worst.Gear}" : string.Empty)}, {Where(worst.At, places)}.";
     }
 
-    private static string[] Row(ShiftSummary shift) =>
+    private static string[] Row(ShiftSummary shift, VenuePlaces? places) =>
     [
         $"{shift.From} to {shift.To}",
         $"{shift.Count}",
@@ -157,7 +157,7 @@ internal sealed class TraceLines(SpeedUnit speed)
         $"{shift.EngagementsSeen}",
         shift.MeanDifference is { } mean ? $"{Number(mean.RevolutionsPerMinute, "0")} rpm" : "-",
         shift.Greatest?.Engagement is { } greatest ? $"{Number(greatest.Difference.RevolutionsPerMinute, "0")} ± {Number(greatest.Uncertainty.RevolutionsPerMinute, "0")} rpm" : "-",
-        shift.Greatest is { } place ? Where(place.At) : "-",
+        shift.Greatest is { } place ? Where(place.At, places) : "-",
         shift.EngagementsSeen > 0 ? $"{shift.Unmatched}" : "-",
     ];
 
@@ -197,9 +197,9 @@ internal sealed class TraceLines(SpeedUnit speed)
 
     private string Of(Speed value) => speed == SpeedUnit.MilesPerHour ? $"{Number(value.MilesPerHour, "0.0")} mph" : $"{Number(value.KilometersPerHour, "0.0")} km/h";
 
-    private static string Where(TracePlace at) => at switch
+    private static string Where(TracePlace at, VenuePlaces? places) => at switch
     {
-        { Lap: > 0, InLap: { } metres } => $"lap {at.Lap} at {Number(metres.Meters, "0")} m",
+        { Lap: > 0, InLap: { } metres } => $"lap {at.Lap} at {Number(metres.Meters, "0")} m{(places is null ? string.Empty : $" ({places.StraightAt(metres)})")}",
         _ => $"at {Number(at.Time.Seconds, "0.0")} s",
     };
 

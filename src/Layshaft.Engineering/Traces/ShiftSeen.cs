@@ -31,7 +31,7 @@ public sealed record ShiftSeen(
 
     /// <summary>
     /// Whether the dogs surely took more than half of the engine's change of speed, as when the drive is not cut or the throttle not
-    /// blipped (Layshaft's own convention); null when it cannot be seen.
+    /// blipped (Layshaft's own convention; that such engagements round the dogs is common practice, no source); null when it cannot be seen.
     /// </summary>
     public bool? IsUnmatched => Engagement is null ? null
         : Math.Abs(Engagement.Difference.RadiansPerSecond) - Engagement.Uncertainty.RadiansPerSecond > 0.5 * FullDifference.RadiansPerSecond;

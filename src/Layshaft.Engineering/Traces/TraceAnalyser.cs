@@ -27,6 +27,7 @@ public sealed class TraceAnalyser
     private readonly RatioHistogram _histogram = new();
     private readonly LapCounter _laps;
     private readonly CornerFinder _corners = new();
+    private readonly LapLine _line = new();
     private readonly LimiterWatch _limiter;
     private readonly SlipTally _slip;
     private List<TraceSample>? _kept = [];
@@ -142,6 +143,7 @@ public sealed class TraceAnalyser
             Laps = _laps.Laps,
             Corners = _corners.Corners,
             Shifts = shifts,
+            BestLapLine = _line.Best,
         };
     }
 
@@ -232,6 +234,7 @@ public sealed class TraceAnalyser
         _slip.Add(point, gear, accelerationMps2);
         _limiter.Add(point, _gears?.Gear ?? 0);
         _corners.Add(point);
+        _line.Add(point, gear, _laps.Laps);
     }
 
     // Distance is carried over a short gap, so that places in the lap stay right; nothing else is.

@@ -77,6 +77,9 @@ public sealed record TraceFigures
     /// <summary>Every shift, in order.</summary>
     public required IReadOnlyList<ShiftSeen> Shifts { get; init; }
 
+    /// <summary>The fastest whole lap, a point every 12 m; empty without one.</summary>
+    public required IReadOnlyList<LapPoint> BestLapLine { get; init; }
+
     /// <summary>The fastest whole lap without gaps; null without one.</summary>
     public LapSeen? BestLap => Laps.Where(l => !l.HasGaps).MinBy(l => l.Time);
 }

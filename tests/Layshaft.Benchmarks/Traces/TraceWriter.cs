@@ -19,7 +19,10 @@ internal static class TraceWriter
         var unit = book.Units[unitId];
         var made = assessment.Gearing.Case(unit, book.Venues[venueId], null, new ProblemList())!;
         var driven = MadeUpLaps.Drive(DriveOf(made.With(FittedGears.Now(book, unit)), made.Course, laps));
-        var rows = driven.Recorded(hertz, speedNoise: 0.03, rpmNoise: 8, seed: 8).ToArray();
+
+        // The first and the last lap are cut short, as a logger is switched on and off.
+        var (from, to) = megabytes > 0 ? (0, double.MaxValue) : (driven.LapEnds[0].TimeS - 15, driven.LapEnds[^2].TimeS + 15);
+        var rows = driven.Recorded(hertz, speedNoise: 0.03, rpmNoise: 8, seed: 8).Where(r => r.TimeS >= from && r.TimeS <= to).ToArray();
         using var writer = new StreamWriter(file) { NewLine = "\n" };
         writer.WriteLine("Time,Speed,RPM,Throttle,Lap");
         writer.WriteLine("s,km/h,1/min,%,");

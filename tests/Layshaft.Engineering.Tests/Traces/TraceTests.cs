@@ -88,6 +88,33 @@ public sealed class TraceTests
     }
 
     [Fact]
+    public void Places_are_named_by_the_straights_they_are_on()
+    {
+        TraceFigures seen = TraceCars.Analyse(s_laps.Recorded(100, 0.05, 10));
+        (string, Length)[] straights = [.. TraceCars.Drive.Corners.Select((c, i) => ($"straight {i + 1}", Length.FromMeters(c.ToNextM)))];
+        IReadOnlyList<CornerSummary> corners = CornerSummary.Of(seen);
+
+        // The venue's list may begin with another straight than the lap does.
+        VenuePlaces places = VenuePlaces.Of(corners, [.. straights[2..], .. straights[..2]])!;
+        Assert.Equal("straight 1", places.StraightAt(Length.FromMeters(400)));
+        Assert.Equal("straight 3", places.StraightAt(Length.FromMeters(1500)));
+        Assert.Equal("straight 5", places.StraightAt(corners[^1].InLap + Length.FromMeters(30)));
+        Assert.Null(VenuePlaces.Of(corners, straights[..4]));
+        Assert.Null(VenuePlaces.Of(corners, [.. straights.Select(s => (s.Item1, Length.FromMeters(500)))]));
+    }
+
+    [Fact]
+    public void The_best_lap_can_be_drawn()
+    {
+        TraceFigures seen = TraceCars.Analyse(s_laps.Recorded(100, 0.05, 10));
+        double lapM = s_laps.LapEnds[1].DistanceM - s_laps.LapEnds[0].DistanceM;
+        Assert.InRange(seen.BestLapLine.Count, lapM / 12 * 0.9, (lapM / 12) + 100);
+        Assert.Equal(lapM, seen.BestLapLine[^1].InLapM, 15.0);
+        Assert.All(seen.BestLapLine.Zip(seen.BestLapLine.Skip(1)), p => Assert.True(p.Second.InLapM > p.First.InLapM));
+        Assert.Equal(s_laps.SecondsInGear.Count(s => s > 1), seen.BestLapLine.Select(p => p.Gear).Where(g => g > 0).Distinct().Count());
+    }
+
+    [Fact]
     public void Slip_is_seen_from_wheels_that_do_not_drive_only()
     {
         MadeUpLaps laps = MadeUpLaps.Drive(TraceCars.Drive with { Slip = 0.03, BrakingMps2 = 2, Laps = 2 });

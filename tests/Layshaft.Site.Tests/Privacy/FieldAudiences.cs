@@ -102,7 +102,7 @@ internal static class FieldAudiences
                 final[].quantity final[].price final[].hours final[].need final[].if_left final[].reason final[].id last_event.venue last_event.on last_event.name last_event.laps
                 last_event.temperature last_event.pressure last_event.humidity last_event.wind last_event.wind_from
                 last_event.corners[].corner last_event.corners[].corner_speed last_event.corners[].exit_speed last_event.drop_pair last_event.final_drive
-                last_event.note next_event.venue next_event.on next_event.name next_event.laps next_event.temperature
+                last_event.note trace.note next_event.venue next_event.on next_event.name next_event.laps next_event.temperature
                 next_event.pressure next_event.humidity next_event.wind next_event.wind_from
                 next_event.corners[].corner next_event.corners[].corner_speed next_event.corners[].exit_speed next_event.drop_pair next_event.final_drive next_event.note notes
                 photos[private].file photos[private].caption photos[private].moment photos[private].paired_with
@@ -133,7 +133,7 @@ internal static class FieldAudiences
             cars: trace_columns.header_line trace_columns.separator trace_columns.decimal_comma trace_columns.speed_from trace_columns.time
                 trace_columns.speed trace_columns.engine_speed trace_columns.distance trace_columns.gear trace_columns.throttle
                 trace_columns.latitude trace_columns.longitude trace_columns.lap
-            jobs: photos[].place estimate.total
+            jobs: photos[].place estimate.total trace.file
             """),
     ];
 

@@ -143,6 +143,10 @@ internal static class PlantedBook
         ["jobs/2024/j2/job.yaml"] = Finished("W:a", 2024, "40 h", "W:hill", 1.3),
         ["jobs/2025/j3/job.yaml"] = Finished("W:a", 2025, "60 h", "W:ring", 0.6).Replace("from: null", "from: \"W:b\"", StringComparison.Ordinal),
         ["jobs/2025/j4/job.yaml"] = Finished("W:b", 2025, "30 h", "W:ring", 0.7).Replace("2025-11-", "2025-10-", StringComparison.Ordinal).Replace("received: 2025-10-01", "received: 2025-10-02", StringComparison.Ordinal),
+        ["jobs/2023/j1/W:trace.csv"] = Trace,
+        ["jobs/2024/j2/W:trace.csv"] = Trace,
+        ["jobs/2025/j3/W:trace.csv"] = Trace,
+        ["jobs/2025/j4/W:trace.csv"] = Trace,
         ["jobs/2026/j5/job.yaml"] = """
             unit: "W:a"
             received: 2026-01-10
@@ -169,6 +173,8 @@ internal static class PlantedBook
           - { name: W, length: 400 m, corner: "W:bend", corner_speed: 60 km/h, corner_radius: 21 m, grade: 2 %, heading: 45° }
           - { name: W, exit_speed: 66 km/h, length: 300 m, corner: finish, heading: 90° }
         """;
+
+    private const string Trace = "one\ntwo\nW:tt;W:ts;W:te;W:td;W:tg;W:th;W:ta;W:to;W:tl\n0,0;90;5000;0;3;50;52,1;1,2;1\n0,1;90;5000;3;3;50;52,1;1,2;1\n";
 
     private static string Car(string customer, string isPublic) => $$"""
         name: W
@@ -200,15 +206,15 @@ internal static class PlantedBook
           separator: semicolon
           decimal_comma: yes
           speed_from: free wheels
-          time: W
-          speed: W
-          engine_speed: W
-          distance: W
-          gear: W
-          throttle: W
-          latitude: W
-          longitude: W
-          lap: W
+          time: W:tt
+          speed: W:ts
+          engine_speed: W:te
+          distance: W:td
+          gear: W:tg
+          throttle: W:th
+          latitude: W:ta
+          longitude: W:to
+          lap: W:tl
         public: {{isPublic}}
         """;
 
@@ -277,6 +283,7 @@ internal static class PlantedBook
         drop_pair: 28/25
         final_drive: 37/11
         last_event: { venue: "{{venue}}", on: {{year}}-10-01, name: W, laps: 4, temperature: 12 °C, pressure: 1010 hPa, humidity: 50 %, wind: 9 km/h, wind_from: 200°, corners: [ { corner: "W:bend", corner_speed: 57 km/h, exit_speed: 63 km/h } ], drop_pair: 29/23, final_drive: 34/11, note: W }
+        trace: { file: "W:trace.csv", note: W }
         next_event: { venue: "{{venue}}", on: {{year}}-12-01, name: W, laps: 5, temperature: 12 °C, pressure: 1010 hPa, humidity: 50 %, wind: 8 km/h, wind_from: 210°, corners: [ { corner: "W:bend", corner_speed: 59 km/h, exit_speed: 65 km/h } ], drop_pair: 28/25, final_drive: 37/11, note: W }
         come_back: { after: 20 h, by: {{year + 1}}-10-01, reason: W }
         finished: {{year}}-11-10

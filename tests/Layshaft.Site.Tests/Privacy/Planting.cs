@@ -44,7 +44,7 @@ internal sealed partial class Planting
         {
             planting.Files[planting.NameOf(name)] = name.EndsWith(".yaml", StringComparison.Ordinal)
                 ? planting.Yaml(NodeReader.Read(name, text, new ProblemList())!, name, Kind(name))
-                : text;
+                : NamedMarks().Replace(text, m => planting.named.TryGetValue(m.Value, out var word) ? word.Text : m.Value);
         }
 
         foreach (var folder in templates.Keys.Where(n => n.StartsWith("jobs/", StringComparison.Ordinal)).Select(n => n[..n.LastIndexOf('/')]))
@@ -148,6 +148,9 @@ internal sealed partial class Planting
     // The coordinates of a drawing's line can look like an amount.
     [GeneratedRegex(" d=\"[MLHVZCA0-9 .-]*\"")]
     private static partial Regex Paths();
+
+    [GeneratedRegex("W:[a-z]+")]
+    private static partial Regex NamedMarks();
 
     [GeneratedRegex("1([0-9]{3})[.]37")]
     private static partial Regex Amounts();

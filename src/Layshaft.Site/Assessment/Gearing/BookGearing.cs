@@ -3,6 +3,7 @@ using System.Globalization;
 using Layshaft.Book.Problems;
 using Layshaft.Book.Reading;
 using Layshaft.Book.Records;
+using Layshaft.Site.Assessment.Traces;
 using Eng = Layshaft.Engineering.Gearing;
 
 namespace Layshaft.Site.Assessment.Gearing;
@@ -16,14 +17,16 @@ public sealed class BookGearing
     private readonly ShopBook book;
     private readonly Lazy<GearingFigures> figures;
     private readonly IBookFiles? files;
+    private readonly IBookFiles? sources;
+    private readonly Dictionary<string, TraceReading> traces = new(StringComparer.Ordinal);
     private readonly Dictionary<(string Venue, string Car), Course> courses = [];
     private readonly Dictionary<string, GearingCase> cases = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<EventGearing?>> events = new(StringComparer.Ordinal);
 
-    private BookGearing(ShopBook book, GearingFigures figures) => (this.book, this.figures) = (book, new(figures));
+    private BookGearing(ShopBook book, GearingFigures figures, IBookFiles? sources) => (this.book, this.figures, this.sources) = (book, new(figures), sources);
 
     private BookGearing(ShopBook book, IBookFiles files) =>
-        (this.book, this.files, figures) = (book, files, new(() => GearingFigures.Of(book, files, new ProblemList())));
+        (this.book, this.files, sources, figures) = (book, files, files, new(() => GearingFigures.Of(book, files, new ProblemList())));
 
     /// <summary>The cars whose figures can be used, by id.</summary>
     public IReadOnlyDictionary<string, CarSetup> Cars => figures.Value.Cars;
@@ -54,7 +57,7 @@ public sealed class BookGearing
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(problems);
-        return new BookGearing(book, GearingFigures.Of(book, files, problems));
+        return new BookGearing(book, GearingFigures.Of(book, files, problems), files);
     }
 
     /// <summary>The same for a book whose figures were checked before: they are taken over when somebody asks, of a part those of the part alone.</summary>
@@ -83,7 +86,7 @@ public sealed class BookGearing
     public BookGearing Within(ShopBook part)
     {
         ArgumentNullException.ThrowIfNull(part);
-        var within = files is null || figures.IsValueCreated ? new BookGearing(part, figures.Value.Within(part)) : new BookGearing(part, files);
+        var within = files is null || figures.IsValueCreated ? new BookGearing(part, figures.Value.Within(part), sources) : new BookGearing(part, files);
         foreach (var at in part.Venues.Keys.SelectMany(v => part.Cars.Keys.Select(c => (v, c))))
         {
             if (courses.TryGetValue(at, out var course))
@@ -97,6 +100,11 @@ public sealed class BookGearing
             if (cases.TryGetValue(job.Number, out var made))
             {
                 within.cases[job.Number] = made;
+            }
+
+            if (traces.TryGetValue(job.Number, out var trace))
+            {
+                within.traces[job.Number] = trace;
             }
         }
 
@@ -121,6 +129,14 @@ public sealed class BookGearing
             : null;
     }
 
+    /// <summary>What the trace of a job's last event shows; null when it names none, or it cannot be read.</summary>
+    /// <param name="job">The job.</param>
+    public TraceReading? TraceOf(Job job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return traces.GetValueOrDefault(job.Number);
+    }
+
     /// <summary>A unit in its car at a venue on a day; null when it has no car, or a figure cannot be used.</summary>
     /// <param name="unit">The unit.</param>
     /// <param name="venue">The venue.</param>
@@ -143,6 +159,7 @@ public sealed class BookGearing
 
     private void TakeEvents(ProblemList problems)
     {
+        TakeTraces(problems);
         var looked = new HashSet<(string, string)>();
         foreach (var job in book.Jobs.Where(j => j.NextEvent is not null))
         {
@@ -161,6 +178,25 @@ public sealed class BookGearing
             if (courses.ContainsKey((venue.Id, car)) && Case(unit, venue, job.NextEvent, problems) is { } made && IsReachable(made, isFirst || job.NextEvent.Corners.Count > 0, problems))
             {
                 cases[job.Number] = made with { Kit = unit.OwnerOn(job.Received).Kit };
+            }
+        }
+    }
+
+    private void TakeTraces(ProblemList problems)
+    {
+        foreach (var job in book.Jobs)
+        {
+            if (sources is null || job.Trace is not { } trace || IsOthersCar(book.Units[job.Unit], job))
+            {
+                continue;
+            }
+
+            var (unit, last, came) = (book.Units[job.Unit], job.LastEvent, FittedGears.AsItCame(book, job));
+            var path = $"{job.Folder}/{trace.File}";
+            using var stream = sources.Open(path);
+            if (TraceReading.Of(this, unit, FittedGears.At(last, came) ?? came, last is null ? null : book.Venues[last.Venue], stream, path, problems) is { } reading)
+            {
+                traces[job.Number] = reading;
             }
         }
     }

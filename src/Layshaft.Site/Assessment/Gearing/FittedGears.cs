@@ -28,6 +28,17 @@ public static class FittedGears
         return SetOf(pair, final) with { Gears = GearsOf(book.GearboxOf(unit).RatioSetOf(unit.RatioSet), gears) };
     }
 
+    /// <summary>What was in a unit when it came in for a job: as the visit before it left it, else as the book begins.</summary>
+    public static Eng.GearSet AsItCame(ShopBook book, Job job)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(job);
+        var unit = book.Units[job.Unit];
+        return book.JobsOf(unit.Id).TakeWhile(visit => visit.Number != job.Number).LastOrDefault() is { } before
+            ? AsItLeft(book, before)
+            : SetOf(unit.DropPair, unit.FinalDrive);
+    }
+
     /// <summary>What is in a unit now: as its last visit left it, else as the book begins.</summary>
     public static Eng.GearSet Now(ShopBook book, Unit unit)
     {

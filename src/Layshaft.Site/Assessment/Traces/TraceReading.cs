@@ -14,8 +14,9 @@ namespace Layshaft.Site.Assessment.Traces;
 /// <param name="Fitted">Drop pair and final drive by the book.</param>
 /// <param name="Check">Whether the trace was made with them.</param>
 /// <param name="Figures">What the trace shows.</param>
+/// <param name="Places">Where on the venue its corners are; null when that is not known.</param>
 public sealed record TraceReading(
-    Unit Unit, CarSetup Setup, GearboxStock Box, Eng.GearSet Fitted, FittedGearCheck Check, TraceFigures Figures)
+    Unit Unit, CarSetup Setup, GearboxStock Box, Eng.GearSet Fitted, FittedGearCheck Check, TraceFigures Figures, VenuePlaces? Places)
 {
     /// <summary>Shifts by their gears.</summary>
     public IReadOnlyList<ShiftSummary> Shifts { get; } = ShiftSummary.Of(Figures.Shifts);
@@ -27,13 +28,13 @@ public sealed record TraceReading(
     /// <param name="gearing">The book's gearing.</param>
     /// <param name="unit">The unit, which names its car.</param>
     /// <param name="fitted">What should have been fitted.</param>
-    /// <param name="lapLength">Length of a lap; null when the venue is not known.</param>
+    /// <param name="venue">The venue; null when it is not known.</param>
     /// <param name="stream">The trace.</param>
     /// <param name="file">Its name for problems.</param>
     /// <param name="problems">Receives mistakes in the trace, and a car that does not say how it is laid out.</param>
     /// <returns>What it shows; null when it cannot be read.</returns>
     public static TraceReading? Of(
-        BookGearing gearing, Unit unit, Eng.GearSet fitted, Length? lapLength, Stream stream, string file, ProblemList problems)
+        BookGearing gearing, Unit unit, Eng.GearSet fitted, Venue? venue, Stream stream, string file, ProblemList problems)
     {
         ArgumentNullException.ThrowIfNull(gearing);
         ArgumentNullException.ThrowIfNull(unit);
@@ -54,14 +55,14 @@ public sealed record TraceReading(
         var car = Eng.Car.Create(
             setup.Vehicle, setup.Engine, box.Drivetrain.With(fitted.DropPair, fitted.FinalDrive), setup.Tyre, new Eng.Conditions(Eng.AirState.Standard(Length.Zero).Require())).Require();
         var inertias = setup.Car.Engine.Inertia is { } engine ? new Eng.DogInertias(engine + (box.Gearbox.InputInertia ?? default)) : null;
-        var analyser = new TraceAnalyser(new TraceQuestion(car, SourceOf(columns.SpeedFrom), lapLength, inertias));
+        var analyser = new TraceAnalyser(new TraceQuestion(car, SourceOf(columns.SpeedFrom), venue?.Length, inertias));
         if (!TraceFile.Read(stream, file, columns, analyser, problems))
         {
             return null;
         }
 
         var figures = analyser.Finish();
-        return new TraceReading(unit, setup, box, fitted, FittedGearCheck.Of(figures.GearFit, car, box.Stock), figures);
+        return new TraceReading(unit, setup, box, fitted, FittedGearCheck.Of(figures.GearFit, car, box.Stock), figures, venue is null ? null : VenuePlaces.Of(CornerSummary.Of(figures), [.. venue.Straights.Select(v => (v.Name, v.Length))]));
     }
 
     private static SpeedSource SourceOf(TraceSpeedSource source) => source switch

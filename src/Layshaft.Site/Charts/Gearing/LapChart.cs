@@ -14,6 +14,7 @@ public static class LapChart
     private const double EngineBottom = 376;
     private const double Height = 414;
     private const double Digit = 9;
+    private const double LastTick = 16;
 
     /// <summary>Draws the chart.</summary>
     /// <param name="input">What to draw.</param>
@@ -47,7 +48,7 @@ public static class LapChart
             foreach (var (at, label) in ticks.Zip(input.Distance.Labels(ticks)))
             {
                 svg.Line("axis", x.At(at), EngineBottom, x.At(at), EngineBottom + 4);
-                svg.Label("tick", x.At(at), EngineBottom + 17, label, at == 0 ? Anchor.Start : Anchor.Middle);
+                svg.Label("tick", x.At(at), EngineBottom + 17, label, at == 0 ? Anchor.Start : x.At(at) > x.End - LastTick ? Anchor.End : Anchor.Middle);
             }
 
             svg.Label("axis-name", x.End, EngineBottom + 34, input.Distance.Name, Anchor.End);

@@ -13,6 +13,7 @@ internal static class ReportSections
         ComplaintSection.Compose,
         DrivingSection.Compose,
         FindingsSection.Compose,
+        TraceSection.Compose,
         StackSection.Compose,
         WorkSection.Compose,
         SettingsSection.Compose,
