@@ -99,6 +99,28 @@ public sealed partial class IntakeTests : IDisposable
     }
 
     [Fact]
+    public void Blanks_of_a_job_without_a_customers_page_are_notes_and_stop_nobodys_report()
+    {
+        Run("intake", "d4-001", Book, "--received", "2026-11-16");
+        var site = Path.Combine(home.FullName, "site");
+
+        var (checkedCode, _, notes) = Run("check", Book);
+        var (published, _, errors) = Run("publish", Book, "--out", site);
+
+        Assert.Equal((ExitCode.Fine, ExitCode.Fine), (checkedCode, published));
+        Assert.Contains("The site is published without it.", notes, StringComparison.Ordinal);
+        Assert.Contains("The site is published without it.", errors, StringComparison.Ordinal);
+        Assert.Contains("The value is missing", errors, StringComparison.Ordinal);
+        Assert.Single(Directory.GetDirectories(Path.Combine(site, "customers")), d => Directory.Exists(Path.Combine(d, "0001")));
+
+        // Once the customer has a page of the job, a slip in it stops the publish.
+        Change(t => t + "estimate: {sent: 2026-11-18, lines: [{work: Look, price: 10}]}\n");
+        Assert.Equal(ExitCode.Problems, Run("check", Book).Code);
+        Assert.Equal(ExitCode.Problems, Run("publish", Book, "--out", site).Code);
+        Assert.Single(Directory.GetDirectories(Path.Combine(site, "customers")), d => Directory.Exists(Path.Combine(d, "0001")));
+    }
+
+    [Fact]
     public void A_folder_that_stands_there_is_never_written_into()
     {
         Directory.CreateDirectory(Path.Combine(Book, "jobs", "2026", "0002", "photos"));

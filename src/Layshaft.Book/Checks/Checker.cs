@@ -41,7 +41,8 @@ internal sealed class Checker(Draft draft, ProblemList problems)
     }
 
     /// <summary>A reference to something inside a file that could be read.</summary>
-    public bool Names(string? name, IEnumerable<string> known, Place place, string what, string where)
+    // With the file it is in: an item that was left out there because of a mistake in it is not reported as missing too.
+    public bool Names(string? name, IEnumerable<string> known, Place place, string what, string where, string? file = null)
     {
         if (name is null)
         {
@@ -54,7 +55,11 @@ internal sealed class Checker(Draft draft, ProblemList problems)
             return true;
         }
 
-        Problems.Add("missing-reference", place, $"{where} has no {what} '{name}'.", NearestWord.Advice(name, names));
+        if (file is null || !Problems.HasLost(file, name))
+        {
+            Problems.Add("missing-reference", place, $"{where} has no {what} '{name}'.", NearestWord.Advice(name, names));
+        }
+
         return false;
     }
 

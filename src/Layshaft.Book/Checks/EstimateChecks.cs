@@ -21,7 +21,7 @@ internal static class EstimateChecks
 
             if (line.Part is not null)
             {
-                if (check.Names(line.Part, box.Parts.Select(p => p.Id), line.Origin.At("part"), "part", box.Name)
+                if (check.Names(line.Part, box.Parts.Select(p => p.Id), line.Origin.At("part"), "part", box.Name, box.Origin.Place.File)
                     && line.Price is null && box.PartOf(line.Part)!.Price is null)
                 {
                     check.Problems.Add("no-price", line.Origin.At("part"), $"'{line.Part}' has no price here or in the gearbox file.", "Add 'price: …'.");

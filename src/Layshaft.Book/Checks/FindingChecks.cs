@@ -9,7 +9,7 @@ internal static class FindingChecks
         Twice(check, job);
         foreach (var finding in job.Findings)
         {
-            if (!check.Names(finding.Part, box.Parts.Select(p => p.Id), finding.Origin.At("part"), "part", box.Name))
+            if (!check.Names(finding.Part, box.Parts.Select(p => p.Id), finding.Origin.At("part"), "part", box.Name, box.Origin.Place.File))
             {
                 continue;
             }
@@ -30,7 +30,7 @@ internal static class FindingChecks
     private static void MeasurementOf(Checker check, Job job, Part part, Measurement measurement)
     {
         Instrument(check, job, measurement);
-        if (!check.Names(measurement.Measure, part.Measures.Select(m => m.Id), measurement.Origin.At("measure"), "measure", $"'{part.Name}'"))
+        if (!check.Names(measurement.Measure, part.Measures.Select(m => m.Id), measurement.Origin.At("measure"), "measure", $"'{part.Name}'", part.Origin.Place.File))
         {
             return;
         }

@@ -36,7 +36,7 @@ internal static class JobChecks
             Gearing(check, job, unit!, box);
             foreach (var renewal in job.Renewed)
             {
-                check.Names(renewal.Part, box.Parts.Select(p => p.Id), renewal.Origin.At("part"), "part", box.Name);
+                check.Names(renewal.Part, box.Parts.Select(p => p.Id), renewal.Origin.At("part"), "part", box.Name, box.Origin.Place.File);
                 check.Refers(renewal.From, check.Draft.Units, renewal.Origin.At("from"), "unit");
                 Reason(check, job, renewal);
             }

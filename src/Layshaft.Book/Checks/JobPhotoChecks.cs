@@ -27,7 +27,7 @@ internal static class JobPhotoChecks
         {
             if (!there.Contains(photo.File))
             {
-                check.Problems.Add("missing-file", photo.Origin.At("file"), $"There is no photo '{photo.File}' in {folder}.", NearestWord.Advice(photo.File, there));
+                check.Problems.Add("missing-file", photo.Origin.At("file"), $"There is no photo '{photo.File}' in {folder}.", Elsewhere(check, job, photo.File) is { } path ? $"Move {path} there." : NearestWord.Advice(photo.File, there));
             }
 
             check.Names(photo.PairedWith, listed, photo.Origin.At("paired_with"), "photo", "This job");
@@ -48,9 +48,19 @@ internal static class JobPhotoChecks
             }
         }
 
+        foreach (var beside in check.Draft.Files.Below($"{job.Folder}/").Select(f => f.Path).Where(p => !p.StartsWith(folder, StringComparison.Ordinal) && IsPhoto(p) && !listed.Contains(Path.GetFileName(p))))
+        {
+            check.Problems.Note("photo-misplaced", Place.WholeFile(beside), $"This photo is not in {folder}, so it is not read.", "Move it there.");
+        }
+
         foreach (var file in there.Except(listed))
         {
             check.Problems.Note("photo-not-listed", Place.WholeFile(folder + file), "This photo is in the folder, but the job does not list it.", "Add it under 'photos', name it after its part, such as ring-12-before.jpg, or move it out of the folder.");
         }
     }
+
+    private static bool IsPhoto(string path) => Path.GetExtension(path).ToLowerInvariant() is ".jpg" or ".jpeg" or ".png" or ".webp" or ".heic" or ".avif";
+
+    private static string? Elsewhere(Checker check, Job job, string file) =>
+        check.Draft.Files.Below($"{job.Folder}/").Select(f => f.Path).FirstOrDefault(p => Path.GetFileName(p) == Path.GetFileName(file));
 }

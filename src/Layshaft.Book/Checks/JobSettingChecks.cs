@@ -56,7 +56,7 @@ internal static class JobSettingChecks
             check.Names(setting.Instrument, shop.Instruments.Select(i => i.Id), setting.Origin.At("instrument"), "instrument", "shop.yaml");
         }
 
-        if (!check.Names(setting.Setting, box.Settings.Select(s => s.Id), setting.Origin.At("setting"), "setting", box.Name))
+        if (!check.Names(setting.Setting, box.Settings.Select(s => s.Id), setting.Origin.At("setting"), "setting", box.Name, box.Origin.Place.File))
         {
             return;
         }

@@ -23,7 +23,7 @@ internal static class UnitChecks
         if (check.Draft.Gearboxes.Get(unit.Gearbox) is { } box)
         {
             UnitKindChecks.Run(check, unit, box);
-            check.Names(unit.RatioSet, box.RatioSets.Select(r => r.Id), unit.Origin.At("ratio_set"), "ratio set", box.Name);
+            check.Names(unit.RatioSet, box.RatioSets.Select(r => r.Id), unit.Origin.At("ratio_set"), "ratio set", box.Name, box.Origin.Place.File);
             DropPair(check, box, unit, unit.DropPair, unit.Origin.At("drop_pair"));
             FinalDrive(check, box, unit, unit.FinalDrive, unit.Origin.At("final_drive"));
             foreach (var kit in unit.Owners.Select(o => o.Kit).OfType<Kit>())
@@ -35,7 +35,7 @@ internal static class UnitChecks
             check.Unique(unit.Fitted, p => p.Part, "fitted parts", "part");
             foreach (var fitted in unit.Fitted)
             {
-                check.Names(fitted.Part, box.Parts.Select(p => p.Id), fitted.Origin.At("part"), "part", box.Name);
+                check.Names(fitted.Part, box.Parts.Select(p => p.Id), fitted.Origin.At("part"), "part", box.Name, box.Origin.Place.File);
             }
         }
     }

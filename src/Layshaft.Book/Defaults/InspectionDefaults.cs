@@ -9,9 +9,9 @@ namespace Layshaft.Book.Defaults;
 /// <summary>Turns the short forms into what they stand for: the inspection into findings, the values as built into settings.</summary>
 internal static class InspectionDefaults
 {
-    public static Job Complete(Job job, Gearbox box, ProblemList problems)
+    public static Job Complete(Job job, Gearbox box, Func<string, bool> isLost, ProblemList problems)
     {
-        job = job.Built.Count == 0 ? job : job with { Settings = Settings(job, box, problems) };
+        job = job.Built.Count == 0 ? job : job with { Settings = Settings(job, box, isLost, problems) };
         if (job.Inspection.Count == 0)
         {
             return job;
@@ -22,6 +22,11 @@ internal static class InspectionDefaults
         {
             if (box.PartOf(inspected.Name) is not { } part)
             {
+                if (isLost(inspected.Name))
+                {
+                    continue;
+                }
+
                 problems.Add("missing-reference", inspected.Place, $"{box.Name} has no part '{inspected.Name}'.", NearestWord.Advice(inspected.Name, [.. box.Parts.Select(p => p.Id)]));
             }
             else if (MeasurementsOf(inspected, part, problems) is { } measurements && (measurements.Count > 0 || inspected.Value.Grade is not null))
@@ -33,13 +38,18 @@ internal static class InspectionDefaults
         return job with { Findings = findings };
     }
 
-    private static List<JobSetting> Settings(Job job, Gearbox box, ProblemList problems)
+    private static List<JobSetting> Settings(Job job, Gearbox box, Func<string, bool> isLost, ProblemList problems)
     {
         List<JobSetting> settings = [.. job.Settings];
         foreach (var (place, name, values) in job.Built)
         {
             if (box.SettingOf(name) is null)
             {
+                if (isLost(name))
+                {
+                    continue;
+                }
+
                 problems.Add("missing-reference", place, $"{box.Name} has no setting '{name}'.", NearestWord.Advice(name, [.. box.Settings.Select(s => s.Id)]));
             }
             else if (values.Count > 0 && settings.FindIndex(s => s.Setting == name) is var at)

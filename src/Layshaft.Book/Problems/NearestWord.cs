@@ -16,6 +16,11 @@ public static class NearestWord
             return null;
         }
 
+        if (Same(word, known) is { } same)
+        {
+            return same;
+        }
+
         var folded = word.ToLowerInvariant().Replace(' ', '_').Replace('-', '_');
         string? best = null;
         var bestDistance = Math.Max(1, (word.Length + 2) / 3) + 1;
@@ -44,6 +49,16 @@ public static class NearestWord
             ? $"Did you mean '{near}'?"
             : $"Write one of: {string.Join(", ", known.Take(24))}{(known.Count > 24 ? ", …" : "")}.";
     }
+
+    /// <summary>The known word with the same letters and digits in the same order, as 'fork-34' for 'Fork 3-4'; null for none.</summary>
+    public static string? Same(string word, IEnumerable<string> known)
+    {
+        ArgumentNullException.ThrowIfNull(word);
+        ArgumentNullException.ThrowIfNull(known);
+        return Letters(word) is { Length: > 1 } letters ? known.FirstOrDefault(k => Letters(k) == letters) : null;
+    }
+
+    private static string Letters(string word) => string.Concat(word.ToLowerInvariant().Where(char.IsLetterOrDigit));
 
     private static int Distance(string a, string b)
     {

@@ -6,6 +6,7 @@ namespace Layshaft.Book.Problems;
 public sealed class ProblemList
 {
     private readonly List<Problem> problems = [];
+    private readonly HashSet<(string File, string Id)> lost = [];
 
     /// <summary>How many were collected.</summary>
     public int Count => problems.Count;
@@ -24,6 +25,22 @@ public sealed class ProblemList
     {
         ArgumentNullException.ThrowIfNull(others);
         problems.AddRange(others.problems);
+        lost.UnionWith(others.lost);
+    }
+
+    /// <summary>Notes that an item of a file was left out because of a mistake in it, which is reported: what refers to it is right.</summary>
+    internal void Lose(string file, string id) => lost.Add((file, id));
+
+    /// <summary>Whether an item of a file was left out because of a mistake in it.</summary>
+    internal bool HasLost(string file, string id) => lost.Contains((file, id));
+
+    /// <summary>Replaces each problem.</summary>
+    internal void Revise(Func<Problem, Problem> revise)
+    {
+        for (var i = 0; i < problems.Count; i++)
+        {
+            problems[i] = revise(problems[i]);
+        }
     }
 
     /// <summary>Adds a problem that stops a publish.</summary>

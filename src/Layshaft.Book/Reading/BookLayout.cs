@@ -39,7 +39,11 @@ public static partial class BookLayout
 
     internal static void Check(IBookFiles files, ProblemList problems)
     {
-        if (!files.Has(ShopFile))
+        if (files.Has($"{ShopFile}.txt") && !files.Has(ShopFile))
+        {
+            Doubled($"{ShopFile}.txt", problems);
+        }
+        else if (!files.Has(ShopFile))
         {
             problems.Add("no-shop-file", Place.WholeFile(ShopFile), "This folder has no shop.yaml, so it is not a book.", "Name the folder with shop.yaml, or create a book with 'layshaft new-book FOLDER'.");
         }
@@ -67,6 +71,15 @@ public static partial class BookLayout
                 problems.Add("wrong-ending", Place.WholeFile(file.Path), "A file of a book must have the extension .yaml.", $"Rename it to '{Path.GetFileNameWithoutExtension(file.Path)}.yaml'.");
             }
 
+            if (slash > 0 && file.Path.EndsWith(".yaml.txt", StringComparison.OrdinalIgnoreCase) && !files.Has(file.Path[..^4]))
+            {
+                Doubled(file.Path, problems);
+                if (top == "jobs")
+                {
+                    told.Add(file.Path[..Math.Max(0, file.Path.LastIndexOf('/'))]);
+                }
+            }
+
             // Nearly all files lie in the folder of a job beside others.
             if (sound.Length == 0 || !file.Path.StartsWith(sound, StringComparison.Ordinal))
             {
@@ -81,6 +94,10 @@ public static partial class BookLayout
             Device(file.Path, problems);
         }
     }
+
+    // Editors add .txt, and Windows hides it.
+    private static void Doubled(string path, ProblemList problems) =>
+        problems.Add("wrong-ending", Place.WholeFile(path), "This file has the extension .txt after .yaml, which some systems hide.", $"Rename it to '{Path.GetFileNameWithoutExtension(path)}'.");
 
     private static string ShortName(string name)
     {

@@ -33,6 +33,7 @@ public static class BookReader
         var (standing, isComplete) = ReadStanding(files, problems);
         var draft = standing with { Jobs = ReadJobs(standing, [.. BookLayout.JobFiles(files)], problems) };
         BookChecks.Run(draft, problems);
+        KnownNames.Suggest(draft, problems);
         var inOrder = problems.InOrder();
         return problems.HasStops || draft.Shop is not { } shop || !isComplete
             ? new BookRead(null, inOrder)
@@ -58,7 +59,7 @@ public static class BookReader
     /// <returns>Those that could be read, by day of receipt, then number.</returns>
     internal static IReadOnlyList<Job> ReadJobs(Draft standing, IReadOnlyList<string> paths, ProblemList problems)
     {
-        var jobs = ReadAll(paths, (path, own) => ReadJob(standing.Files, path, own) is { } job ? JobDefaults.Complete(job, standing, own) : null, problems).OfType<Job>();
+        var jobs = ReadAll(paths, (path, own) => ReadJob(standing.Files, path, own) is { } job ? JobDefaults.Complete(job, standing, problems.HasLost, own) : null, problems).OfType<Job>();
         return [.. jobs.OrderBy(j => j.Received).ThenBy(j => j.Number, StringComparer.Ordinal)];
     }
 

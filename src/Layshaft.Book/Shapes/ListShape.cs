@@ -51,6 +51,10 @@ public sealed class ListShape<T>(Shape<T> item, int atLeast = 0, int atMost = 20
                     reading.Problems.Note("comma-in-list", reading.At(list.Items[i]), $"In brackets a comma begins a new item: '{text}'.", "Put a text that has a comma in quotes.");
                 }
             }
+            else if (list.Items[i] is MapNode map && map.Entries.FirstOrDefault(e => e.Key == "id")?.Value is ScalarNode id)
+            {
+                reading.Problems.Lose(reading.File, id.Text);
+            }
         }
 
         value = Kept(good == items.Length ? items : items[..good]);

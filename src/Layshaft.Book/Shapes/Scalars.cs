@@ -44,7 +44,7 @@ public static partial class Scalars
         "bad-file-name",
         t => IsFileName(t)
             ? Parsed.Good(t)
-            : Parsed.Bad<string>($"'{Short(t)}' is not a valid file name for a book.", "Write letters, digits, '-' and '_' with a file extension. Separate folders with '/'; '..' and drives are not allowed."),
+            : Parsed.Bad<string>($"'{Short(t)}' is not a valid file name for a book.", NameInstead(t) is { } name ? $"Rename the file, for example to '{name}', and write that name." : "Write letters, digits, '-' and '_' with a file extension. Separate folders with '/'; '..' and drives are not allowed."),
         () =>
         {
             var schema = SchemaParts.Matching(FileNamePattern + "$");
@@ -57,6 +57,21 @@ public static partial class Scalars
     {
         ArgumentNullException.ThrowIfNull(text);
         return text.Length <= LongestFileName && FilePattern().IsMatch(text);
+    }
+
+    /// <summary>A plain name for a file whose name has other characters, as telephones and people give them; null if there is none near it.</summary>
+    internal static string? NameInstead(string file)
+    {
+        var dot = file.LastIndexOf('.');
+        if (dot <= 0 || file.AsSpan().IndexOfAny("/\\") >= 0 || file.Length > 200 || !file[(dot + 1)..].All(char.IsAsciiLetterOrDigit) || dot == file.Length - 1)
+        {
+            return null;
+        }
+
+        var letters = file[..dot].ToLowerInvariant().Replace("ä", "ae", StringComparison.Ordinal).Replace("ö", "oe", StringComparison.Ordinal).Replace("ü", "ue", StringComparison.Ordinal).Replace("ß", "ss", StringComparison.Ordinal)
+            .Normalize(System.Text.NormalizationForm.FormD).Where(c => CharUnicodeInfo.GetUnicodeCategory(c) != UnicodeCategory.NonSpacingMark).Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-');
+        var name = string.Join('-', string.Concat(letters).Split('-', StringSplitOptions.RemoveEmptyEntries));
+        return name.Length is > 0 and <= 60 && $"{name}.{file[(dot + 1)..].ToLowerInvariant()}" is var whole && IsFileName(whole) ? whole : null;
     }
 
     /// <summary>A calendar day.</summary>
@@ -120,7 +135,7 @@ public static partial class Scalars
         code,
         t => Figure.ParseExact(t) switch
         {
-            { Wrong: { } wrong, Remedy: var remedy } => Parsed.Bad<decimal>(wrong, remedy),
+            { Wrong: { } wrong, Remedy: var remedy } => Parsed.Bad<decimal>(wrong, remedy ?? (Dressed().Match(t) is { Success: true } dressed ? $"Write {dressed.Groups["number"].Value}." : null)),
             { Value: var v } when v < 0 => Parsed.Bad<decimal>($"'{t}' is negative."),
             { Value: var v } when decimal.Round(v, 2) != v => Parsed.Bad<decimal>($"'{t}' has more than two decimal places."),
             { Value: var v } => Parsed.Good(v),
@@ -223,6 +238,10 @@ public static partial class Scalars
 
     [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*\\z")]
     private static partial Regex IdPattern();
+
+    // A number with a currency or an hour beside it: £38, 38 EUR, 9 h.
+    [GeneratedRegex(@"^\s*[\p{Sc}A-Za-z]*\s*(?<number>(?:0|[1-9][0-9]*)(?:[.][0-9]{1,2})?)\s*[\p{Sc}A-Za-z]*\s*\z", RegexOptions.None, 1000)]
+    private static partial Regex Dressed();
 
     [GeneratedRegex(LanguageTag + "\\z")]
     private static partial Regex LanguagePattern();

@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using Layshaft.Book.Problems;
 using Layshaft.Book.Shapes;
 
@@ -26,6 +28,11 @@ public sealed class QuantityText<T>(string name, string example, params UnitWord
     public Parsed<T> Parse(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
+        if (QuantityParts.Fraction().Match(text) is { Success: true } fraction && Knows(fraction.Groups["unit"].Value) && Value(fraction) is { } value)
+        {
+            return Parsed.Bad<T>($"'{text.Trim()}' is a fraction.", string.Create(CultureInfo.InvariantCulture, $"Write {value:0.######} {fraction.Groups["unit"].Value}."));
+        }
+
         var (number, unit) = QuantityParts.Split(text);
         return unit.Length == 0 ? Unitless(number, text) : Make(number, unit);
     }
@@ -61,8 +68,21 @@ public sealed class QuantityText<T>(string name, string example, params UnitWord
             : Parsed.Bad<T>(figure.Wrong);
     }
 
+    private static decimal? Value(Match fraction)
+    {
+        var (whole, over, under) = (fraction.Groups["whole"].Value, int.Parse(fraction.Groups["over"].Value, CultureInfo.InvariantCulture), int.Parse(fraction.Groups["under"].Value, CultureInfo.InvariantCulture));
+        return under == 0 ? null : (whole.Length == 0 ? 0 : int.Parse(whole, CultureInfo.InvariantCulture)) + ((decimal)over / under);
+    }
+
     private string NearestUnit(string unit)
     {
+        // A word that could be a unit of several quantities is not guessed.
+        if (units.Select(u => u.Make(1)?.GetType()).Distinct().Count() > 1)
+        {
+            var near = units.GroupBy(u => u.Make(1)?.GetType()).Select(g => NearestWord.Of(unit, g.Select(u => u.Word))).OfType<string>().ToArray();
+            return near.Length == 1 ? $"Did you mean '{near[0]}'?" : $"Write {Example}, or another unit such as N·m or °.";
+        }
+
         var sameLetters = units.FirstOrDefault(u => string.Equals(u.Word, unit, StringComparison.OrdinalIgnoreCase))?.Word;
         return sameLetters is not null ? $"Did you mean '{sameLetters}'?" : NearestWord.Advice(unit, [.. units.Select(u => u.Word)]);
     }

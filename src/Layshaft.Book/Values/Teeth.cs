@@ -67,7 +67,7 @@ public readonly partial record struct Teeth(int Driver, int Driven)
 
     private static string? Remedy(string text) => Spoken().Match(text) is { Success: true } spoken
         ? $"Write driven/driver: {spoken.Groups["driven"]}/{spoken.Groups["driver"]}."
-        : null;
+        : text.Trim().ToLowerInvariant() is "none" or "no" or "-" or "n/a" ? "Remove the line if nothing is fitted or changed." : null;
 
     [GeneratedRegex(@"^\s*(?:(?<driver>[0-9]{1,3}) driv(?:ing|es) (?<driven>[0-9]{1,3})|(?<driven>[0-9]{1,3}) driven by (?<driver>[0-9]{1,3}))\s*$", RegexOptions.ExplicitCapture)]
     private static partial Regex Spoken();

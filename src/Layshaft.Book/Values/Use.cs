@@ -21,6 +21,9 @@ public enum UseUnit
 /// <param name="Unit">What it is counted in.</param>
 public readonly record struct Use(decimal Amount, UseUnit Unit)
 {
+    // The international mile: NIST SP 811, appendix B.6.
+    private const decimal KilometresInMile = 1.609344m;
+
     /// <summary>Reads "21.5 h", "1240 km" or "6 events".</summary>
     public static Parsed<Use> Parse(string text)
     {
@@ -34,7 +37,9 @@ public readonly record struct Use(decimal Amount, UseUnit Unit)
         };
         if (counted is null)
         {
-            return Parsed.Bad<Use>(unit.Length == 0 ? $"'{text}' has no unit." : $"'{text}' is not a usage.");
+            return Parsed.Bad<Use>(
+                unit.Length == 0 ? $"'{text}' has no unit." : $"'{text}' is not a usage.",
+                unit is "mi" or "mile" or "miles" && Figure.ParseExact(number) is { Wrong: null, Value: >= 0 and < 10_000_000 and var miles } ? string.Create(CultureInfo.InvariantCulture, $"Usage in distance is in km: write {decimal.Round(miles * KilometresInMile)} km.") : null);
         }
 
         var figure = Figure.ParseExact(number);

@@ -11,6 +11,7 @@ internal readonly record struct LookAlike(int Index, char Found)
     private const string DoubleQuotes = "\u201C\u201D\u201E\u201F\u00AB\u00BB\uFF02";
     private const string SingleQuotes = "\u2018\u2019\u201A\u201B\u2039\u203A\uFF07\u00B4";
     private const string Hyphens = "\u2010\u2011\u2012\u2013\u2014\u2015\u2212\uFF0D";
+    private const string Degrees = "\u00BA\u02DA\u2218\u1D52";
     private const string Invisible = "\u00AD\u180E\u200B\u200C\u200D\u2060";
 
     /// <summary>What is wrong, as a sentence.</summary>
@@ -26,6 +27,7 @@ internal readonly record struct LookAlike(int Index, char Found)
         null => "an invisible character",
         ' ' => Found == '\u00A0' ? "a no-break space" : "a space of unusual width",
         '"' or '\'' => $"a typographic quote mark ({Found})",
+        '°' => $"a look-alike of the degree sign ({Found})",
         '-' => $"a dash ({Found}) in place of a hyphen",
         _ => $"a full-width character ({Found})",
     };
@@ -65,6 +67,7 @@ internal readonly record struct LookAlike(int Index, char Found)
         : c is '\u00A0' or '\u1680' or (>= '\u2000' and <= '\u200A') or '\u202F' or '\u205F' or '\u3000' ? ' '
         : DoubleQuotes.Contains(c, StringComparison.Ordinal) ? '"'
         : SingleQuotes.Contains(c, StringComparison.Ordinal) ? '\''
+        : Degrees.Contains(c, StringComparison.Ordinal) ? '°'
         : Hyphens.Contains(c, StringComparison.Ordinal) ? '-'
         : c is >= '\uFF01' and <= '\uFF5E' ? (char)(c - '\uFF01' + '!')
         : c;

@@ -74,7 +74,7 @@ internal static class IntakeCommand
         output.WriteLine($"Wrote {Path.Combine(folder.ToString(), path)} for {draft.Story.Unit.Serial}{(draft.Story.Last is { } last ? $", after job {last.Number}" : ", its first job")}.");
         if (draft.Blanks.Any())
         {
-            output.WriteLine($"Fill in {string.Join(" and ", draft.Blanks.Select(b => $"'{b}'"))}. Until then, 'layshaft check' reports {(draft.Blanks.Count() == 1 ? "it" : "them")} and nothing is published.");
+            output.WriteLine($"Fill in {string.Join(" and ", draft.Blanks.Select(b => $"'{b}'"))}. Until then, 'layshaft check' reports {(draft.Blanks.Count() == 1 ? "it" : "them")} and the site is published without the job.");
         }
 
         foreach (var part in draft.Story.First)

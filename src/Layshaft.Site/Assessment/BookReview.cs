@@ -15,14 +15,29 @@ public sealed record BookReview(IBookFiles Files, BookAssessment? Assessment, IR
     /// <summary>Whether a problem keeps the book from being published.</summary>
     public bool IsStopped => Assessment is null || Problems.Any(p => p.Severity == Severity.Stops);
 
-    /// <summary>Reads and works out the book in a folder.</summary>
+    /// <summary>Reads and works out the book in a folder; without a job that is not finished and has problems, which are then notes.</summary>
     /// <param name="folder">The folder.</param>
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
     public static BookReview OfFolder(string folder)
     {
         var problems = new ProblemList();
         var files = FolderBookFiles.Look(folder, problems);
-        return Of(files, BookReader.Read(files, problems));
+        var looked = problems.InOrder();
+        var whole = Of(files, BookReader.Read(files, problems));
+        if (!whole.IsStopped || UnfinishedJobs.In(whole) is not { Count: > 0 } left)
+        {
+            return whole;
+        }
+
+        var rest = FolderBookFiles.Of(folder, files.All.Where(f => !left.Contains(UnfinishedJobs.FolderOf(f.Path))));
+        var others = new ProblemList();
+        foreach (var problem in looked.Where(p => !left.Contains(UnfinishedJobs.FolderOf(p.Place.File))))
+        {
+            others.Add(problem);
+        }
+
+        var without = Of(rest, BookReader.Read(rest, others));
+        return without.IsStopped ? whole : without with { Problems = [.. without.Problems.Concat(UnfinishedJobs.Notes(whole, left)).OrderBy(p => p.Place)] };
     }
 
     /// <summary>Works out a book that was read.</summary>

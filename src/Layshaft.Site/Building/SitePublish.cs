@@ -35,7 +35,15 @@ public sealed record SitePublish(PublishResult? Result, IReadOnlyList<Problem> P
             return Carry(sliced, memory, publisher, opened);
         }
 
-        var whole = SitePreparation.Of(BookReview.OfFolder(book), book);
+        var review = BookReview.OfFolder(book);
+        if (!review.IsStopped && review.Files is FolderBookFiles rest && SlicedSite.Of(book, memory, rest) is { } sound)
+        {
+            // Without the jobs that are not finished and have problems.
+            var carried = Carry(sound, memory, publisher, opened);
+            return carried with { Problems = [.. carried.Problems.Concat(review.Problems.Where(p => !rest.Has(p.Place.File))).Distinct().OrderBy(p => p.Place)] };
+        }
+
+        var whole = SitePreparation.Of(review, book);
         return whole.Builder is null ? new SitePublish(null, whole.Problems) : throw new BookChangedException();
     }
 

@@ -175,10 +175,20 @@ public sealed class SlicedSiteTests
 
     [Theory]
     [InlineData("jobs/2025/0003/job.yaml", "unit: nobody\nreceived: 2025-11-01\nuse: 60 h\n")]
-    [InlineData("jobs/2025/0003/job.yaml", "unit: a\nreceived: 2025-11-01\nuse: 60 h\nrenewed: [{ part: front, from: nobody }]\n")]
     [InlineData("jobs/2025/0003/job.yaml", "unit: a\nreceived: 2025-11-01\nuse: 1 h\n")]
     [InlineData("jobs/2025/0003/job.yaml", "unit: [a\n")]
     [InlineData("jobs/2026/0003/job.yaml", "unit: b\nreceived: 2026-11-01\nuse: 60 h\ncomplaint: x\n")]
+    public void A_job_that_no_customer_has_a_page_of_stops_nothing(string path, string text)
+    {
+        using var book = new EditedBook();
+        book.Write(path, text);
+        Assert.False(book.CanBeSliced());
+        Assert.DoesNotContain(book.ProblemsOfTheWhole(), p => p.Severity == Layshaft.Book.Problems.Severity.Stops);
+        Assert.Contains(book.ProblemsOfTheWhole(), p => p.Code == "job-left-out" && p.Place.File == path);
+    }
+
+    [Theory]
+    [InlineData("jobs/2025/0003/job.yaml", "unit: a\nreceived: 2025-11-01\nuse: 60 h\nrenewed: [{ part: front, from: nobody }]\n")]
     [InlineData("units/b.yaml", "gearbox: nothing\n")]
     [InlineData("venues/hill.yaml", "name: Hill\n")]
     [InlineData("jobs/2025/0004/internal.md", "[here](javascript:alert(1))\n")]
