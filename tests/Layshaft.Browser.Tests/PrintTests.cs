@@ -74,6 +74,23 @@ public class PrintTests(PublishedDemo demo)
         }
     }
 
+    [Fact]
+    public async Task A_bench_sheet_prints_on_two_sheets()
+    {
+        await using var context = await demo.Chromium.NewContextAsync();
+        var paths = demo.Pages.Where(p => p.StartsWith("shop/sheet-", StringComparison.Ordinal)).ToArray();
+        Assert.True(paths.Length > 2);
+        foreach (var path in paths)
+        {
+            var page = await context.NewPageAsync();
+            await page.GotoAsync(demo.Address(path));
+            await page.EvaluateAsync("() => document.fonts.ready.then(() => true)");
+            using var pdf = PdfDocument.Open(await page.PdfAsync(new PagePdfOptions { Format = "A4" }));
+            await page.CloseAsync();
+            Assert.True(pdf.NumberOfPages == 2, $"{path}: {pdf.NumberOfPages} pages");
+        }
+    }
+
     [Theory]
     [InlineData("A4", "shop/lives.html")]
     [InlineData("Letter", "shop/lives.html")]

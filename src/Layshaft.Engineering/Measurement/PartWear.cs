@@ -21,6 +21,20 @@ public sealed record PartWear(MeasuredQuantity Measured, WearAllowance Allowance
         Allowance.Sense == LimitSense.Upper ? Measured.Number.Value - Allowance.New : Allowance.New - Measured.Number.Value,
         Measured.Unit);
 
+    /// <summary>The size at a share of the wear allowance.</summary>
+    /// <param name="whenNew">New size.</param>
+    /// <param name="limit">Wear limit, of the same kind.</param>
+    /// <param name="share">Share of the allowance: 0 is the new size, 1 the limit.</param>
+    /// <returns>The size, in the unit of the new size.</returns>
+    /// <exception cref="ArgumentException">Kinds of quantity are mixed.</exception>
+    public static IQuantity SizeAt(IQuantity whenNew, IQuantity limit, double share)
+    {
+        ArgumentNullException.ThrowIfNull(whenNew);
+        ArgumentNullException.ThrowIfNull(limit);
+        var (from, to) = (whenNew.In(whenNew.Unit), limit.In(whenNew.Unit));
+        return QuantityUnit.Of(from + (share * (to - from)), whenNew.Unit);
+    }
+
     /// <summary>Compares a measurement with new and limit.</summary>
     /// <param name="measured">The measurement.</param>
     /// <param name="newLow">Least value of a new part.</param>

@@ -25,6 +25,9 @@ public sealed partial class PageStyles
     /// <summary>The sheet of a lap sheet.</summary>
     public const string Lap = "lap.css";
 
+    /// <summary>The sheet of an inspection and build sheet.</summary>
+    public const string Bench = "bench.css";
+
     private readonly string colours;
     private readonly IReadOnlyDictionary<string, string> sheets;
     private readonly ConcurrentDictionary<(string Look, string Sheets), string> small = new();
@@ -35,7 +38,7 @@ public sealed partial class PageStyles
     public static PageStyles None { get; } = new(string.Empty, new Dictionary<string, string>());
 
     /// <summary>The sheets that stand in pages, by name; they are no files of the site.</summary>
-    public static IReadOnlyList<string> Sheets { get; } = [Site, Charts, Wall, Lap];
+    public static IReadOnlyList<string> Sheets { get; } = [Site, Charts, Wall, Lap, Bench];
 
     /// <summary>Stands for all that the styles say.</summary>
     public string Fingerprint => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\0', sheets.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{s.Key}\0{s.Value}").Prepend(colours)))));

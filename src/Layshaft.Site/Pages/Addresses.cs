@@ -62,6 +62,13 @@ public sealed record Addresses(Func<OwnerView, string> KeyOf)
         return $"{Folder(view)}/{job.Number}/lap.html";
     }
 
+    /// <summary>The inspection and build sheet of a job on the bench.</summary>
+    public static string BenchSheet(Job job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return $"{Shop}/sheet-{job.Number}.html";
+    }
+
     /// <summary>The preview picture of a job's page.</summary>
     public string Card(OwnerView view, Job job)
     {

@@ -82,7 +82,7 @@ public sealed class SheetTests
     {
         var composition = SmallBook.Compose(SmallBook.Review());
         var bench = BenchPage.Compose(ShopContext.Of(composition)).Tables[0];
-        Assert.Equal(["0004", "B-2", "Second Owner", "Estimate sent", "the customer's answer", "2025-12-01", "2", "0", null], bench.Rows.Single().Cells.Select(c => c.Data));
+        Assert.Equal(["0004", "B-2", "Second Owner", "Estimate sent", "the customer's answer", "2025-12-01", "2", "0", null, "Print"], bench.Rows.Single().Cells.Select(c => c.Data));
         var unanswered = BenchPage.Compose(ShopContext.Of(composition)).Tables[1];
         Assert.Equal(["0004", "Estimate", "Second Owner", null, "2025-12-03", "2025-12-31", "28", "200"], unanswered.Rows.Single().Cells.Select(c => c.Data));
     }
@@ -92,7 +92,7 @@ public sealed class SheetTests
     {
         var declined = SmallBook.Files()["jobs/2025/0004/job.yaml"] + "go_ahead: { answer: no, on: 2025-12-05 }\n";
         var row = Assert.Single(Bench(("jobs/2025/0004/job.yaml", declined)));
-        Assert.Equal(["0004", "B-2", "Second Owner", "Declined", "collection, unrepaired", "2025-12-01", "4", "0", null], row.Cells.Select(c => c.Data));
+        Assert.Equal(["0004", "B-2", "Second Owner", "Declined", "collection, unrepaired", "2025-12-01", "4", "0", null, "Print"], row.Cells.Select(c => c.Data));
         Assert.Empty(Bench(("jobs/2025/0004/job.yaml", declined + "collected: 2025-12-06\n")));
         var again = Bench(("jobs/2025/0004/job.yaml", declined), ("jobs/2026/0005/job.yaml", SmallBook.Job("b", "2026-02-01", "31 h", "complaint: Worse.\n")));
         Assert.Equal(["0005"], again.Select(r => r.Cells[0].Data));

@@ -7,11 +7,12 @@ using Layshaft.Site.Pages.Estimates;
 using Layshaft.Site.Pages.History;
 using Layshaft.Site.Pages.LapSheets;
 using Layshaft.Site.Pages.Report;
+using Layshaft.Site.Pages.ShopPages;
 using Layshaft.Site.Templates;
 
 namespace Layshaft.Site.Building;
 
-/// <summary>Lists the files of customers' pages: histories, reports, estimates, what stands beside them, pictures.</summary>
+/// <summary>Lists the files of customers' pages: histories, reports, estimates, what stands beside them, pictures; and the sheets of jobs on the bench.</summary>
 /// <param name="engine">Renders templates.</param>
 /// <param name="files">The book's files, for its pictures.</param>
 /// <param name="damaged">Takes the problem of a picture that turns out to be damaged when it is decoded.</param>
@@ -33,6 +34,11 @@ internal sealed class CustomerFiles(TemplateEngine engine, IBookFiles files, Act
 
             foreach (var job in composition.Book.JobsOf(unit.Id))
             {
+                if (ShopContext.IsOnTheBench(job, composition.Book))
+                {
+                    yield return Page(Addresses.BenchSheet(job), BenchSheet.Template, () => BenchSheet.Compose(scope.Composition, unit, job), scope);
+                }
+
                 OwnerView[] readers = [.. views.Where(v => v.Jobs.Contains(job) && JobPages.Exists(v, job))];
                 foreach (var file in PictureFiles.Of(job, readers, scope, composition, files, damaged))
                 {

@@ -99,7 +99,7 @@ public sealed record SettingsSection(
             : composition.Say("settings.pack", ("shims", string.Join(" + ", pack.Select(s => composition.Figures.Length(s, decimals).Number))), ("sum", sum));
     }
 
-    private static string Target(Setting setting, Composition composition)
+    internal static string Target(Setting setting, Composition composition)
     {
         var decimals = Measured.DecimalsWritten(Ends(setting));
         return setting.Target switch

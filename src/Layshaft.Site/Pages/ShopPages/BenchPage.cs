@@ -34,7 +34,7 @@ public static class BenchPage
         shop.Say("shop.bench.caption"),
         [
             shop.Say("shop.job"), shop.Say("shop.unit"), shop.Say("shop.customer"), shop.Say("shop.stage"), shop.Say("shop.waits"),
-            shop.Say("shop.received"), shop.Say("shop.days"), shop.Say("shop.days_waiting"), shop.Say("shop.technician"),
+            shop.Say("shop.received"), shop.Say("shop.days"), shop.Say("shop.days_waiting"), shop.Say("shop.technician"), shop.Say("shop.sheet"),
         ],
         shop.JobsOnTheBench.Select(j => (IReadOnlyList<Cell>)
         [
@@ -47,6 +47,7 @@ public static class BenchPage
             Cell.Days(shop.AsOf.DayNumber - j.Received.DayNumber),
             Cell.Days(shop.AsOf.DayNumber - StageSince(j).DayNumber),
             Cell.Of(shop.Composition.Shop.Technicians.FirstOrDefault(t => t.Id == j.Technician)?.Name),
+            Cell.To(shop.Say("shop.sheet.open"), Addresses.Link(ShopContext.Bench, Addresses.BenchSheet(j))),
         ]));
 
     // The answer to a supplement holds up a build that waits for parts as well; of an estimate the job's own text says more.
