@@ -88,6 +88,57 @@ public class StraightLineExamples
         Assert.Equal(expected * Gravity, point.SpeedMps * point.SpeedMps / (2 * point.PositionM), 1e-6 * Gravity);
     }
 
+    // A reference run by deSolve's lsodar in R: data/coast_down.R.
+    [Fact]
+    public void A_coast_down_on_a_slope_against_the_wind_is_that_of_a_general_solver()
+    {
+        var motion = Coast(TestCars.Spec with { DownforceArea = Area.Zero }, new Conditions(TestCars.SeaLevel), -0.01, 5, 60, double.PositiveInfinity, 20);
+        Assert.Equal(44.575603, motion.TimeS, 1e-4);
+        Assert.Equal(1528.82880, motion.PositionM, 1e-2);
+    }
+
+    // Human Power eJournal, article 10, note on downhill coasting (read): 102 kg, 0.05 rad, Crr 0.005, 1.05 kg/m³, CdA 0.5 m², 60 s from
+    // rest. It prints 12.66 m/s; the formula printed with it gives 12.64.
+    [Fact]
+    public void A_bicycle_coasts_downhill_at_12_66_m_per_s_after_a_minute()
+    {
+        VehicleSpec bicycle = s_bare with { Mass = Mass.FromKilograms(102), DragArea = Area.FromSquareMeters(0.5), RollingCoefficient = 0.005 };
+        var air = AirState.FromReadings(Pressure.FromPascals(1.05 * 287.05287 * 288.15), Temperature.FromDegreesCelsius(15)).Require();
+        Assert.InRange(Coast(bicycle, new Conditions(air), -Math.Tan(0.05), 0, 0, 60, -1).SpeedMps, 12.63, 12.67);
+    }
+
+    private static Motion Coast(VehicleSpec spec, Conditions day, double grade, double headWindMps, double fromMps, double untilS, double toMps)
+    {
+        var motion = new Motion { SpeedMps = fromMps };
+        var bounds = new MotionBounds { UntilTimeS = untilS, RiseToMps = double.PositiveInfinity, FallToMps = toMps, FinishM = double.PositiveInfinity };
+        var model = new CarModel(TestCars.Car(spec: spec, tyre: s_tyre, day: day));
+        _ = MotionIntegrator.Advance(new CoastLaw(model, new RoadLoad(model, grade, headWindMps)), ref motion, bounds);
+        return motion;
+    }
+
+    // A reference run by another program: data/standing_start.py, Runge-Kutta with a step of 20 µs, shifting at 8000 rpm.
+    [Theory]
+    [InlineData(20, 2.47127, 16.07996)]
+    [InlineData(60, 4.33127, 26.58797)]
+    [InlineData(100, 5.71308, 31.56080)]
+    [InlineData(201, 8.51969, 39.75866)]
+    [InlineData(402, 13.02876, 48.51053)]
+    public void A_standing_start_through_the_gears_is_that_of_a_fixed_step_program(double distance, double time, double speed)
+    {
+        VehicleSpec spec = TestCars.Spec with { DownforceArea = Area.Zero, EngineInertia = MassMomentOfInertia.Zero, Grip = 1.1 };
+        EngineCurve engine = EngineCurve.Create(
+            [
+                new TorquePoint(RotationalSpeed.FromRevolutionsPerMinute(3000), Torque.FromNewtonMeters(200)),
+                new TorquePoint(RotationalSpeed.FromRevolutionsPerMinute(8000), Torque.FromNewtonMeters(160)),
+            ],
+            launch: RotationalSpeed.FromRevolutionsPerMinute(4000)).Require();
+        Car car = TestCars.Car(spec: spec, engine: engine, tyre: s_tyre);
+        Assert.Equal(1.225, car.Conditions.Air.DensityKgPerM3, 1e-6);
+        StraightRun run = VenueRun.For(car, Venue.Create("v", [TestCars.Straight("start", distance, 0, 100)]).Require()).Straights[0];
+        Assert.Equal(time, run.Time.Seconds, 1e-3);
+        Assert.Equal(speed, run.ReachedSpeed.MetersPerSecond, 1e-3);
+    }
+
     // Constant power against quadratic drag, m·v·dv/dx = P/v − k·v²: x = m/(3k)·ln((P − k·v₀³)/(P − k·v³)) (any textbook of mechanics).
     [Fact]
     public void Constant_power_against_quadratic_drag_reaches_the_speed_of_the_closed_form() => Gen.Select(
