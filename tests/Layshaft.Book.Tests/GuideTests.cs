@@ -103,17 +103,27 @@ public class GuideTests
         text.Append("\n### Words for damage\n\n");
         foreach (var family in DamageTerms.All.GroupBy(t => t.Family))
         {
-            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"- {family.Key}: {string.Join(", ", family.Select(t => t.Word))}\n");
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"- {NameOf(family.Key)}: {string.Join(", ", family.Select(t => t.Word))}\n");
         }
 
         text.Append("\n### Kinds of part\n\nThe damage terms and measures of each kind.\n\n");
         foreach (var kind in Enum.GetValues<PartKind>())
         {
-            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"- {Part.WordOf(kind)}: {string.Join(", ", PartKinds.TermsOf(kind))}; {PartKinds.QuantitiesOf(kind)}\n");
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"- {Part.WordOf(kind)}: {string.Join(", ", PartKinds.TermsOf(kind).Select(NameOf))}; {PartKinds.QuantitiesOf(kind)}\n");
         }
 
         return text.ToString();
     }
+
+    private static string NameOf(TermFamily family) => family switch
+    {
+        TermFamily.GearTooth => "gear teeth",
+        TermFamily.Bearing => "bearings",
+        TermFamily.Engagement => "dogs and forks",
+        TermFamily.Friction => "plates and ramps",
+        TermFamily.Mechanism => "mechanisms",
+        _ => throw new ArgumentOutOfRangeException(nameof(family)),
+    };
 
     private static void Table<T>(StringBuilder text, RecordShape<T> shape)
     {
