@@ -155,7 +155,10 @@ internal sealed class MadeUpLaps
 
         Rows.Add(new TraceSample(_timeS, _speed, _rpm)
         {
-            Throttle = _throttle, Lap = _lap, DistanceM = _distance, Gear = _gear + 1,
+            Throttle = _throttle,
+            Lap = _lap,
+            DistanceM = _distance,
+            Gear = _gear + 1,
         });
     }
 
