@@ -30,6 +30,7 @@ public class HostedSiteTests(PublishedDemo demo)
                 """
                 async () => {
                   const found = [];
+                  document.querySelectorAll('details').forEach(d => d.open = true);
                   for (const image of document.images) {
                     image.loading = 'eager';
                     await image.decode().catch(() => {});

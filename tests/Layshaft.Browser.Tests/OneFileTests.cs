@@ -51,6 +51,7 @@ public class OneFileTests(PublishedDemo demo)
             """
             async () => {
               const found = [];
+              document.querySelectorAll('details').forEach(d => d.open = true);
               for (const image of document.images) {
                 await image.decode().catch(() => {});
                 if (!(image.naturalWidth > 0)) found.push('no picture: ' + image.alt);
