@@ -20,7 +20,8 @@ public sealed class DataFileTests
     [Fact]
     public void Every_page_with_a_table_links_to_its_figures_as_csv_and_json()
     {
-        var pages = Pages().Where(p => p.Html.QuerySelector("table") is not null).ToList();
+        // A bench sheet is a form to fill in: its figures are those of the gearbox file.
+        var pages = Pages().Where(p => p.Html.QuerySelector("table") is not null && !p.Page.StartsWith("shop/sheet-", StringComparison.Ordinal)).ToList();
         foreach (var kind in new[] { "customers/", "shop/", "reference/gearbox-", "reference/car-", "reference/wall-" })
         {
             Assert.Contains(pages, p => p.Page.StartsWith(kind, StringComparison.Ordinal));
