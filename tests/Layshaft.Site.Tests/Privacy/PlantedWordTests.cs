@@ -24,7 +24,7 @@ public sealed partial class PlantedWordTests(PlantedSite site)
         string[] empty = [.. BookFields.All.Keys.Where(f => !site.Planting.Fields.Contains(f))];
         Assert.True(empty.Length == 0, $"The planted book leaves out:\n{string.Join('\n', empty)}");
 
-        // What everybody may read, and the glossary's own words for damage, need no word of their own; a total is the sum of other amounts.
+        // What everybody may read, and the glossary's own damage terms, need no word of their own; a total is the sum of other amounts.
         string[] unplanted = [.. BookFields.All.Where(f => BookFields.IsPlantable(f.Value) && FieldAudiences.All[f.Key] != Audience.Anyone
             && f.Key is not ("jobs.findings[].conditions[]" or "jobs.estimate.total") && !site.Planting.PlantedFields.Contains(f.Key)).Select(f => f.Key)];
         Assert.True(unplanted.Length == 0, $"Nothing is planted in:\n{string.Join('\n', unplanted)}");

@@ -31,10 +31,6 @@ public sealed record TitleBlock(string UnitName, string Unit, IReadOnlyList<Name
 /// <param name="Model">The record that the template places.</param>
 public sealed record SectionView(string Id, string Heading, string Template, object Model);
 
-/// <summary>A section of plain lines.</summary>
-/// <param name="Lines">Paragraphs.</param>
-public sealed record LinesView(IReadOnlyList<string> Lines);
-
 /// <summary>A section of rendered words.</summary>
 /// <param name="Words">Markup.</param>
 public sealed record WordsView(RawHtml Words);

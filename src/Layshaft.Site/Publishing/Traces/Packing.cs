@@ -1,7 +1,7 @@
 namespace Layshaft.Site.Publishing;
 
 /// <summary>
-/// How values are written into a cache: as plain bytes, since a reader of JSON is compiled anew at each start, which takes longer than
+/// How values are written into a cache: as plain bytes, since a JSON reader is compiled again at each start, which takes longer than
 /// reading.
 /// </summary>
 internal static class Packing
