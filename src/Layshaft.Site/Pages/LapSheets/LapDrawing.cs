@@ -3,6 +3,7 @@ using Layshaft.Site.Charts;
 using Layshaft.Site.Charts.Gearing;
 using Layshaft.Site.Html;
 using Layshaft.Site.Pages.Gearing;
+using Layshaft.Site.Pages.Shared;
 using UnitsNet;
 
 namespace Layshaft.Site.Pages.LapSheets;
@@ -34,7 +35,7 @@ internal static class LapDrawing
         {
             var run = lap.Run.Straights[i];
             speeds.AddRange(run.Trace.Select(point => new ChartPoint(Distance(from + point.Position), scale.At(point.Speed))));
-            gears.AddRange(Stretches(run).Select(points => new LapGear(
+            gears.AddRange(GearStretches.Cut(run.Trace, p => p.Gear).Select(points => new LapGear(
                 composition.Figures.Number(points[0].Gear).Text,
                 [.. points.Select(point => new ChartPoint(Distance(from + point.Position), EngineRpm(lap, run, point)))])));
             from += run.Straight.Length;
@@ -68,29 +69,5 @@ internal static class LapDrawing
     {
         var locked = lap.Speeds.EngineSpeedAt(point.Gear, point.Speed).RevolutionsPerMinute;
         return run.Straight.StartSpeed <= Speed.Zero && point.Gear == 1 ? Math.Max(locked, lap.Car.Engine.LaunchAt.RevolutionsPerMinute) : locked;
-    }
-
-    private static IEnumerable<IReadOnlyList<TracePoint>> Stretches(StraightRun run)
-    {
-        var stretch = new List<TracePoint>();
-        foreach (var point in run.Trace)
-        {
-            if (stretch.Count > 0 && stretch[^1].Gear != point.Gear)
-            {
-                if (stretch is { Count: > 1 } && stretch[0].Gear > 0)
-                {
-                    yield return stretch;
-                }
-
-                stretch = [];
-            }
-
-            stretch.Add(point);
-        }
-
-        if (stretch is { Count: > 1 } && stretch[0].Gear > 0)
-        {
-            yield return stretch;
-        }
     }
 }

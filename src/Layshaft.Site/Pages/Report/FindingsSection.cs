@@ -68,8 +68,7 @@ internal sealed record FindingsSection(
         Evidence[] evidence = [.. assessed.Measures.OrderByDescending(m => m.Wear.ShareUsed.Value).Select(m => Evidence.Of(m, assessed, report))];
         var photos = pictures.Of(finding);
         // On a phone the worst finding shows a picture and a gauge; every other is a sentence with the rest folded.
-        var isFirst = number == 1;
-        var shown = isFirst ? 1 : 0;
+        var shown = number == 1 ? 1 : 0;
         TermView[] conditions = [.. finding.Conditions.Select(c => DamageTerms.All.FirstOrDefault(t => t.Word == c)).OfType<DamageTerm>().Select(t => TermView.Of(t, composition))];
         return new FindingView(
             report.Anchor(assessed),
@@ -78,7 +77,7 @@ internal sealed record FindingsSection(
             where.Length > 0 ? where : null,
             GradeViews.Of(assessed.Grade, composition),
             finding.Sentence,
-            shown > 0 ? evidence.FirstOrDefault() : null,
+            evidence.Take(shown).FirstOrDefault(),
             [.. evidence.Skip(shown)],
             conditions,
             Fold(conditions, shown, evidence.Length - shown, assessed is { Overruled: true, ByPolicy: not null }, composition),
@@ -88,10 +87,9 @@ internal sealed record FindingsSection(
                 ? composition.Say("finding.overruled", ("policy", GradeViews.Of(policy, composition).Name), ("given", GradeViews.Of(assessed.Grade, composition).Name), ("reason", finding.Reason ?? string.Empty))
                 : null,
             IfLeftMatters(finding, report.Job) ? IfLeftWords.Say(finding.IfLeft, composition) : null,
-            isFirst ? [.. photos.Take(1)] : [],
-            [.. photos.Skip(isFirst ? 1 : 0)],
-            photos.Count == 0 || (isFirst && photos.Count == 1) ? null
-                : composition.Say(isFirst ? "finding.more_pictures" : "finding.pictures", ("count", photos.Count - (isFirst ? 1 : 0))));
+            [.. photos.Take(shown)],
+            [.. photos.Skip(shown)],
+            photos.Count > shown ? composition.Say(shown > 0 ? "finding.more_pictures" : "finding.pictures", ("count", photos.Count - shown)) : null);
     }
 
     private static string? Fold(IEnumerable<TermView> conditions, int shown, int folded, bool overruled, Composition composition)

@@ -1,9 +1,9 @@
-using Layshaft.Engineering.Traces;
 using Layshaft.Site.Assessment.Traces;
 using Layshaft.Site.Charts;
 using Layshaft.Site.Charts.Gearing;
 using Layshaft.Site.Html;
 using Layshaft.Site.Pages.Gearing;
+using Layshaft.Site.Pages.Shared;
 using UnitsNet;
 
 namespace Layshaft.Site.Pages.Report;
@@ -31,7 +31,7 @@ internal static class TraceDrawing
             new ChartFrame("trace-lap", composition.Say("trace.chart"), WordsOf(reading, composition)!),
             Along(line[^1].InLapM),
             [.. line.Select(p => new ChartPoint(Along(p.InLapM), scale.At(Speed.FromMetersPerSecond(p.SpeedMps))))],
-            [.. Stretches(line).Select(s => new LapGear(composition.Figures.Number(s[0].Gear).Text, [.. s.Select(p => new ChartPoint(Along(p.InLapM), p.EngineRpm))]))],
+            [.. GearStretches.Cut(line, p => p.Gear).Select(s => new LapGear(composition.Figures.Number(s[0].Gear).Text, [.. s.Select(p => new ChartPoint(Along(p.InLapM), p.EngineRpm))]))],
             marks,
             new Axis(composition.Say(isMetric ? "lap.axis.metres" : "lap.axis.feet"), v => composition.Figures.Number(v).Text),
             scale.Axis,
@@ -47,28 +47,4 @@ internal static class TraceDrawing
         ("time", composition.Figures.Seconds(best.Time, 1).Text),
         ("dogs", composition.Say("trace.mark_dogs")),
         ("revs", composition.Say("trace.mark_revs")));
-
-    private static IEnumerable<IReadOnlyList<LapPoint>> Stretches(IReadOnlyList<LapPoint> line)
-    {
-        var stretch = new List<LapPoint>();
-        foreach (var point in line)
-        {
-            if (stretch.Count > 0 && stretch[^1].Gear != point.Gear)
-            {
-                if (stretch is { Count: > 1 } && stretch[0].Gear > 0)
-                {
-                    yield return stretch;
-                }
-
-                stretch = [];
-            }
-
-            stretch.Add(point);
-        }
-
-        if (stretch is { Count: > 1 } && stretch[0].Gear > 0)
-        {
-            yield return stretch;
-        }
-    }
 }
