@@ -64,6 +64,11 @@ public class BenchMessageTests
     public void A_file_name_as_telephones_and_people_give_it(string written, string name) =>
         Assert.Equal($"Rename the file, for example to '{name}', and write that name.", RemedyOf(Scalars.FileName, written));
 
+    [Fact]
+    public void A_file_name_of_broken_characters_is_refused_without_a_crash() => Assert.All(
+        ["ring\uD83D.jpg", "ring\uDE00.jpg", "ring\uFFFE.jpg"],
+        written => Assert.Equal("Rename the file, for example to 'ring.jpg', and write that name.", RemedyOf(Scalars.FileName, written)));
+
     [Theory]
     [InlineData("Fork 1-2", "fork-12")]
     [InlineData("Fork_12", "fork-12")]

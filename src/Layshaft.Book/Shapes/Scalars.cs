@@ -68,10 +68,12 @@ public static partial class Scalars
             return null;
         }
 
-        var letters = file[..dot].ToLowerInvariant().Replace("ä", "ae", StringComparison.Ordinal).Replace("ö", "oe", StringComparison.Ordinal).Replace("ü", "ue", StringComparison.Ordinal).Replace("ß", "ss", StringComparison.Ordinal)
+        // Half a character and U+FFFE cannot be decomposed.
+        var whole = string.Concat(file[..dot].ToLowerInvariant().Select(c => char.IsSurrogate(c) || c == '\uFFFE' ? '-' : c));
+        var letters = whole.Replace("ä", "ae", StringComparison.Ordinal).Replace("ö", "oe", StringComparison.Ordinal).Replace("ü", "ue", StringComparison.Ordinal).Replace("ß", "ss", StringComparison.Ordinal)
             .Normalize(System.Text.NormalizationForm.FormD).Where(c => CharUnicodeInfo.GetUnicodeCategory(c) != UnicodeCategory.NonSpacingMark).Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-');
         var name = string.Join('-', string.Concat(letters).Split('-', StringSplitOptions.RemoveEmptyEntries));
-        return name.Length is > 0 and <= 60 && $"{name}.{file[(dot + 1)..].ToLowerInvariant()}" is var whole && IsFileName(whole) ? whole : null;
+        return name.Length is > 0 and <= 60 && $"{name}.{file[(dot + 1)..].ToLowerInvariant()}" is var instead && IsFileName(instead) ? instead : null;
     }
 
     /// <summary>A calendar day.</summary>
