@@ -68,6 +68,11 @@ public class DifferentialCheckTests
         Assert.All(problems, p => Assert.NotEmpty(p.Remedy));
     }
 
+    [Fact]
+    public void A_trace_belongs_to_the_job_of_a_gearbox() => Assert.Contains(
+        Problems(Job, t => t + "trace: { file: trace.csv }\n"),
+        p => p.Code == "wrong-kind-of-unit" && p.Message == "Corrick PD is a differential; a trace shows the gears of a gearbox." && p.Severity == Severity.Stops);
+
     [Theory]
     [InlineData("  built: { ramps: 45°/80°, plates: O-I-O-I-O }\n", "", "differential-not-recorded")]
     [InlineData("built: [69 N·m, 70 N·m, 69 N·m]", "built: [90 N·m, 91 N·m, 90 N·m]", "pack-contradicts")]

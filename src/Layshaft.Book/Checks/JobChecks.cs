@@ -27,6 +27,7 @@ internal static class JobChecks
 
         if (check.Draft.Gearboxes.Get(unit?.Gearbox) is { } box)
         {
+            UnitKindChecks.Run(check, job, box);
             FindingChecks.Run(check, job, box);
             JobSettingChecks.Run(check, job, box);
             DifferentialChecks.Run(check, job, box);

@@ -35,6 +35,15 @@ internal static class UnitKindChecks
         }
     }
 
+    /// <summary>What a job says of gears against the kind of its unit's type.</summary>
+    public static void Run(Checker check, Job job, Gearbox box)
+    {
+        if (job.Trace is not null && !Needs(box.Kind).Ratios)
+        {
+            check.Problems.Add("wrong-kind-of-unit", job.Origin.At("trace"), $"{box.Name} is {Words(box.Kind)}; a trace shows the gears of a gearbox.", "Name the trace in a job of the car's gearbox.");
+        }
+    }
+
     private static (bool Ratios, bool Finals) Needs(UnitKind kind) => (kind == UnitKind.Gearbox, kind != UnitKind.Differential);
 
     private static void One(Checker check, Gearbox box, string key, bool needed, bool given, string words)
